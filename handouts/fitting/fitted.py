@@ -1,0 +1,156 @@
+"""A session fitted to one client: what `fit` decides and the sheets tell.
+
+Plain frozen data between the two halves of this stage: `fit` chooses, and
+`sheets` puts the choice into words of the client's language.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from handouts.amounts import AskedLoad, Dose, Effort, Mass, Tempo
+from handouts.models import Client, Demand, Exercise, Level, Plan, Position, Side, StudioFacts
+
+
+@dataclass(frozen=True)
+class Remark:
+    """One thing that the trainer should know about a fitting, never printed
+    on the sheet.
+
+    strength: "note" (done as the files say) or "eye" (needs the trainer's eye:
+        a substitution was refused, a load could not be matched, a review date
+        has passed; the exit status becomes 1).
+    exercise: id of the exercise in the plan, or "" for the whole session.
+    what: a full sentence in English, saying what, where and what to do next.
+    """
+
+    strength: Literal["note", "eye"]
+    exercise: str
+    what: str
+
+
+@dataclass(frozen=True)
+class FittedLoad:
+    """The weight for one side or for both.
+
+    side: None where one load serves both sides or the whole body.
+    asked: what plan or trainer asked for; None when nothing was.
+    mass: the chosen weight as stamped; None for bodyweight, band or free choice.
+    held: where it is.
+    band: the band's name, or "".
+    """
+
+    side: Side | None
+    asked: AskedLoad | None
+    mass: Mass | None
+    held: Literal["each hand", "both hands", "one hand", "cuff", "none"]
+    band: str = ""
+
+
+@dataclass(frozen=True)
+class FittedExercise:
+    """One exercise as this client will do it.
+
+    number: counts from 1 through the whole session (warm-up and cool-down not
+        counted, 0 there).
+    planned: id in the plan; differs from `exercise.id` after a substitution.
+    planned_title: its title in the client's language.
+    option: id of the easier or harder option in use, or None.
+    reason: why it was changed: "kit", "limit", "hands", "level" or "" - told
+        to the trainer in a remark, on the sheet only as "in place of ...".
+    sides: ("left", "right") in the order in which to do them, one of them for
+        a one-handed client, () where sides are together.
+    alternating: side by side instead of one side after the other.
+    reps are in `dose`; sets and rounds belong to the group.
+    cues: demands for which the sheet must carry a caution line here.
+    seconds: how long one set (all sides) takes.
+    """
+
+    number: int
+    planned: str
+    planned_title: str
+    exercise: Exercise
+    option: str | None
+    reason: Literal["kit", "limit", "hands", "level", ""]
+    position: Position
+    sides: tuple[Side, ...]
+    alternating: bool
+    dose: Dose | None
+    loads: tuple[FittedLoad, ...]
+    effort: Effort | None
+    tempo: Tempo | None
+    cues: tuple[Demand, ...]
+    seconds: int
+
+
+@dataclass(frozen=True)
+class FittedGroup:
+    """Exercises that are done as one structure.
+
+    structure: as in the plan file.
+    rounds: sets of straight sets, rounds of the others; 0 where time decides.
+    rest_inside: seconds between exercises or stations; rest_after: between
+        sets or rounds.  work: seconds of work in timed intervals, else 0.
+    time: seconds for "as many rounds as possible" and "every minute", else 0.
+    seconds: the whole group, without a change-over.
+    """
+
+    structure: Literal[
+        "straight sets", "superset", "circuit", "intervals", "as many rounds as possible", "every minute"
+    ]
+    exercises: tuple[FittedExercise, ...]
+    rounds: int
+    work: int
+    rest_inside: int
+    rest_after: int
+    time: int
+    seconds: int
+
+
+@dataclass(frozen=True)
+class FittedSession:
+    """Everything that the three sheets of one client and one plan need.
+
+    change_over: seconds for one change of kit and place.
+    main_seconds: the groups with the change-overs between them.
+    total_seconds: with warm-up and cool-down.
+    instructions: what this client does throughout, as keys of the language
+        files ("keep_head_above_heart", "keep_breathing", "dog_corner", ...).
+    changes: what changed since the last version: (kind, exercise id, before,
+        after) in a form that the language files can word; () for version 1.
+    effort_cap: 0 to 10, or None.
+    """
+
+    studio: StudioFacts
+    client: Client
+    plan: Plan
+    level: Level
+    warm_up: tuple[FittedExercise, ...]
+    warm_up_seconds: int
+    groups: tuple[FittedGroup, ...]
+    cool_down: tuple[FittedExercise, ...]
+    cool_down_seconds: int
+    change_over: int
+    main_seconds: int
+    total_seconds: int
+    instructions: tuple[str, ...]
+    changes: tuple["Change", ...]
+    effort_cap: int | None
+    remarks: tuple[Remark, ...]
+
+
+@dataclass(frozen=True)
+class Change:
+    """One difference between two versions of a plan, for this client.
+
+    kind: "added", "removed", "dose", "load", "rounds", "rest", "option" or
+        "note" (then `after` holds the trainer's own words).
+    title: the exercise's title in the client's language, "" for the session.
+    before, after: short wording-ready values such as "8–12 reps".
+    """
+
+    kind: Literal["added", "removed", "dose", "load", "rounds", "rest", "option", "note"]
+    title: str
+    before: str
+    after: str
