@@ -7,10 +7,11 @@ Plain frozen data between the two halves of this stage: `fit` chooses, and
 from __future__ import annotations
 
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Literal
 
 from handouts.amounts import AskedLoad, Dose, Effort, Mass, Tempo
-from handouts.models import Client, Demand, Exercise, Level, Plan, Position, Side, StudioFacts
+from handouts.models import Client, Demand, Exercise, KitName, Level, Plan, Position, Side, StudioFacts
 
 
 @dataclass(frozen=True)
@@ -64,6 +65,8 @@ class FittedExercise:
     alternating: side by side instead of one side after the other.
     reps are in `dose`; sets and rounds belong to the group.
     cues: demands for which the sheet must carry a caution line here.
+    kit: what it really uses, alternatives settled ("bench or chair" is one
+        of them); step_height: of the step in use, centimetres.
     seconds: how long one set (all sides) takes.
     """
 
@@ -81,6 +84,8 @@ class FittedExercise:
     effort: Effort | None
     tempo: Tempo | None
     cues: tuple[Demand, ...]
+    kit: tuple[KitName, ...]
+    step_height: Decimal | None
     seconds: int
 
 
@@ -115,8 +120,11 @@ class FittedSession:
     change_over: seconds for one change of kit and place.
     main_seconds: the groups with the change-overs between them.
     total_seconds: with warm-up and cool-down.
-    instructions: what this client does throughout, as keys of the language
-        files ("keep_head_above_heart", "keep_breathing", "dog_corner", ...).
+    instructions: what this client does throughout: (key of the language
+        files, its values as (name, value) pairs), such as
+        ("knee_not_beyond", (("side", "right"), ("degrees", "90"))).
+        Keys: keep_head_above_heart, keep_breathing, knee_not_beyond,
+        stay_seated, effort_not_above (cap).
     changes: what changed since the last version: (kind, exercise id, before,
         after) in a form that the language files can word; () for version 1.
     effort_cap: 0 to 10, or None.
@@ -134,7 +142,7 @@ class FittedSession:
     change_over: int
     main_seconds: int
     total_seconds: int
-    instructions: tuple[str, ...]
+    instructions: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]
     changes: tuple["Change", ...]
     effort_cap: int | None
     remarks: tuple[Remark, ...]
