@@ -37,8 +37,10 @@ class FittedLoad:
 
     side: None where one load serves both sides or the whole body.
     asked: what plan or trainer asked for; None when nothing was.
-    mass: the chosen weight as stamped; None for bodyweight, band or free choice.
-    held: where it is.
+    mass: the chosen weight as stamped; None for bodyweight and bands, where
+        nothing was asked for (the client chooses), and where `asked` cannot be
+        met with the client's kit (the sheet then says to ask the trainer).
+    held: where it is; "each hand" is one weight of `mass` in each hand.
     band: the band's name, or "".
     """
 
@@ -114,6 +116,24 @@ class FittedGroup:
 
 
 @dataclass(frozen=True)
+class Instruction:
+    """What this client does throughout, as a key of the language files.
+
+    The sheet gives the instruction and never the reason for it.  Keys with
+    their values:
+    keep_head_above_heart, keep_breathing, no_jarring, not_flat_on_back,
+    no_kneeling, nothing_overhead, keep_support_in_reach, rest_the_grip,
+    no_deep_knee_bend, no_weight_over_face, dog_corner, talking_timer: none;
+    knee_not_beyond: side ("left", "right" or "both"), degrees (of bend from
+    straight, "90"); only_position: position ("seated"); effort_not_above: cap
+    ("5", on the scale from 0 to 10).
+    """
+
+    key: str
+    values: tuple[tuple[str, str], ...] = ()
+
+
+@dataclass(frozen=True)
 class FittedSession:
     """Everything that the three sheets of one client and one plan need.
 
@@ -148,17 +168,27 @@ class FittedSession:
     remarks: tuple[Remark, ...]
 
 
+ChangeValue: TypeAlias = Dose | tuple[FittedLoad, ...] | int | str | None
+
+
 @dataclass(frozen=True)
 class Change:
     """One difference between two versions of a plan, for this client.
 
-    kind: "added", "removed", "dose", "load", "rounds", "rest", "option" or
-        "note" (then `after` holds the trainer's own words).
-    title: the exercise's title in the client's language, "" for the session.
-    before, after: short wording-ready values such as "8–12 reps".
+    title: the exercise's title in the client's language; "" for the session;
+        for "rounds" and "rest" the titles of the group's exercises, joined by
+        ", ".
+    before, after: values that the language files can word:
+        "added" and "removed": None;
+        "dose": Dose (None in timed intervals);
+        "load": the loads, tuple[FittedLoad, ...];
+        "rounds": int (sets of straight sets); "rest": int, seconds between
+        sets or rounds; "work": int, seconds of work in timed intervals;
+        "option": the option's title in the client's language, "" for none;
+        "note": before None, after the trainer's own words.
     """
 
-    kind: Literal["added", "removed", "dose", "load", "rounds", "rest", "option", "note"]
+    kind: Literal["added", "removed", "dose", "load", "rounds", "rest", "work", "option", "note"]
     title: str
-    before: str
-    after: str
+    before: ChangeValue
+    after: ChangeValue
