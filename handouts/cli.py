@@ -1,0 +1,104 @@
+"""The commands: parse, call a stage, print whole lines, exit.
+
+Everything heavy is imported inside the command that needs it, so that help
+and the wording checker start at once and a missing library for one form
+cannot stop another.
+"""
+
+from __future__ import annotations
+
+import datetime
+import os
+import sys
+from pathlib import Path
+from typing import NoReturn
+
+import click
+
+from handouts import __version__
+from handouts.errors import HandoutsError, StudioFaults
+
+_FORM_NAMES = ("print", "screen", "braille")
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
+@click.version_option(__version__, message="handouts %(version)s")
+def main() -> None:
+    """Strength training hand-outs in large print, for a screen reader, in braille.
+
+    Start with: handouts start FOLDER, then: handouts make --studio FOLDER
+    """
+
+
+def _stop(message: str, status: int = 2) -> NoReturn:
+    click.echo(message, err=True)
+    sys.exit(status)
+
+
+def _today() -> datetime.date:
+    """Today, or the day of SOURCE_DATE_EPOCH (reproducible-builds.org)."""
+    epoch = os.environ.get("SOURCE_DATE_EPOCH")
+    if epoch:
+        return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()
+    return datetime.date.today()
+
+
+@main.command()
+@click.argument("folder", type=click.Path(path_type=Path))
+def start(folder: Path) -> None:
+    """Lay out a new studio in FOLDER, with one example client to try."""
+    from handouts.making.start import start_studio
+
+    try:
+        written = start_studio(folder)
+    except (HandoutsError, OSError) as problem:
+        _stop(str(problem))
+    for path in written:
+        click.echo(f"{path}: written")
+    click.echo(f"The studio is ready. Make its first sheets with: handouts make --studio {folder}")
+
+
+@main.command()
+@click.argument("names", nargs=-1, metavar="[CLIENT or PLAN ...]")
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--out", type=click.Path(path_type=Path), help="Where to put what is made; else the studio's out folder.")
+@click.option("--as", "forms", metavar="FORM,...", help="Forms to make: print, screen, braille; else as each client reads.")
+@click.option("--report", type=click.Choice(["text", "json"]), default="text", show_default=True, help="How to tell what was made.")
+@click.option("--quiet", is_flag=True, help="Say only what needs you.")
+def make(names: tuple[str, ...], studio: Path | None, out: Path | None, forms: str | None, report: str, quiet: bool) -> None:
+    """Make the sheets of all clients, or of those named.
+
+    Exit status: 0 all made; 1 made, but something needs your eye; 2 a fault
+    in a file, so that nothing was made for at least one client.
+    """
+    from handouts.making.report import tell
+
+    chosen = _forms(forms)
+    try:
+        folder = _studio(studio)
+        status = tell(folder, out or folder / "out", names, chosen, _today(), report, quiet)
+    except StudioFaults as faults:
+        _stop(str(faults))
+    except HandoutsError as problem:
+        _stop(str(problem))
+    sys.exit(status)
+
+
+def _forms(text: str | None) -> tuple[str, ...]:
+    names = tuple(name.strip() for name in text.split(",") if name.strip()) if text is not None else ()
+    if text is not None and not names:
+        _stop("--as names no form; write one or more of: " + ", ".join(_FORM_NAMES))
+    for name in names:
+        if name not in _FORM_NAMES:
+            _stop(f"--as: no form '{name}'; write one or more of: {', '.join(_FORM_NAMES)}, with commas between")
+    return names
+
+
+def _studio(given: Path | None) -> Path:
+    from handouts.reading.studio import find_studio
+
+    return find_studio(given if given is not None else Path.cwd())
+
+
+if __name__ == "__main__":
+    main()
