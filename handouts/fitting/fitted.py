@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from decimal import Decimal
-from typing import Literal
+from typing import Literal, NamedTuple, TypeAlias
 
 from handouts.amounts import AskedLoad, Dose, Effort, Mass, Tempo
 from handouts.models import Client, Demand, Exercise, KitName, Level, Plan, Position, Side, StudioFacts
@@ -65,7 +65,10 @@ class FittedExercise:
     sides: ("left", "right") in the order in which to do them, one of them for
         a one-handed client, () where sides are together.
     alternating: side by side instead of one side after the other.
-    reps are in `dose`; sets and rounds belong to the group.
+    dose: reps, seconds or metres; sets and rounds belong to the group.  Its
+        `counted` is settled here: "" where sides are together or where one
+        side alone works, otherwise "each side" or "in all".  None in timed
+        intervals.
     cues: demands for which the sheet must carry a caution line here.
     kit: what it really uses, alternatives settled ("bench or chair" is one
         of them); step_height: of the step in use, centimetres.
@@ -115,18 +118,16 @@ class FittedGroup:
     seconds: int
 
 
-@dataclass(frozen=True)
-class Instruction:
-    """What this client does throughout, as a key of the language files.
+class Instruction(NamedTuple):
+    """What this client does throughout: a key of the language files and its
+    values as (name, value) pairs.  The sheet gives the instruction, never the
+    reason for it.
 
-    The sheet gives the instruction and never the reason for it.  Keys with
-    their values:
-    keep_head_above_heart, keep_breathing, no_jarring, not_flat_on_back,
-    no_kneeling, nothing_overhead, keep_support_in_reach, rest_the_grip,
-    no_deep_knee_bend, no_weight_over_face, dog_corner, talking_timer: none;
-    knee_not_beyond: side ("left", "right" or "both"), degrees (of bend from
-    straight, "90"); only_position: position ("seated"); effort_not_above: cap
-    ("5", on the scale from 0 to 10).
+    Keys without values: keep_head_above_heart, keep_breathing, no_jarring,
+    not_flat_on_back, no_kneeling, nothing_overhead, keep_support_in_reach,
+    rest_the_grip, no_deep_knee_bend, no_weight_over_face, stay_seated.
+    Keys with values: knee_not_beyond (side "left" or "right"; degrees of bend
+    from straight, "90"), effort_not_above (cap, "5" on the scale from 0 to 10).
     """
 
     key: str
@@ -140,13 +141,9 @@ class FittedSession:
     change_over: seconds for one change of kit and place.
     main_seconds: the groups with the change-overs between them.
     total_seconds: with warm-up and cool-down.
-    instructions: what this client does throughout: (key of the language
-        files, its values as (name, value) pairs), such as
-        ("knee_not_beyond", (("side", "right"), ("degrees", "90"))).
-        Keys: keep_head_above_heart, keep_breathing, knee_not_beyond,
-        stay_seated, effort_not_above (cap).
-    changes: what changed since the last version: (kind, exercise id, before,
-        after) in a form that the language files can word; () for version 1.
+    instructions: what this client does throughout, each only once.
+    changes: what changed since the last version, in the order of the sheet;
+        () for version 1.
     effort_cap: 0 to 10, or None.
     """
 
@@ -162,7 +159,7 @@ class FittedSession:
     change_over: int
     main_seconds: int
     total_seconds: int
-    instructions: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]
+    instructions: tuple[Instruction, ...]
     changes: tuple["Change", ...]
     effort_cap: int | None
     remarks: tuple[Remark, ...]
