@@ -1,0 +1,89 @@
+"""The large-print sheet: a tagged PDF at the client's print size."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Iterator
+from contextlib import contextmanager
+from functools import lru_cache
+from typing import Any
+
+from handouts.errors import MissingLibrary, RenderError
+from handouts.forms import Look, Rendered
+from handouts.forms.templating import fill
+from handouts.handout import Handout
+from handouts.models import PrintForm
+
+# (ink, paper): each over 7:1 by WCAG 2.2, 1.4.6; a test measures them.
+COLOURS = {
+    "black on white": ("#000000", "#ffffff"),
+    "white on black": ("#ffffff", "#000000"),
+    "black on yellow": ("#000000", "#ffff66"),
+    "yellow on black": ("#ffff66", "#000000"),
+}
+
+
+def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
+    """The sheet as PDF bytes with tags, and its number of pages.
+
+    Raises MissingLibrary when Pango is not installed, RenderError when
+    WeasyPrint complains about anything.
+    """
+    weasyprint = _weasyprint()
+    ink, paper = COLOURS[form.colours]
+    html = fill(look, "print.html.j2", "print.css.j2", handout, form, ink=ink, paper=paper)
+    with _complaints() as complaints:
+        document = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher()).render()
+        data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")
+    if complaints:
+        raise RenderError(f"the PDF would be faulty: {complaints[0]}; tell the maker of this program")
+    return Rendered(data, len(document.pages))
+
+
+def _weasyprint() -> Any:
+    try:
+        import weasyprint
+    except OSError as problem:
+        raise MissingLibrary(
+            "print needs the system library Pango, which is not installed; on Debian and Ubuntu: "
+            "sudo apt-get install libpango-1.0-0 libpangoft2-1.0-0 libharfbuzz-subset0; on macOS: brew install pango"
+        ) from problem
+    return weasyprint
+
+
+@lru_cache(maxsize=1)
+def _fetcher() -> Any:
+    """Serves the font of the program and refuses everything else."""
+    from fontpkg_atkinson_hyperlegible import ROOT
+    from weasyprint.urls import URLFetcher, URLFetcherResponse
+
+    fonts = {
+        "handouts:font/regular": ROOT / "files" / "AtkinsonHyperlegible-Regular.ttf",
+        "handouts:font/bold": ROOT / "files" / "AtkinsonHyperlegible-Bold.ttf",
+    }
+
+    class OwnAssets(URLFetcher):  # type: ignore[misc]
+        def fetch(self, url: str, headers: Any = None) -> Any:
+            if url not in fonts:
+                raise ValueError(f"nothing is fetched while a handout is made: {url}")
+            return URLFetcherResponse(url, fonts[url].read_bytes(), {"Content-Type": "font/ttf"})
+
+    return OwnAssets()
+
+
+@contextmanager
+def _complaints() -> Iterator[list[str]]:
+    """Collects what WeasyPrint only logs: it writes the file all the same."""
+    found: list[str] = []
+
+    class Collect(logging.Handler):
+        def emit(self, record: logging.LogRecord) -> None:
+            found.append(record.getMessage())
+
+    logger = logging.getLogger("weasyprint")
+    handler = Collect(logging.WARNING)
+    logger.addHandler(handler)
+    try:
+        yield found
+    finally:
+        logger.removeHandler(handler)

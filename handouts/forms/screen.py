@@ -1,0 +1,14 @@
+"""The page for a screen reader: one self-contained HTML file."""
+
+from __future__ import annotations
+
+from handouts.forms import Look, Rendered
+from handouts.forms.templating import fill
+from handouts.handout import Handout
+from handouts.models import ScreenForm
+
+
+def render(handout: Handout, form: ScreenForm, look: Look) -> Rendered:
+    """The page as UTF-8 bytes; it has no pages of paper."""
+    html = fill(look, "screen.html.j2", "screen.css.j2", handout, form)
+    return Rendered(html.encode("utf-8"), 0)
