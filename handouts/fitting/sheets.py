@@ -11,7 +11,16 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 
-from handouts.fitting.fitted import Change, FittedExercise, FittedGroup, FittedLoad, FittedSession
+from handouts.amounts import Dose as DoseAmount
+from handouts.fitting.fitted import (
+    Change,
+    ChangeValue,
+    FittedExercise,
+    FittedGroup,
+    FittedLoad,
+    FittedSession,
+    Instruction,
+)
 from handouts.fitting.sides import mirror
 from handouts.handout import (
     Block,
@@ -22,12 +31,12 @@ from handouts.handout import (
     Foreign,
     Handout,
     Heading,
+    Inline,
     Item,
     Line,
     LogEntry,
     LogField,
     LogSheet,
-    Measure,
     Paragraph,
     Points,
     Section,
@@ -193,10 +202,9 @@ def _short_stop(session: FittedSession) -> Line:
     return _phrases(session).line("stop_short", emergency=session.studio.emergency)
 
 
-def _instruction(instruction: tuple[str, tuple[tuple[str, str], ...]], words: Phrases) -> Line:
-    key, values = instruction
-    named = {name: words.text(value) if value in ("left", "right") else value for name, value in values}
-    return words.line(key, **named)
+def _instruction(instruction: Instruction, words: Phrases) -> Line:
+    named = {name: words.text(value) if name == "side" else value for name, value in instruction.values}
+    return words.line(instruction.key, **named)
 
 
 # --- overview ----------------------------------------------------------------
@@ -209,7 +217,7 @@ def _overview(session: FittedSession) -> Section:
     version = session.plan.facts.version
     if version > 1:
         blocks.append(_heading(3, words.line("changed_title", version=version - 1), "changed"))
-        blocks.append(Points(tuple(Item(_change_line(change, words)) for change in session.changes)
+        blocks.append(Points(tuple(Item(_change_line(change, session)) for change in session.changes)
                              or (Item(words.line("changed_nothing")),)))
         blocks.append(Paragraph(words.line("supersedes", version=version - 1)))
     else:
@@ -243,8 +251,23 @@ def _overview(session: FittedSession) -> Section:
     return Section("overview", _heading(2, words.line("overview_title"), "overview"), tuple(blocks))
 
 
-def _change_line(change: Change, words: Phrases) -> Line:
-    return words.line(f"changed_{change.kind}", title=change.title, before=change.before, after=change.after)
+def _change_line(change: Change, session: FittedSession) -> Line:
+    words = _phrases(session)
+    before, after = (_change_value(change.kind, value, session) for value in (change.before, change.after))
+    return words.line(f"changed_{change.kind}", title=change.title, before=before, after=after)
+
+
+def _change_value(kind: str, value: ChangeValue, session: FittedSession) -> Line:
+    """One side of a change in words; what has no value is as the text says."""
+    words = _phrases(session)
+    if isinstance(value, DoseAmount):
+        line = _dose_words(value, words)
+        return words.line("dose_each_side", dose=line) if value.counted == "each side" else line
+    if isinstance(value, int):
+        return words.line("rounds", count=value) if kind == "rounds" else (words.seconds(value),)
+    if isinstance(value, tuple):
+        return _listed(_load(load, session, words) for load in value) or words.line("changed_no_value")
+    return (Text(value),) if value else words.line("changed_no_value")
 
 
 def _ready_lines(session: FittedSession) -> Iterable[Line]:
@@ -338,25 +361,23 @@ def _option_title(exercise: FittedExercise) -> str:
 def _dose_line(session: FittedSession, group: FittedGroup | None, exercise: FittedExercise) -> Line:
     """ "12 repetitions on each side, 15 lb in each hand": found at a glance."""
     words = _phrases(session)
-    pieces = [_amount(exercise, group, words), *(_load(load, exercise, session, words) for load in exercise.loads)]
-    line: list = []
-    for piece in (piece for piece in pieces if piece):
-        if line:
-            line.append(Text(", "))
-        line.extend(piece)
-    return joined(tuple(line))
+    return _listed([_amount(exercise, group, words), *(_load(load, session, words) for load in exercise.loads)])
+
+
+def _listed(pieces: Iterable[Line]) -> Line:
+    """The pieces that say something, with commas between."""
+    line: Line = ()
+    for piece in pieces:
+        if piece:
+            line = (*line, Text(", "), *piece) if line else piece
+    return joined(line)
 
 
 def _amount(exercise: FittedExercise, group: FittedGroup | None, words: Phrases) -> Line:
     dose = exercise.dose
     if dose is None:
         return (words.seconds(group.work),) if group and group.work else ()
-    if dose.kind == "reps":
-        amount: Line = words.line("dose_reps", count=dose.high, reps=words.count_range(dose.low, dose.high))
-    elif dose.kind == "distance":
-        amount = (words.metres(dose.low),)
-    else:
-        amount = (words.seconds(dose.low),)
+    amount = _dose_words(dose, words)
     if len(exercise.sides) == 1 and not exercise.alternating:
         amount = words.line("dose_one_side", dose=amount, side=words.text(exercise.sides[0]))
     elif dose.counted == "in all":
@@ -368,12 +389,19 @@ def _amount(exercise: FittedExercise, group: FittedGroup | None, words: Phrases)
     return amount
 
 
-def _load(load: FittedLoad, exercise: FittedExercise, session: FittedSession, words: Phrases) -> Line:
+def _dose_words(dose: DoseAmount, words: Phrases) -> Line:
+    if dose.kind == "reps":
+        return words.line("dose_reps", count=dose.high, reps=words.count_range(dose.low, dose.high))
+    return (words.metres(dose.low) if dose.kind == "distance" else words.seconds(dose.low),)
+
+
+def _load(load: FittedLoad, session: FittedSession, words: Phrases) -> Line:
     if load.band:
         return words.line("load_band", band=load.band)
     if load.mass is None:
-        by_effort = load.asked is not None and load.asked.kind == "effort"
-        return words.line("load_by_effort") if by_effort else ()
+        # Nothing asked for, or no weight at all: the line says nothing.
+        key = {"effort": "load_by_effort", "mass": "load_ask", "percent": "load_ask"}
+        return words.line(key[load.asked.kind]) if load.asked and load.asked.kind in key else ()
     mass = words.mass(load.mass)
     if load.held == "each hand":
         return words.line("load_each_hand", mass=mass)
@@ -528,7 +556,7 @@ def _text_block(block: TextBlock, said: Callable[[str], Line]) -> Block:
 
 def _line(text: str) -> Line:
     """Text with **strong** words as a Line."""
-    line: list = []
+    line: list[Inline] = []
     end = 0
     for found in _STRONG.finditer(text):
         line += [Text(text[end : found.start()]), Strong((Text(found[1]),))]
