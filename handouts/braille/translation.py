@@ -1,0 +1,192 @@
+"""Print to cells, passage by passage and word by word.
+
+A whole passage goes through liblouis at once, since indicators for capitals
+and emphasis look beyond single words; it is cut into words afterwards.
+"""
+
+from __future__ import annotations
+
+import itertools
+import re
+import unicodedata
+from dataclasses import dataclass
+
+from handouts.braille import liblouis
+from handouts.braille.codes import Code, code_for_language
+from handouts.braille.preparation import Passage, prepare
+from handouts.errors import RenderError, UnknownCharacter
+from handouts.handout import Foreign, Line, Measure, Strong, Text
+
+BLANK = "\u2800"
+
+
+@dataclass(frozen=True)
+class Word:
+    """Cells between two blanks.
+
+    cells: U+2801 and up, never empty.
+    breaks: where a line may end within the word, as counts of cells; they
+        follow a hyphen or dash of the print.
+    print: the words of the source that these cells say.
+    """
+
+    cells: str
+    breaks: tuple[int, ...] = ()
+    print: str = ""
+
+
+@dataclass(frozen=True)
+class _Cells:
+    """A translated passage: for each cell the source character it came from,
+    and the passage's own text."""
+
+    cells: str
+    sources: list[int]
+    source: str
+    breaks: frozenset[int]
+
+
+_BREAK_AFTER = re.compile("(?<=[^\\s-\u2010\u2011\u2013\u2014\u2015])[-\u2010\u2011\u2013\u2014\u2015]+(?=[^\\s-\u2010\u2011\u2013\u2014\u2015])".replace("\\s-\u2010", "\\s\\-\u2010"))
+
+
+def _to_cells(text: str, typeforms: tuple[int, ...] | None, code: Code) -> _Cells:
+    louis = liblouis.owner()
+    prepared = prepare(Passage(text, typeforms), code, louis)
+    if not prepared.text:
+        return _Cells("", [], text, frozenset())
+    cells, inputs, outputs = louis.forward(code.tables, prepared.text, prepared.typeforms)
+    if code.numbers == "letters" and code.name == "fr":
+        cells = _numbers_in_letters(cells, prepared.text, outputs)
+    breaks = frozenset(
+        outputs[found.end()] for found in _BREAK_AFTER.finditer(prepared.text) if outputs[found.end()] < len(cells)
+    )
+    # Each space of the text is a blank, whichever space the table gave out.
+    cells = re.sub("[ \u00a0\u2009]", BLANK, cells)
+    _assert_six_dots(cells, text, code)
+    origins = prepared.origins
+    sources = [origins[place] for place in inputs] if origins else inputs
+    return _Cells(cells, sources, text, breaks)
+
+
+def _assert_six_dots(cells: str, text: str, code: Code) -> None:
+    if all("\u2800" <= cell <= "\u283f" for cell in set(cells)):
+        return
+    raise RenderError(
+        f"the table list {', '.join(code.tables)} gives cells outside six-dot braille for \"{text[:60]}\"; "
+        "choose a six-dot table, or write the words in another way"
+    )
+
+
+_ANTOINE = dict(zip("⠡⠣⠩⠹⠱⠫⠻⠳⠪⠼", "⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚", strict=True))
+
+
+def _numbers_in_letters(cells: str, text: str, outputs: list[int]) -> str:
+    """French numbers with the number sign and a to j in place of dot 6 and the
+    digits of the mathematical notation; the count of cells stays."""
+    changed = list(cells)
+    for place, character in enumerate(text):
+        if not ("0" <= character <= "9"):
+            continue
+        start = outputs[place]
+        end = outputs[place + 1] if place + 1 < len(outputs) else len(cells)
+        for index in range(start, max(end, start + 1)):
+            if cells[index] in _ANTOINE:
+                changed[index] = _ANTOINE[cells[index]]
+            elif cells[index] == "⠠":
+                changed[index] = "⠼"
+    return "".join(changed)
+
+
+@dataclass(frozen=True)
+class Run:
+    """Words in one language with one emphasis."""
+
+    words: str
+    strong: bool
+    language: str
+
+
+def runs(line: Line, language: str, strong: bool = False) -> list[Run]:
+    """A line of the tree as runs, nesting undone; measures in their short form."""
+    found: list[Run] = []
+    for inline in line:
+        if isinstance(inline, Text):
+            found.append(Run(inline.words, strong, language))
+        elif isinstance(inline, Measure):
+            found.append(Run(inline.short, strong, language))
+        elif isinstance(inline, Strong):
+            found += runs(inline.content, language, True)
+        elif isinstance(inline, Foreign):
+            found += runs(inline.content, inline.language, strong)
+    return found
+
+
+def words(line: Line, code: Code, emphasis: bool = True) -> tuple[Word, ...]:
+    """Translate a line of the tree into words of cells.
+
+    emphasis: False leaves out the indicators for strong words, as headings do.
+    Raises UnknownCharacter, whose index counts in the plain words of the line.
+    """
+    pieces: list[_Cells] = []
+    before = 0
+    all_runs = runs(line, code.language)
+    for its_code, group in itertools.groupby(all_runs, key=lambda run: code_for_language(run.language, code)):
+        text, typeforms = "", []
+        for run in group:
+            # One character for what print writes as two (a letter and its accent).
+            run_text = run.words if run.words.isascii() else unicodedata.normalize("NFC", run.words)
+            text += run_text
+            typeforms += [liblouis.BOLD if run.strong and emphasis else 0] * len(run_text)
+        try:
+            pieces.append(_to_cells(text, tuple(typeforms) if any(typeforms) else None, its_code))
+        except UnknownCharacter as error:
+            moved = tuple((character, name, index + before) for character, name, index in error.characters)
+            raise UnknownCharacter(str(error), moved) from error
+        before += len(text)
+    return _joined_words(pieces)
+
+
+def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
+    """Cut translated passages at their blanks; a word may span two passages."""
+    found: list[Word] = []
+    open_word = False
+    for piece in pieces:
+        spans = [(match.start(), match.end()) for match in re.finditer(f"[^{BLANK}]+", piece.cells)]
+        for index, (start, end) in enumerate(spans):
+            # The print of a word runs to where the next word begins.
+            first = piece.sources[start] if index else 0
+            last = piece.sources[spans[index + 1][0]] if index + 1 < len(spans) else len(piece.source)
+            word = Word(
+                piece.cells[start:end],
+                tuple(sorted(place - start for place in piece.breaks if start < place < end)),
+                piece.source[first:last].strip(),
+            )
+            if open_word and start == 0:
+                left = found.pop()
+                word = Word(
+                    left.cells + word.cells,
+                    left.breaks + tuple(place + len(left.cells) for place in word.breaks),
+                    left.print + word.print,
+                )
+            found.append(word)
+        if piece.cells:
+            open_word = not piece.cells.endswith(BLANK)
+    return tuple(found)
+
+
+def translate(text: str, code: Code) -> str:
+    """Translate plain text; line breaks stay, every other space is a blank cell.
+
+    Raises UnknownCharacter, whose index counts in the text in normal form C.
+    """
+    text = text if text.isascii() else unicodedata.normalize("NFC", text)
+    before = 0
+    lines = []
+    for line in text.split("\n"):
+        try:
+            lines.append(_to_cells(line, None, code).cells)
+        except UnknownCharacter as error:
+            moved = tuple((character, name, index + before) for character, name, index in error.characters)
+            raise UnknownCharacter(str(error), moved) from error
+        before += len(line) + 1
+    return "\n".join(lines)
