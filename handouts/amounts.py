@@ -1,7 +1,8 @@
 """Amounts as a trainer writes them: "12.5 kg", "90 s", "8-12 reps each side".
 
 Every amount is read strictly: a number, a space or none, a unit, and nothing
-else.  A reader raises ValueError with "what is wrong; what to write instead".
+else.  A reader raises ValueError with "what is wrong; what to write instead";
+the second half never holds a semicolon, so the last one divides the two.
 
 The pound is 0.45359237 kg exactly (International Yard and Pound Agreement,
 1959; NIST Special Publication 811, appendix B.8).
@@ -38,6 +39,18 @@ class Mass:
         return f"{short_number(self.amount)} {self.unit}"
 
 
+def quoted(text: str) -> str:
+    """What the user wrote, in quotes, short and on one line, for a message."""
+    words = " ".join("".join(sign if sign.isprintable() else " " for sign in text).split())
+    return f"'{words if len(words) <= 60 else words[:57] + '...'}'"
+
+
+def _plain(text: str) -> str:
+    """Without the outer spaces, and with the no-break spaces that French and
+    some keyboards put before a unit made plain ones."""
+    return text.replace("\u00a0", " ").replace("\u202f", " ").strip(" \n")
+
+
 def short_number(number: Decimal) -> str:
     """A decimal without needless zeros: 12.50 gives "12.5", 20.0 gives "20"."""
     text = format(number, "f")
@@ -46,9 +59,9 @@ def short_number(number: Decimal) -> str:
 
 def read_mass(text: str) -> Mass:
     """Read "12.5 kg" or "25 lb".  Raises ValueError otherwise."""
-    found = re.fullmatch(rf"({_NUMBER}) ?(kg|lb)", text.strip())
+    found = re.fullmatch(rf"({_NUMBER}) ?(kg|lb)", _plain(text))
     if not found or Decimal(found[1]) == 0:
-        raise ValueError(f"'{text}' is not a weight; write a number and a unit, such as '12.5 kg' or '25 lb'")
+        raise ValueError(f"{quoted(text)} is not a weight; write a number and a unit, such as '12.5 kg' or '25 lb'")
     return Mass(Decimal(found[1]), "lb" if found[2] == "lb" else "kg")
 
 
@@ -57,35 +70,37 @@ def read_seconds(text: str) -> int:
 
     A clock form such as "1:30" is refused, since it can mean two things.
     """
-    found = re.fullmatch(rf"(?:({_WHOLE}) ?h)? ?(?:({_WHOLE}) ?min)? ?(?:({_WHOLE}) ?s)?", text.strip())
+    found = re.fullmatch(rf"(?:({_WHOLE}) ?h)? ?(?:({_WHOLE}) ?min)? ?(?:({_WHOLE}) ?s)?", _plain(text))
     if not found or not any(found.groups()):
-        raise ValueError(f"'{text}' is not a time; write '90 s', '2 min' or '1 min 30 s'")
+        raise ValueError(f"{quoted(text)} is not a time; write '90 s', '2 min' or '1 min 30 s'")
     hours, minutes, seconds = (int(group or 0) for group in found.groups())
+    if (found[2] and seconds > 59) or (found[1] and minutes > 59):
+        raise ValueError(f"{quoted(text)} counts past 59 in its smaller unit; write '2 min 30 s' for 150 seconds")
     return hours * 3600 + minutes * 60 + seconds
 
 
 def read_centimetres(text: str) -> Decimal:
     """Read "15 cm", "1.2 m" or "6 in" as centimetres (one inch is 2.54 cm)."""
-    found = re.fullmatch(rf"({_NUMBER}) ?(cm|m|in)", text.strip())
+    found = re.fullmatch(rf"({_NUMBER}) ?(cm|m|in)", _plain(text))
     if not found:
-        raise ValueError(f"'{text}' is not a length; write '15 cm', '1.2 m' or '6 in'")
+        raise ValueError(f"{quoted(text)} is not a length; write '15 cm', '1.2 m' or '6 in'")
     factor = {"cm": Decimal(1), "m": Decimal(100), "in": Decimal("2.54")}[found[2]]
     return Decimal(found[1]) * factor
 
 
 def read_degrees(text: str) -> int:
     """Read "90 degrees" (of bend, counted from the straight limb, which is 0)."""
-    found = re.fullmatch(rf"({_WHOLE}) ?(?:degrees|°)", text.strip())
+    found = re.fullmatch(rf"({_WHOLE}) ?(?:degrees|°)", _plain(text))
     if not found or int(found[1]) > 180:
-        raise ValueError(f"'{text}' is not a bend; write degrees from straight, such as '90 degrees'")
+        raise ValueError(f"{quoted(text)} is not a bend; write degrees from straight, such as '90 degrees'")
     return int(found[1])
 
 
 def read_whole_number(text: str) -> int:
     """Read "3": digits alone, no leading zero, no underscore, no exponent."""
-    if not re.fullmatch(_WHOLE, text.strip()):
-        raise ValueError(f"'{text}' is not a whole number; write digits alone, such as '3'")
-    return int(text)
+    if not re.fullmatch(_WHOLE, _plain(text)):
+        raise ValueError(f"{quoted(text)} is not a whole number; write digits alone, such as '3'")
+    return int(_plain(text))
 
 
 @dataclass(frozen=True)
@@ -106,18 +121,18 @@ class Dose:
 
 def read_dose(text: str) -> Dose:
     """Read "10 reps", "8-12 reps each side", "12 reps in all", "30 s", "20 m"."""
-    words = text.strip().replace("–", "-").replace(" to ", "-")
+    words = _plain(text).replace("–", "-").replace(" to ", "-")
     found = re.fullmatch(
         rf"({_WHOLE})(?:-({_WHOLE}))? ?(reps|s|min|m)( each side| in all)?", words
     )
     if not found or int(found[1]) == 0:
         raise ValueError(
-            f"'{text}' is not a dose; write '10 reps', '8-12 reps each side', '12 reps in all', '30 s' or '20 m'"
+            f"{quoted(text)} is not a dose; write '10 reps', '8-12 reps each side', '12 reps in all', '30 s' or '20 m'"
         )
     scale = 60 if found[3] == "min" else 1
     low, high = int(found[1]) * scale, int(found[2] or found[1]) * scale
     if high < low:
-        raise ValueError(f"'{text}' runs downwards; write the smaller number first")
+        raise ValueError(f"{quoted(text)} runs downwards; write the smaller number first")
     kind: Literal["reps", "time", "distance"] = (
         "reps" if found[3] == "reps" else "distance" if found[3] == "m" else "time"
     )
@@ -137,9 +152,9 @@ class Pieces:
 
 def read_pieces(text: str) -> Pieces:
     """Read "2 x 5 lb" (or ×): how many, then the weight as stamped."""
-    found = re.fullmatch(rf"({_WHOLE}) ?[x×] ?(.+)", text.strip())
+    found = re.fullmatch(rf"({_WHOLE}) ?[x×] ?(.+)", _plain(text))
     if not found or int(found[1]) == 0:
-        raise ValueError(f"'{text}' does not say how many of which weight; write '2 x 5 lb'")
+        raise ValueError(f"{quoted(text)} does not say how many of which weight; write '2 x 5 lb'")
     return Pieces(int(found[1]), read_mass(found[2]))
 
 
@@ -162,14 +177,14 @@ class AskedLoad:
 
 def read_load(text: str) -> AskedLoad:
     """Read "6 kg", "6 kg each", "70 % of maximum", "by effort", "bodyweight", "band long loop"."""
-    words = text.strip()
+    words = _plain(text)
     if words == "bodyweight":
         return AskedLoad("bodyweight")
     if words == "by effort":
         return AskedLoad("effort")
     if found := re.fullmatch(rf"({_WHOLE}) ?% of maximum", words):
         if not 30 <= int(found[1]) <= 100:
-            raise ValueError(f"'{text}' is outside 30 to 100 % of maximum; write a per cent in that range")
+            raise ValueError(f"{quoted(text)} is outside 30 to 100 % of maximum; write a per cent in that range")
         return AskedLoad("percent", percent=int(found[1]))
     if found := re.fullmatch(r"band ([\w -]+)", words):
         return AskedLoad("band", name=found[1])
@@ -178,7 +193,7 @@ def read_load(text: str) -> AskedLoad:
         return AskedLoad("mass", mass=read_mass(words.removesuffix(" each")), each=each)
     except ValueError:
         raise ValueError(
-            f"'{text}' is not a load; write '6 kg', '6 kg each', '70 % of maximum', 'by effort', 'bodyweight' or 'band NAME'"
+            f"{quoted(text)} is not a load; write '6 kg', '6 kg each', '70 % of maximum', 'by effort', 'bodyweight' or 'band NAME'"
         ) from None
 
 
@@ -200,14 +215,14 @@ class Effort:
 
 def read_effort(text: str) -> Effort:
     """Read "2 in reserve" or "RPE 8"."""
-    words = text.strip()
+    words = _plain(text)
     if found := re.fullmatch(rf"({_WHOLE}) in reserve", words):
         if int(found[1]) <= 6:
             return Effort(int(found[1]))
     elif found := re.fullmatch(rf"RPE ({_WHOLE})", words):
         if 4 <= int(found[1]) <= 10:
             return Effort(10 - int(found[1]))
-    raise ValueError(f"'{text}' is not an effort; write '2 in reserve' or 'RPE 8'")
+    raise ValueError(f"{quoted(text)} is not an effort; write '2 in reserve' or 'RPE 8'")
 
 
 @dataclass(frozen=True)
@@ -227,7 +242,7 @@ class Tempo:
 
 def read_tempo(text: str) -> Tempo:
     """Read "3-1-2-0" or "3-1-X-0"."""
-    found = re.fullmatch(r"(\d)-(\d)-(\d|X)-(\d)", text.strip())
+    found = re.fullmatch(r"([0-9])-([0-9])-([0-9]|X)-([0-9])", _plain(text))
     if not found:
-        raise ValueError(f"'{text}' is not a tempo; write four counts: lower, pause, lift, pause, such as '3-1-2-0'")
+        raise ValueError(f"{quoted(text)} is not a tempo; write four counts: lower, pause, lift, pause, such as '3-1-2-0'")
     return Tempo(int(found[1]), int(found[2]), 0 if found[3] == "X" else int(found[3]), int(found[4]))

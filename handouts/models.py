@@ -8,10 +8,14 @@ validator's ValueError reads "what is wrong; what to write instead".
 from __future__ import annotations
 
 import datetime
+from collections.abc import Callable
 from decimal import Decimal
-from typing import Annotated, Generic, Literal, TypeAlias, TypeVar
+from typing import Annotated, Any, Generic, Literal, TypeAlias, TypeVar
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema
+from pydantic import (
+    BaseModel, BeforeValidator, ConfigDict, Discriminator, Field, Tag, WithJsonSchema, field_validator,
+    model_validator,
+)
 
 from handouts import amounts
 
@@ -40,36 +44,128 @@ PartName: TypeAlias = Literal[
 Level: TypeAlias = Literal[1, 2, 3]
 
 
-def _strict(reader, pattern_example: str):
+Read = TypeVar("Read")
+T = TypeVar("T")
+
+
+def _refuse_blocks(value: object, example: str) -> None:
+    """A list or a mapping where one value belongs, or nothing at all."""
+    if isinstance(value, dict | list):
+        found = "a list" if isinstance(value, list) else "a block of keys"
+        raise ValueError(f"{found} stands where one value belongs; write it on one line, such as '{example}'")
+    if value == "":
+        raise ValueError(f"there is no value; write one, such as '{example}', or take the line out")
+
+
+def _strict(reader: Callable[[str], Read], example: str, **schema: Any) -> tuple[BeforeValidator, WithJsonSchema]:
     """A field that is text in the file and read by one of `amounts`' readers."""
 
     def read(value: object) -> object:
+        _refuse_blocks(value, example)
         return reader(value) if isinstance(value, str) else value
 
-    return BeforeValidator(read), WithJsonSchema({"type": "string", "examples": [pattern_example]})
+    return BeforeValidator(read), WithJsonSchema({"type": "string", "examples": [example], **schema})
 
 
 def _read_date(text: str) -> datetime.date:
     try:
-        if len(text) != 10:
+        if len(text) != 10 or not text.isascii():
             raise ValueError
         return datetime.date.fromisoformat(text)
     except ValueError:
-        raise ValueError(f"'{text}' is not a date; write year-month-day, such as '2029-01-08'") from None
+        raise ValueError(
+            f"{amounts.quoted(text)} is not a date; write year-month-day, such as '2029-01-08'"
+        ) from None
 
 
 def _read_truth(text: str) -> bool:
     if text not in ("yes", "no"):
-        raise ValueError(f"'{text}' is neither yes nor no; write 'yes' or 'no'")
+        raise ValueError(f"{amounts.quoted(text)} is neither yes nor no; write 'yes' or 'no'")
     return text == "yes"
 
 
-Whole = Annotated[int, *_strict(amounts.read_whole_number, "3")]
-Seconds = Annotated[int, *_strict(amounts.read_seconds, "90 s")]
+def _read_words(text: str) -> str:
+    """Words on one line.  The end of a folded block is no part of them."""
+    words = text.strip()
+    if "\n" in words:
+        raise ValueError(f"{amounts.quoted(text)} runs over several lines; write it on one line")
+    if not words:
+        raise ValueError("there are only spaces; write the words")
+    if len(words) > 500:
+        raise ValueError(f"the words are {len(words)} characters long; write at most 500")
+    return words
+
+
+def _read_code(text: str) -> str:
+    words = _read_words(text)
+    if len(words) > 40:
+        raise ValueError(f"{amounts.quoted(text)} is {len(words)} characters long; write a code of at most 40")
+    return words
+
+
+def _whole(low: int, high: int, example: str) -> tuple[BeforeValidator, WithJsonSchema]:
+    """A whole number within bounds (both included)."""
+
+    def read(text: str) -> int:
+        number = amounts.read_whole_number(text)
+        if not low <= number <= high:
+            raise ValueError(f"{number} is not from {low} to {high}; write a whole number in that range")
+        return number
+
+    return _strict(read, example, type=["string", "integer"], pattern="^(0|[1-9][0-9]*)$", minimum=low, maximum=high)
+
+
+def _seconds(low: int, high: int, example: str) -> tuple[BeforeValidator, WithJsonSchema]:
+    def read(text: str) -> int:
+        seconds = amounts.read_seconds(text)
+        if not low <= seconds <= high:
+            raise ValueError(f"{amounts.quoted(text)} is not from {low} s to {high // 60} min; write a time in that range")
+        return seconds
+
+    return _strict(read, example)
+
+
+def _list(value: object) -> object:
+    """`key:` with nothing below it is an empty list, not an empty word."""
+    if value == "":
+        return ()
+    if isinstance(value, str | dict):
+        found = amounts.quoted(value) if isinstance(value, str) else "a block of keys"
+        raise ValueError(f"{found} stands where a list belongs; write each item on a line of its own after '- '")
+    return value
+
+
+def _map(value: object) -> object:
+    """`key:` with nothing below it is an empty block, not an empty word."""
+    if value == "":
+        return {}
+    if isinstance(value, str | list):
+        found = amounts.quoted(value) if isinstance(value, str) else "a list"
+        raise ValueError(f"{found} stands where a block of keys belongs; write 'key: value' lines below it, indented")
+    return value
+
+
+ListOf = Annotated[tuple[T, ...], BeforeValidator(_list)]
+MapOf = Annotated[dict[str, T], BeforeValidator(_map)]
+
+Words = Annotated[str, *_strict(_read_words, "some words", type=["string", "number"])]
+Code = Annotated[str, *_strict(_read_code, "P1", type=["string", "number"])]
+LongWords = Annotated[str, *_strict(str, "some words", type=["string", "number"])]
+Whole = Annotated[int, *_whole(0, 999, "3")]
+Count = Annotated[int, *_whole(1, 50, "3")]
+Age = Annotated[int, *_whole(1, 120, "47")]
+EffortCap = Annotated[int, *_whole(1, 10, "5")]
+Cells = Annotated[int, *_whole(20, 60, "40")]
+Lines = Annotated[int, *_whole(10, 40, "25")]
+Grade = Annotated[int, *_whole(1, 2, "2")]
+LevelNumber = Annotated[Level, *_whole(1, 3, "1")]
+Version = Annotated[int, *_whole(1, 999, "1")]
+Seconds = Annotated[int, *_seconds(0, 4 * 3600, "90 s")]
+SomeSeconds = Annotated[int, *_seconds(1, 4 * 3600, "40 s")]
 Centimetres = Annotated[Decimal, *_strict(amounts.read_centimetres, "15 cm")]
 Degrees = Annotated[int, *_strict(amounts.read_degrees, "90 degrees")]
 Date = Annotated[datetime.date, *_strict(_read_date, "2029-01-08")]
-YesNo = Annotated[bool, *_strict(_read_truth, "yes")]
+YesNo = Annotated[bool, *_strict(_read_truth, "yes", enum=["yes", "no"])]
 LoadText = Annotated[amounts.AskedLoad, *_strict(amounts.read_load, "6 kg each")]
 DoseText = Annotated[amounts.Dose, *_strict(amounts.read_dose, "8-12 reps each side")]
 EffortText = Annotated[amounts.Effort, *_strict(amounts.read_effort, "2 in reserve")]
@@ -81,8 +177,29 @@ PiecesText = Annotated[amounts.Pieces, *_strict(amounts.read_pieces, "2 x 5 lb")
 class Model(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True, arbitrary_types_allowed=True)
 
+    @model_validator(mode="before")
+    @classmethod
+    def _empty_block(cls, value: object) -> object:
+        """`screen:` with nothing below it asks for all the usual settings."""
+        return {} if value == "" else value
+
+
+def _one_or_block(value: object) -> str:
+    return "block" if isinstance(value, dict | Model) else "one"
+
 
 # --- exercise texts ----------------------------------------------------------
+
+
+def _split_choice(value: object) -> object:
+    return tuple(value.split(" or ")) if isinstance(value, str) else value
+
+
+KitChoice = Annotated[
+    tuple[KitName, ...],
+    BeforeValidator(_split_choice),
+    WithJsonSchema({"type": "string", "examples": ["bench or chair"]}),
+]
 
 
 class Option(Model):
@@ -92,12 +209,12 @@ class Option(Model):
     field that is None leaves the exercise's own value as it is.
     """
 
-    title: str | None = None
-    equipment: tuple[tuple[KitName, ...], ...] | None = None
+    title: Words | None = None
+    equipment: ListOf[KitChoice] | None = None
     position: Position | None = None
     sides: SidePattern | None = None
     hands: Hands | None = None
-    demands: tuple[Demand, ...] | None = None
+    demands: ListOf[Demand] | None = None
     knee_bend: Degrees | None = Field(None, alias="knee bend")
     step_height: Centimetres | None = Field(None, alias="step height")
 
@@ -105,8 +222,8 @@ class Option(Model):
 class Substitute(Model):
     """Another exercise, or an option of one, that serves the same end."""
 
-    exercise: str
-    option: str | None = None
+    exercise: Code
+    option: Code | None = None
 
 
 class ExerciseFacts(Model):
@@ -127,23 +244,43 @@ class ExerciseFacts(Model):
     picture: a likeness from sighted life, only for clients who like them.
     """
 
-    title: str
-    language: str = "en"
-    equipment: tuple[tuple[KitName, ...], ...] = ()
-    positions: tuple[Position, ...]
+    title: Words
+    language: Code = "en"
+    equipment: ListOf[KitChoice] = ()
+    positions: ListOf[Position] = Field(min_length=1)
     sides: SidePattern
     written_for: Side | None = Field(None, alias="written for")
     hands: Hands = "none"
     cuff: YesNo = False
     clock: ClockFrame | None = None
-    regions: tuple[str, ...]
-    demands: tuple[Demand, ...] = ()
+    regions: ListOf[Words] = Field(min_length=1)
+    demands: ListOf[Demand] = ()
     knee_bend: Degrees | None = Field(None, alias="knee bend")
     step_height: Centimetres | None = Field(None, alias="step height")
-    options: dict[str, Option] = {}
-    substitutes: tuple[Substitute, ...] = ()
-    seconds_per_rep: Seconds = Field(4, alias="seconds per rep")
-    picture: str | None = None
+    options: MapOf[Option] = {}
+    substitutes: ListOf[Substitute] = ()
+    seconds_per_rep: SomeSeconds = Field(4, alias="seconds per rep")
+    picture: Words | None = None
+
+
+class OptionWords(Model):
+    """The name of an easier or harder option in another language."""
+
+    title: Words
+
+
+class ExerciseWords(Model):
+    """The front matter of an exercise text in another language than English.
+
+    It gives words alone; what the movement needs and demands stands in the
+    English text of the same id.
+    options: by the option's id in the English text.
+    """
+
+    language: Code
+    title: Words
+    picture: Words | None = None
+    options: MapOf[OptionWords] = {}
 
 
 class Paragraph(Model):
@@ -152,9 +289,12 @@ class Paragraph(Model):
 
 
 class ListItem(Model):
+    """option: id of the easier or harder option that this item words, else None."""
+
     text: str
     line: int
     items: tuple["ListItem", ...] = ()
+    option: str | None = None
 
 
 class ItemList(Model):
@@ -194,9 +334,6 @@ class Exercise(Model):
 
 # --- plans -------------------------------------------------------------------
 
-T = TypeVar("T")
-
-
 class ByLevel(Model, Generic[T]):
     """One value for each level; a file may give one value for all three."""
 
@@ -214,16 +351,41 @@ def _for_all_levels(value: object) -> object:
     return {"level 1": value, "level 2": value, "level 3": value}
 
 
-WholeByLevel = Annotated[ByLevel[Whole], BeforeValidator(_for_all_levels)]
-SecondsByLevel = Annotated[ByLevel[Seconds], BeforeValidator(_for_all_levels)]
-DoseByLevel = Annotated[ByLevel[DoseText], BeforeValidator(_for_all_levels)]
-OptionByLevel = Annotated[ByLevel[str | None], BeforeValidator(_for_all_levels)]
+def _no_option(value: object) -> object:
+    return None if value == "none" else value
+
+
+OptionName = Annotated[Code | None, BeforeValidator(_no_option)]
+
+CountByLevel = Annotated[ByLevel[Count], BeforeValidator(_for_all_levels, json_schema_input_type=Count | ByLevel[Count])]
+SecondsByLevel = Annotated[
+    ByLevel[Seconds], BeforeValidator(_for_all_levels, json_schema_input_type=Seconds | ByLevel[Seconds])
+]
+SomeSecondsByLevel = Annotated[
+    ByLevel[SomeSeconds], BeforeValidator(_for_all_levels, json_schema_input_type=SomeSeconds | ByLevel[SomeSeconds])
+]
+DoseByLevel = Annotated[
+    ByLevel[DoseText], BeforeValidator(_for_all_levels, json_schema_input_type=DoseText | ByLevel[DoseText])
+]
+OptionByLevel = Annotated[
+    ByLevel[OptionName], BeforeValidator(_for_all_levels, json_schema_input_type=OptionName | ByLevel[OptionName])
+]
+
+WordsByLanguage = Annotated[
+    Annotated[Words, Tag("one")] | Annotated[MapOf[Words], Tag("block")], Discriminator(_one_or_block)
+]
 
 
 class Work(Model):
-    """One exercise in a plan, with its dose; `dose` is absent in timed intervals."""
+    """One exercise in a plan.
 
-    exercise: str
+    option: id of an easier or harder way; "none" in the file for a level that
+        does the exercise as it is.
+    dose: None in timed intervals, where the work time decides, and where a
+        warm-up leaves it open.
+    """
+
+    exercise: Code
     option: OptionByLevel | None = None
     dose: DoseByLevel | None = None
     load: LoadText | None = None
@@ -232,50 +394,66 @@ class Work(Model):
     position: Position | None = None
 
 
-class StraightSets(Work):
-    structure: Literal["straight sets"]
+class DosedWork(Work):
+    """One exercise with the dose that it must have."""
+
     dose: DoseByLevel
-    sets: WholeByLevel
+
+
+class TimedWork(Work):
+    """One exercise of timed intervals: the work time is its dose."""
+
+    @field_validator("dose", mode="before")
+    @classmethod
+    def _no_dose(cls, value: object) -> object:
+        if value is not None:
+            raise ValueError("timed intervals have no dose of their own; take the line out, 'work' gives the time")
+        return value
+
+
+class StraightSets(DosedWork):
+    structure: Literal["straight sets"]
+    sets: CountByLevel
     rest: SecondsByLevel
 
 
 class Superset(Model):
     structure: Literal["superset"]
-    rounds: WholeByLevel
+    rounds: CountByLevel
     rest_inside: SecondsByLevel = Field(alias="rest inside")
     rest_after: SecondsByLevel = Field(alias="rest after")
-    exercises: tuple[Work, ...] = Field(min_length=2)
+    exercises: ListOf[DosedWork] = Field(min_length=2)
 
 
 class Circuit(Model):
     structure: Literal["circuit"]
-    rounds: WholeByLevel
+    rounds: CountByLevel
     station_rest: SecondsByLevel = Field(alias="station rest")
     round_rest: SecondsByLevel = Field(alias="round rest")
-    exercises: tuple[Work, ...] = Field(min_length=3)
+    exercises: ListOf[DosedWork] = Field(min_length=3)
 
 
 class Intervals(Model):
     structure: Literal["intervals"]
-    work: SecondsByLevel
+    work: SomeSecondsByLevel
     rest: SecondsByLevel
-    rounds: WholeByLevel
+    rounds: CountByLevel
     round_rest: SecondsByLevel = Field(alias="round rest")
-    exercises: tuple[Work, ...] = Field(min_length=1)
+    exercises: ListOf[TimedWork] = Field(min_length=1)
 
 
 class AsManyRounds(Model):
     structure: Literal["as many rounds as possible"]
-    time: SecondsByLevel
-    exercises: tuple[Work, ...] = Field(min_length=1)
+    time: SomeSecondsByLevel
+    exercises: ListOf[DosedWork] = Field(min_length=1)
 
 
 class EveryMinute(Model):
     """Each exercise starts on a full minute; what is left of it is rest."""
 
     structure: Literal["every minute"]
-    time: SecondsByLevel
-    exercises: tuple[Work, ...] = Field(min_length=1)
+    time: SomeSecondsByLevel
+    exercises: ListOf[DosedWork] = Field(min_length=1)
 
 
 Structure = Annotated[
@@ -287,26 +465,28 @@ Structure = Annotated[
 class EasyPart(Model):
     """Warm-up or cool-down: how long, and what to do in it."""
 
-    time: Seconds
-    exercises: tuple[Work, ...] = ()
+    time: SomeSeconds
+    exercises: ListOf[Work] = ()
 
 
 class PlanFacts(Model):
     """A plan file.
+
+    title, note: one text for all, or one for each language tag.
 
     version: counted from 1; each version has a file of its own, so that an
         old log still finds the plan that it belongs to.
     note: what changed since the last version, in the trainer's words.
     """
 
-    plan: str
-    version: Whole
-    title: dict[str, str] | str
+    plan: Code
+    version: Version
+    title: WordsByLanguage
     date: Date
     review_by: Date | None = Field(None, alias="review by")
-    note: dict[str, str] | str | None = None
+    note: WordsByLanguage | None = None
     warm_up: EasyPart | None = Field(None, alias="warm-up")
-    session: tuple[Structure, ...] = Field(min_length=1)
+    session: ListOf[Structure] = Field(min_length=1)
     cool_down: EasyPart | None = Field(None, alias="cool-down")
 
 
@@ -318,13 +498,14 @@ class Plan(Model):
 # --- clients -----------------------------------------------------------------
 
 SheetKind: TypeAlias = Literal["sheet", "card", "log"]
+Sheets = Annotated[ListOf[SheetKind], Field(min_length=1)]
 ALL_SHEETS: tuple[SheetKind, ...] = ("sheet", "card", "log")
 
 
 def _read_points(text: str) -> int:
     number, _, unit = text.strip().rpartition(" ")
     if unit != "pt" or not number.isascii() or not number.isdigit() or not 14 <= int(number) <= 48:
-        raise ValueError(f"'{text}' is not a print size from 14 to 48 points; write '24 pt'")
+        raise ValueError(f"{amounts.quoted(text)} is not a print size from 14 to 48 points; write '24 pt'")
     return int(number)
 
 
@@ -339,11 +520,11 @@ class PrintForm(Model):
     paper: Literal["A4", "Letter"] = "A4"
     colours: Literal["black on white", "white on black", "black on yellow", "yellow on black"] = "black on white"
     both_sides: YesNo = Field(False, alias="both sides")
-    sheets: tuple[SheetKind, ...] = ALL_SHEETS
+    sheets: Sheets = ALL_SHEETS
 
 
 class ScreenForm(Model):
-    sheets: tuple[SheetKind, ...] = ("sheet", "card", "log")
+    sheets: Sheets = ALL_SHEETS
 
 
 class BrailleForm(Model):
@@ -354,20 +535,34 @@ class BrailleForm(Model):
     """
 
     code: Literal["ueb", "fr", "es", "de"] = "ueb"
-    grade: Whole = 2
-    width: Whole = 40
-    length: Whole = 25
+    grade: Grade = 2
+    width: Cells = 40
+    length: Lines = 25
     both_sides: YesNo = Field(False, alias="both sides")
     running_head: YesNo = Field(True, alias="running head")
-    sheets: tuple[SheetKind, ...] = ALL_SHEETS
+    sheets: Sheets = ALL_SHEETS
 
 
 class Forms(Model):
-    """In which forms this client reads; at least one."""
+    """In which forms this client reads; at least one.  None: not in this form."""
 
     print: PrintForm | None = None
     screen: ScreenForm | None = None
     braille: BrailleForm | None = None
+
+    @model_validator(mode="after")
+    def _some_form(self) -> "Forms":
+        if self.print is None and self.screen is None and self.braille is None:
+            raise ValueError("no form is named; write 'print:', 'screen:' or 'braille:' below 'forms:'")
+        return self
+
+    @classmethod
+    def defaults(cls, name: str) -> "PrintForm | ScreenForm | BrailleForm":
+        """The usual settings of one form, for a form that was asked for by hand."""
+        usual: dict[str, PrintForm | ScreenForm | BrailleForm] = {
+            "print": PrintForm(), "screen": ScreenForm(), "braille": BrailleForm(),
+        }
+        return usual[name]
 
 
 class Cuff(Model):
@@ -387,11 +582,11 @@ class Kit(Model):
     other: bench, chair, mat, ...; a wall is always there.
     """
 
-    dumbbells: tuple[PiecesText, ...] = ()
-    bands: tuple[str, ...] = ()
-    step_heights: tuple[Centimetres, ...] = Field((), alias="step heights")
+    dumbbells: ListOf[PiecesText] = ()
+    bands: ListOf[Words] = ()
+    step_heights: ListOf[Centimetres] = Field((), alias="step heights")
     cuff: Cuff | None = None
-    other: tuple[KitName, ...] = ()
+    other: ListOf[KitName] = ()
 
 
 class Limit(Model):
@@ -412,15 +607,26 @@ class Limit(Model):
     at_most: Degrees | None = Field(None, alias="at most")
     position: Position | None = Field(None, alias="only position")
     since: Date | None = None
-    advised_by: str | None = Field(None, alias="advised by")
+    advised_by: Words | None = Field(None, alias="advised by")
     review: Date | None = None
+
+    @model_validator(mode="after")
+    def _one_thing(self) -> "Limit":
+        given = [thing for thing in (self.demand, self.joint, self.position) if thing is not None]
+        if len(given) != 1:
+            raise ValueError("a limit names one thing; write one of 'demand:', 'joint:' and 'only position:'")
+        if (self.at_most is not None) != (self.joint is not None):
+            raise ValueError("'joint' and 'at most' belong together; write both, such as 'at most: 90 degrees'")
+        if self.side is not None and self.joint is None:
+            raise ValueError("'side' belongs to a joint; write 'joint: knee' beside it, or take 'side' out")
+        return self
 
 
 class PlanChoice(Model):
     """version None means the newest."""
 
-    plan: str
-    version: Whole | None = None
+    plan: Code
+    version: Version | None = None
 
 
 class TwoSided(Model):
@@ -430,17 +636,22 @@ class TwoSided(Model):
     right: LoadText | None = None
 
 
+OneOrTwoSided = Annotated[
+    Annotated[LoadText, Tag("one")] | Annotated[TwoSided, Tag("block")], Discriminator(_one_or_block)
+]
+
+
 class BestSet(Model):
     """A hard set the client did: the base of an estimated maximum."""
 
     load: LoadText
-    reps: Whole
+    reps: Annotated[int, *_whole(1, 200, "10")]
     in_reserve: Whole = Field(0, alias="in reserve")
 
 
 class Screening(Model):
     date: Date
-    by: str
+    by: Words
     outcome: Literal["cleared", "referred"]
 
 
@@ -458,15 +669,15 @@ class ClientFacts(Model):
     private: the trainer's notes, on health too.  Never printed, never logged.
     """
 
-    code: str
-    name: str
-    age: Whole | None = None
-    language: str = "en"
+    code: Code
+    name: Words
+    age: Age | None = None
+    language: Code = "en"
     forms: Forms
     units: Literal["kg", "lb"]
     place: Literal["home", "gym"] = "home"
-    level: Whole = 1
-    minutes: Seconds | None = None
+    level: LevelNumber = 1
+    minutes: SomeSeconds | None = None
     pace: Literal["sighted", "by touch"] = "sighted"
     other_side: Literal["written out", "short"] = Field("written out", alias="other side")
     pictures: Literal["liked", "none"] = "none"
@@ -475,14 +686,14 @@ class ClientFacts(Model):
     hands: Literal["both", "left", "right"] = "both"
     weaker_side: Side | None = Field(None, alias="weaker side")
     log_by: Literal["pen", "slate", "voice", "keys"] = Field("pen", alias="log by")
-    effort_cap: Whole | None = Field(None, alias="effort cap")
+    effort_cap: EffortCap | None = Field(None, alias="effort cap")
     kit: Kit = Kit()
-    limits: tuple[Limit, ...] = ()
-    plans: tuple[PlanChoice, ...] = Field(min_length=1)
-    loads: dict[str, LoadText | TwoSided] = {}
-    best_sets: dict[str, BestSet] = Field({}, alias="best sets")
+    limits: ListOf[Limit] = ()
+    plans: ListOf[PlanChoice] = Field(min_length=1)
+    loads: MapOf[OneOrTwoSided] = {}
+    best_sets: MapOf[BestSet] = Field({}, alias="best sets")
     screening: Screening | None = None
-    private: str | None = None
+    private: LongWords | None = None
 
 
 class Client(Model):
@@ -502,25 +713,32 @@ class StudioFacts(Model):
     phone: whom the client calls with a question.  emergency: the local number.
     """
 
-    format: Whole = 1
-    name: str
-    coach: str
-    phone: str | None = None
-    emergency: str
+    format: Annotated[int, *_whole(1, 1, "1")] = 1
+    name: Words
+    coach: Words
+    phone: Words | None = None
+    emergency: Words
 
 
 class LogLine(Model):
     """One line of logs/CLIENT.csv: one exercise, or "session", on one day.
 
-    weight, reps (per set, last one last), seconds, effort, note are None or ()
-    when the client did not say: unknown is not zero.
-    raw: what came in, word for word.
+    What the client did not say, or said so that one must ask, is None, () or
+    "": unknown is not zero.
+    line: in the file, from 1; the header is line 1.
+    exercise: its id, "session" for the whole session, "" when not known.
+    weight: as stamped, of one piece: of each of a pair.
+    reps: per set, last one last; one number alone is the last set.
+    seconds: of the exercise, or of the whole session.
+    effort: 0 to 10.
+    raw: what came in, word for word.  One message may fill several lines;
+        each of them carries the whole of it.
     """
 
     line: int
     date: datetime.date | None
     plan: str
-    version: int
+    version: int | None
     exercise: str
     side: Side | None
     weight: amounts.Mass | None
