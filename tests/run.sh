@@ -1,0 +1,40 @@
+#!/usr/bin/env bash
+# Installs what the tests need (a browser, poppler, the locked packages) and runs all tests.
+# Usage: bash tests/run.sh [pytest words ...]
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+
+bash handouts/first_run.sh --only-install
+
+if command -v apt-get >/dev/null && command -v dpkg-query >/dev/null; then
+  wanted=(poppler-utils git)
+  if ! command -v chromium >/dev/null; then
+    # On Ubuntu the package of this name only points to another installer.
+    grep -q '^ID=debian' /etc/os-release && wanted+=(chromium)
+  fi
+  missing=()
+  for package in "${wanted[@]}"; do
+    dpkg-query -W -f '${Status}' "$package" 2>/dev/null | grep -q 'ok installed' || missing+=("$package")
+  done
+  if [ ${#missing[@]} -gt 0 ]; then
+    as_root=(); [ "$(id -u)" -eq 0 ] || as_root=(sudo)
+    echo "Installing system packages for the tests: ${missing[*]}."
+    "${as_root[@]}" apt-get update -qq
+    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
+  fi
+elif [ "$(uname -s)" = Darwin ]; then
+  command -v pdftotext >/dev/null || brew install --quiet poppler
+fi
+
+lock=tests/requirements.lock
+wanted=$(cat "$lock" .venv/installed | cksum)
+if [ "$(cat .venv/installed-tests 2>/dev/null || true)" != "$wanted" ]; then
+  echo "Installing the test packages into .venv."
+  .venv/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes -r "$lock"
+  printf '%s' "$wanted" >.venv/installed-tests
+fi
+command -v chromium >/dev/null || .venv/bin/python -m playwright install --with-deps chromium
+
+.venv/bin/ruff check handouts tests
+.venv/bin/mypy
+exec .venv/bin/python -m pytest -n auto "$@"
