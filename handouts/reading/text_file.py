@@ -1,0 +1,152 @@
+"""Bytes of one file to text, or a fault that says how to save it.
+
+The first room of reading: everything that comes out of here is sound Unicode
+with "\\n" line ends and no invisible characters that would trip a voice or a
+braille table later.
+"""
+
+from __future__ import annotations
+
+import os
+import stat
+import unicodedata
+from pathlib import Path
+
+from handouts.errors import Fault, StudioFaults
+
+LARGEST_TEXT = 1_000_000
+"""Bytes of an exercise, plan, client or studio file; a long one has 10,000."""
+
+LARGEST_LOG = 20_000_000
+"""Bytes of a log file: more than a lifetime of sessions."""
+
+_SAVE_AS = "open it in a text editor and save it as 'UTF-8' plain text"
+
+# Characters that no trainer types and no reader perceives.  They come along
+# when text is pasted from a web page or a word processor.
+_INVISIBLE = {
+    "\u00ad", "\u200b", "\u200e", "\u200f", "\u2028", "\u2029", "\u202a", "\u202b", "\u202c", "\u202d", "\u202e",
+    "\u2060", "\u2066", "\u2067", "\u2068", "\u2069", "\ufeff", "\ufffe", "\uffff",
+}
+
+
+def read_text(path: Path, shown: str, largest: int = LARGEST_TEXT) -> str:
+    """The text of one file, its lines ended by "\\n" alone.
+
+    A UTF-8 byte-order mark is dropped; Windows and old Macintosh line ends are
+    read.  shown: the path for messages, relative to the studio.  largest: in
+    bytes.
+    Raises StudioFaults when the file cannot be read, is not UTF-8 text or is
+    too large.
+    """
+    data = _read_bytes(path, shown, largest)
+    if data.startswith((b"\xff\xfe", b"\xfe\xff")):
+        raise _refused(shown, 0, "the file is saved as UTF-16", _SAVE_AS)
+    text = _decode(data.removeprefix(b"\xef\xbb\xbf"), shown)
+    text = text.replace("\r\n", "\n").replace("\r", "\n")
+    faults = _bad_characters(text, shown)
+    if faults:
+        raise StudioFaults(faults)
+    return text
+
+
+def _refused(shown: str, line: int, wrong: str, instead: str) -> StudioFaults:
+    return StudioFaults((Fault(shown, line, wrong, instead),))
+
+
+def _read_bytes(path: Path, shown: str, largest: int) -> bytes:
+    try:
+        # O_NONBLOCK: opening a named pipe that nobody writes to must not hang.
+        handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
+    except FileNotFoundError:
+        raise _refused(shown, 0, "there is no such file", "make it, or take its name out") from None
+    except IsADirectoryError:
+        raise _refused(shown, 0, "this is a folder, not a file", "put a text file in its place") from None
+    except PermissionError:
+        if path.is_dir():  # Windows says no permission where others say it is a folder
+            raise _refused(shown, 0, "this is a folder, not a file", "put a text file in its place") from None
+        raise _refused(shown, 0, "you may not read this file", "give yourself the right to read it") from None
+    except OSError as problem:
+        raise _refused(
+            shown, 0, f"the file cannot be opened ({problem.strerror or problem})", "check the file and its disk"
+        ) from None
+    with os.fdopen(handle, "rb") as file:
+        kind = os.fstat(file.fileno())
+        if stat.S_ISDIR(kind.st_mode):
+            raise _refused(shown, 0, "this is a folder, not a file", "put a text file in its place")
+        if not stat.S_ISREG(kind.st_mode):
+            raise _refused(shown, 0, "this is not an ordinary file", "put a text file in its place")
+        try:
+            data = file.read(largest + 1)
+        except OSError as problem:
+            raise _refused(
+                shown, 0, f"the file cannot be read ({problem.strerror or problem})", "check the file and its disk"
+            ) from None
+    if len(data) > largest:
+        raise _refused(
+            shown, 0, f"the file is larger than {largest // 1000:,} kilobytes", "split it, or check that it is the right file"
+        )
+    return data
+
+
+def _decode(data: bytes, shown: str) -> str:
+    try:
+        return data.decode("utf-8")
+    except UnicodeDecodeError as problem:
+        line = _line_of(data[: problem.start])
+        if b"\0" in data:
+            raise _binary(shown, _line_of(data[: data.index(b"\0")])) from None
+        raise _refused(
+            shown, line,
+            f"the file is not UTF-8 text; the first letter that cannot be read is in this line, near "
+            f"'{_around(data, problem.start)}'",
+            _SAVE_AS,
+        ) from None
+
+
+def _line_of(before: bytes) -> int:
+    return 1 + before.replace(b"\r\n", b"\n").replace(b"\r", b"\n").count(b"\n")
+
+
+def _around(data: bytes, at: int) -> str:
+    """The letters before the byte that cannot be read, and a gap for it."""
+    start = max(data.rfind(b"\n", 0, at), data.rfind(b"\r", 0, at), at - 20) + 1
+    before = data[start:at].decode("utf-8", "ignore")
+    after = data[at + 1 : at + 12].split(b"\n")[0].split(b"\r")[0].decode("ascii", "ignore")
+    return "".join(sign for sign in f"{before}_{after}" if sign.isprintable())
+
+
+def _binary(shown: str, line: int) -> StudioFaults:
+    return _refused(
+        shown, line, "the file holds zero bytes, so it is not plain text",
+        "save the text from its own program as plain text in UTF-8",
+    )
+
+
+def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
+    """One fault for each line with a control or an invisible character."""
+    if "\0" in text:
+        raise _binary(shown, 1 + text.count("\n", 0, text.index("\0")))
+    if text.isascii() and text.replace("\n", "").replace("\t", "").isprintable():
+        return ()
+    faults = []
+    for number, line in enumerate(text.split("\n"), 1):
+        found = next((sign for sign in line if _is_bad(sign)), None)
+        if found is not None:
+            name = unicodedata.name(found, "a control character").lower()
+            faults.append(
+                Fault(
+                    shown, number,
+                    f"an invisible character (U+{ord(found):04X}, {name}) stands after '{_start_of(line, found)}'",
+                    "delete it and type the line again",
+                )
+            )
+    return tuple(faults)
+
+
+def _is_bad(sign: str) -> bool:
+    return sign in _INVISIBLE or (unicodedata.category(sign) == "Cc" and sign not in "\t\n")
+
+
+def _start_of(line: str, found: str) -> str:
+    return line[: line.index(found)][-20:].strip()
