@@ -1,0 +1,1 @@
+"""The trainer's arithmetic: weights, strength and time.  Numbers in, numbers out."""
