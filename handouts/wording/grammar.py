@@ -1,0 +1,246 @@
+"""A small grammar over words: phrases are written as they are spoken.
+
+A phrase is a line of parts, each part one word or a choice of words:
+
+    watch|observe       one of these words
+    @landmark           a word of that class in the lexicon
+    @my|the             both together
+    x?                  the part may be missing
+    x*3                 the part up to three times, or not at all
+    _                   any one word, never a pause; _*3 up to three of them
+    !x   &x             what follows here is not x; is x (and stays unread)
+    <!x  <x             what stands before here is not x; is x
+    ^    $              here a clause starts; ends
+    [ ... ]             the words that are marked (without brackets: all of it)
+
+A phrase is tried only where its rarest word stands, and it reads outward from
+there, so a sentence without that word costs nothing.  Repeats are bounded, so
+the work at one word has a fixed ceiling.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+from typing import NamedTuple
+
+from handouts.wording.prose import PAUSES, Sentence
+
+LEADER = 1
+"""The bit of the class `leader`, the first class of every lexicon: words before which a clause starts."""
+
+ONE, MANY, NEXT, NOT_NEXT, PREVIOUS, NOT_PREVIOUS, CLAUSE_START, CLAUSE_END, OPEN, CLOSE = range(10)
+
+
+class Lexicon:
+    """Word classes of one language, and the bits that stand for them.
+
+    classes: class name to its words, lower case; a word may be in several.
+    guess: a function from an unknown word to the names of its likely classes.
+    """
+
+    def __init__(self, classes: Mapping[str, Iterable[str]], guess=lambda word: ()):
+        self.classes = {name: frozenset(words) for name, words in classes.items()}
+        self.bits = {name: 1 << number for number, name in enumerate(self.classes)}
+        self._known: dict[str, int] = {}
+        known = self._known
+        for name, words in self.classes.items():
+            bit = self.bits[name]
+            for word in words:
+                known[word] = known.get(word, 0) | bit
+        self._guess = guess
+
+    def of(self, word: str) -> int:
+        """The class bits of a word."""
+        bits = self._known.get(word)
+        if bits is None:
+            bits = 0
+            for name in self._guess(word):
+                bits |= self.bits[name]
+        return bits
+
+    def mask(self, *names: str) -> int:
+        """The bits of several classes together."""
+        mask = 0
+        for name in names:
+            mask |= self.bits[name]
+        return mask
+
+
+class Part(NamedTuple):
+    sort: int
+    words: frozenset[str]
+    mask: int
+    most: int  # how often; for ONE it is 1 and the part must be there
+    anything: bool
+
+
+class Phrase(NamedTuple):
+    before: tuple[Part, ...]  # parts left of the anchor, nearest first
+    anchor: Part
+    after: tuple[Part, ...]
+    note: str
+
+
+class Phrases:
+    """Phrases of one kind, found by their rarest word.
+
+    lines: the phrases, as the module explains.  `note` of a match is the key
+    of `lines` it came from, so that a kind can treat groups of phrases apart.
+    """
+
+    def __init__(self, lexicon: Lexicon, **groups: str):
+        self._by_word: dict[str, list[Phrase]] = {}
+        for note, lines in groups.items():
+            for line in lines.splitlines():
+                if line.strip():
+                    self._add(lexicon, line, note)
+        self.triggers = frozenset(self._by_word)
+
+    def _add(self, lexicon: Lexicon, line: str, note: str) -> None:
+        parts = [_part(lexicon, piece) for piece in line.split()]
+        best, best_size = -1, 10**9
+        for place, part in enumerate(parts):
+            if part.sort == ONE and not part.anything:
+                size = len(_spelt_out(lexicon, part))
+                if size < best_size:
+                    best, best_size = place, size
+        if best < 0:
+            raise ValueError(f"the phrase {line.strip()!r} has no word to be found by")
+        phrase = Phrase(tuple(reversed(parts[:best])), parts[best], tuple(parts[best + 1 :]), note)
+        for word in _spelt_out(lexicon, parts[best]):
+            self._by_word.setdefault(word, []).append(phrase)
+
+    def find(self, sentence: Sentence) -> Iterator[tuple[int, int, str]]:
+        """(first word, word after the last, note) of every match, by place."""
+        by_word = self._by_word
+        words = sentence.words
+        for place, word in enumerate(words):
+            phrases = by_word.get(word)
+            if phrases is None:
+                continue
+            for phrase in phrases:
+                spans: dict[int, int] = {}
+                after = _forward(phrase.after, 0, sentence, place + 1, spans)
+                if after is None:
+                    continue
+                before = _backward(phrase.before, 0, sentence, place, spans)
+                if before is None:
+                    continue
+                first = spans.get(OPEN, before)
+                last = spans.get(CLOSE, after)
+                if last > first:
+                    yield first, last, phrase.note
+
+
+def _part(lexicon: Lexicon, piece: str) -> Part:
+    nothing: frozenset[str] = frozenset()
+    if piece == "^":
+        return Part(CLAUSE_START, nothing, 0, 0, False)
+    if piece == "$":
+        return Part(CLAUSE_END, nothing, 0, 0, False)
+    if piece == "[":
+        return Part(OPEN, nothing, 0, 0, False)
+    if piece == "]":
+        return Part(CLOSE, nothing, 0, 0, False)
+    sort, most = ONE, 1
+    for sign, look in (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT)):
+        if piece.startswith(sign) and len(piece) > len(sign):
+            sort, piece = look, piece[len(sign) :]
+            break
+    if len(piece) > 1 and piece.endswith("?"):
+        sort, piece = MANY, piece[:-1]
+    elif len(piece) > 2 and piece[-2] == "*" and piece[-1].isdigit():
+        sort, most, piece = MANY, int(piece[-1]), piece[:-2]
+    words, mask, anything = set(), 0, False
+    for choice in piece.split("|"):
+        if choice == "_":
+            anything = True
+        elif choice.startswith("@"):
+            mask |= lexicon.mask(choice[1:])
+        else:
+            words.add(choice)
+    return Part(sort, frozenset(words), mask, most, anything)
+
+
+def _spelt_out(lexicon: Lexicon, part: Part) -> frozenset[str]:
+    words = set(part.words)
+    for name, bit in lexicon.bits.items():
+        if part.mask & bit:
+            words |= lexicon.classes[name]
+    return frozenset(words)
+
+
+def _fits(part: Part, sentence: Sentence, place: int) -> bool:
+    if part.anything:
+        return sentence.words[place] not in PAUSES
+    return bool(part.mask & sentence.classes[place]) or sentence.words[place] in part.words
+
+
+def _look(part: Part, sentence: Sentence, place: int, spans: dict[int, int]) -> bool:
+    """Whether a part that reads no word holds at this place."""
+    sort = part.sort
+    if sort >= OPEN:
+        spans[sort] = place
+        return True
+    count = len(sentence.words)
+    if sort == NEXT:
+        return place < count and _fits(part, sentence, place)
+    if sort == NOT_NEXT:
+        return place >= count or not _fits(part, sentence, place)
+    if sort == PREVIOUS:
+        return place > 0 and _fits(part, sentence, place - 1)
+    if sort == NOT_PREVIOUS:
+        return place == 0 or not _fits(part, sentence, place - 1)
+    if sort == CLAUSE_START:
+        return clause_starts(sentence, place)
+    return place >= count or sentence.words[place] in PAUSES
+
+
+def clause_starts(sentence: Sentence, place: int) -> bool:
+    """Whether a clause may start with the word at `place`."""
+    return place == 0 or sentence.words[place - 1] in PAUSES or bool(sentence.classes[place - 1] & LEADER)
+
+
+def _forward(parts: tuple[Part, ...], number: int, sentence: Sentence, place: int, spans: dict[int, int]) -> int | None:
+    count = len(sentence.words)
+    while number < len(parts):
+        part = parts[number]
+        if part.sort == ONE:
+            if place >= count or not _fits(part, sentence, place):
+                return None
+            place += 1
+        elif part.sort == MANY:
+            reach = place
+            while reach < count and reach - place < part.most and _fits(part, sentence, reach):
+                reach += 1
+            while reach >= place:
+                end = _forward(parts, number + 1, sentence, reach, spans)
+                if end is not None:
+                    return end
+                reach -= 1
+            return None
+        elif not _look(part, sentence, place, spans):
+            return None
+        number += 1
+    return place
+
+
+def _backward(parts: tuple[Part, ...], number: int, sentence: Sentence, place: int, spans: dict[int, int]) -> int | None:
+    while number < len(parts):
+        part = parts[number]
+        if part.sort == ONE:
+            if place <= 0 or not _fits(part, sentence, place - 1):
+                return None
+            place -= 1
+        elif part.sort == MANY:
+            reach = place
+            while reach > 0 and place - reach < part.most and _fits(part, sentence, reach - 1):
+                reach -= 1
+            while reach <= place:
+                start = _backward(parts, number + 1, sentence, reach, spans)
+                if start is not None:
+                    return start
+                reach += 1
+            return None
+        elif not _look(part, sentence, place, spans):
+            return None
+        number += 1
+    return place

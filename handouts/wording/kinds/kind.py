@@ -1,0 +1,34 @@
+"""What a kind of fault is made of."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from handouts.wording.marks import Strength
+from handouts.wording.prose import Sentence
+
+Span = tuple[int, int]
+"""First word, and the word after the last, as places in `Sentence.words`."""
+
+
+@dataclass(frozen=True)
+class Kind:
+    """One kind of fault in one language, with everything that belongs to it.
+
+    name: as marks carry it, such as "looks-only".
+    strength: "blocks" or "advice".
+    why: why a reader who is not watching cannot use the words.
+    suggest: from a sentence and the marked words, what to write instead.
+    triggers: runs of letters without one of which `find` finds nothing.
+    find: the marked words of a sentence; they may overlap, the first wins.
+    flag: passages with a fault, the marked words between `[[` and `]]`.
+    leave: near misses, without any mark of this kind.
+    """
+
+    name: str
+    strength: Strength
+    why: str
+    suggest: Callable[[Sentence, int, int], str]
+    triggers: frozenset[str]
+    find: Callable[[Sentence], Iterator[Span]]
+    flag: tuple[str, ...]
+    leave: tuple[str, ...]

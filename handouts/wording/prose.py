@@ -1,0 +1,270 @@
+"""From an author's file to sentences of words, each word knowing its place in the file.
+
+Markdown is read just far enough that no mark-up hides a phrase and nothing
+that is not prose is read: front matter, code, HTML, comments and link
+addresses are blanked out, character for character, so that every offset stays
+the author's own.  Emphasis, list markers, quote marks, line breaks and doubled
+spaces are simply not words.
+
+Every step is one pass from left to right; no pattern here can look back over
+what it has read, so the time grows with the length of the text and no faster.
+"""
+
+import re
+import unicodedata
+from collections.abc import Iterator
+
+LONGEST_SENTENCE = 1500
+"""Characters after which a sentence without an end is cut at a space.
+
+Prose does not come near it; it keeps one line of 20 MB from being one sentence.
+"""
+
+_FENCE = re.compile(r"[ ]{0,3}(`{3,}|~{3,})")
+_FRONT_MATTER_END = re.compile(r"\n(?:---|\.\.\.)[ \t]*(?=\n|$)")
+_INDENTED = re.compile(r"(?: {4}|\t)[ \t]*\S")
+_LIST_ITEM = re.compile(r"[ \t]*(?:[-*+]|\d{1,9}[.)])(?:[ \t]|$)")
+_BACKTICKS = re.compile(r"`++")
+_ADDRESSES = re.compile(
+    r"\]\((?:<[^<>\n]*+>|[^\s()]*+(?:\([^\s()]*+\)[^\s()]*+)*+)(?:\s++(?:\"[^\"\n]*+\"|'[^'\n]*+'))?+\s*+\)"  # ](address "title")
+    r"|(?<=\])\[[^\[\]\n]*+\]"  # [words][label]
+    r"|(?m:^[ ]{0,3}\[[^\[\]\n]++\]:[^\n]*+)"  # [label]: address
+    r"|<(?:[A-Za-z/][^<>]*+|![A-Za-z\[][^<>]*+|\?[^<>]*+)>"  # a tag, or an address in angle brackets
+    r"|\bhttps?://[^\s<>]++"
+)
+_NOT_A_LINE_END = re.compile(r"[^\n]+")
+
+_BREAK = re.compile(
+    r"[.!?…][.!?…\"'”’»)\]*_]*+(?=\s)"  # the end of a sentence
+    r"|\n(?=[ \t]*(?:\n|[-*+][ \t]|\d{1,9}[.)][ \t]|\#{1,6}[ \t]|>|\||(?:={2,}|-{2,})[ \t]*(?:\n|$)))"  # of a block
+    r"|(?m:(?<=\n)[ ]{0,3}\#{1,6}[ \t][^\n]*+)"  # a heading is a block of its own
+    r"|\|"  # of a cell
+)
+_ABBREVIATIONS = frozenset(
+    "e.g i.e eg ie etc vs approx fig figs no nos dr mr mrs ms st min mins sec secs max cf resp ca p pp vol ex incl".split()
+)
+_LAST_WORD = re.compile(r"[\w.]+$")
+
+_TOKEN = re.compile(
+    r"\d+(?:[.,:/]\d+)*+(?:[^\W\d_]+)?"
+    r"|[^\W\d_][\u0300-\u036f]*+(?:[^\W_][\u0300-\u036f]*+)*+(?:['’ʼ‑\-](?:[^\W_][\u0300-\u036f]*+)++)*+"
+    r"|(?<=\s)-{1,3}(?=\s)|[,;:()!?.…—–%°×]"
+)
+_LETTERS = re.compile(r"[^\W\d_]+")
+_CLITICS = {"re": "are", "ll": "will", "ve": "have", "m": "am", "d": "would", "s": "'s"}
+_SHORT_FORMS = {"can't": "can", "won't": "will", "shan't": "shall", "ain't": "is"}
+_ONE_WORD = {"gonna": "going", "wanna": "want", "gotta": "got", "em": "them", "ya": "you", "yer": "your", "yo": "you"}
+PAUSES = frozenset(",;:()!?.—")
+
+
+class Sentence:
+    """One sentence: its words in lower case, and where each stands in the file.
+
+    words: the words and pauses in order.  A contraction is two words ("don't"
+        is "do" and "not", "mine's" is "mine" and "'s"); quote marks and
+        emphasis are left out; a dash is "—"; other pauses stand as they are.
+    starts, ends: character offsets in the author's text, one pair a word.
+    classes: one integer a word, the bits of the lexicon classes it is in.
+    """
+
+    __slots__ = ("classes", "ends", "starts", "text", "words")
+
+    def __init__(self, text: str, words: list[str], starts: list[int], ends: list[int], classes: list[int]):
+        self.text = text
+        self.words = words
+        self.starts = starts
+        self.ends = ends
+        self.classes = classes
+
+    def quote(self, first: int, last: int) -> str:
+        """The author's own characters from word `first` to before word `last`."""
+        return self.text[self.starts[first] : self.ends[last - 1]]
+
+
+def sentences(text: str, wanted: frozenset[str], classes_of) -> Iterator[Sentence]:
+    """The sentences of `text` that hold at least one of the `wanted` words.
+
+    wanted: runs of letters in lower case.
+    classes_of: a function from a word in lower case to its class bits.
+    """
+    prose = blank_out(text)
+    for start, end in _spans(prose):
+        piece = prose[start:end]
+        if wanted.isdisjoint(_LETTERS.findall(piece.lower())):
+            continue
+        yield _sentence(text, piece, start, classes_of)
+
+
+def _sentence(text: str, piece: str, offset: int, classes_of) -> Sentence:
+    words: list[str] = []
+    starts: list[int] = []
+    ends: list[int] = []
+    previous = before = ""
+    for found in _TOKEN.finditer(piece):
+        word = found.group().lower()
+        start, end = found.span()
+        start += offset
+        end += offset
+        if word == previous == before:  # a long run of one word says no more than two of it
+            ends[-1] = end
+            continue
+        before, previous = previous, word
+        if not word.isascii():
+            word = unicodedata.normalize("NFC", word).replace("’", "'").replace("ʼ", "'").replace("‑", "-")
+            if word == "–":
+                word = "—"
+            elif word == "…":
+                word = "."
+        elif word[0] == "-":
+            word = "—"
+        if "'" in word:
+            stem, _, tail = word.rpartition("'")
+            if tail == "t" and stem.endswith("n"):
+                word = _SHORT_FORMS.get(word, stem[:-1])
+                cut = min(len(word), len(stem) - 1)
+                words += (word, "not")
+                starts += (start, start + cut)
+                ends += (start + cut, end)
+                continue
+            if tail in _CLITICS:
+                words += (stem, _CLITICS[tail])
+                starts += (start, end - len(tail) - 1)
+                ends += (end - len(tail) - 1, end)
+                continue
+        words.append(_ONE_WORD.get(word, word))
+        starts.append(start)
+        ends.append(end)
+    return Sentence(text, words, starts, ends, [classes_of(word) for word in words])
+
+
+def _spans(prose: str) -> Iterator[tuple[int, int]]:
+    """Start and end of each sentence, in order; none longer than LONGEST_SENTENCE."""
+    start = 0
+    for found in _BREAK.finditer(prose):
+        end = found.end()
+        if found.group()[0] == ".":
+            last = _LAST_WORD.search(prose, max(start, found.start() - 12), found.start())
+            if last and last.group().lower() in _ABBREVIATIONS:
+                continue
+        while end - start > LONGEST_SENTENCE:
+            cut = _cut(prose, start)
+            yield start, cut
+            start = cut
+        if end > start:
+            yield start, end
+        start = end
+    end = len(prose)
+    while end - start > LONGEST_SENTENCE:
+        cut = _cut(prose, start)
+        yield start, cut
+        start = cut
+    if end > start:
+        yield start, end
+
+
+def _cut(prose: str, start: int) -> int:
+    limit = start + LONGEST_SENTENCE
+    space = prose.rfind(" ", start + 1, limit)
+    return space if space > start else limit
+
+
+def blank_out(text: str) -> str:
+    """`text` with everything that is not prose turned to spaces, the same length, the same lines."""
+    cuts: list[tuple[int, int]] = []
+    start = 0
+    if text.startswith("---") and text[3:4] in ("\n", " ", "\r"):
+        end = _FRONT_MATTER_END.search(text, 3)
+        if end:
+            start = end.end()
+            cuts.append((0, start))
+    if "```" in text or "~~~" in text or "\n    " in text or "\n\t" in text or text.startswith(("    ", "\t")):
+        cuts += _code_blocks(text, start)
+    text = _blanked(text, cuts)
+    if "<!--" in text:
+        text = _blanked(text, _comments(text))
+    if "`" in text:
+        text = _blanked(text, _code_spans(text))
+    if "](" in text or "][" in text or "]:" in text or "<" in text or "://" in text:
+        text = _ADDRESSES.sub(_blank, text)
+    return text
+
+
+def _blank(found: re.Match[str]) -> str:
+    return _NOT_A_LINE_END.sub(lambda run: " " * len(run.group()), found.group())
+
+
+def _blanked(text: str, cuts: list[tuple[int, int]]) -> str:
+    if not cuts:
+        return text
+    parts: list[str] = []
+    at = 0
+    for start, end in cuts:
+        parts.append(text[at:start])
+        parts.append(_NOT_A_LINE_END.sub(lambda run: " " * len(run.group()), text[start:end]))
+        at = end
+    parts.append(text[at:])
+    return "".join(parts)
+
+
+def _code_blocks(text: str, start: int) -> list[tuple[int, int]]:
+    """Fenced code, and code by four spaces where no list is open."""
+    cuts: list[tuple[int, int]] = []
+    fence = ""
+    opened = at = start
+    after_blank, in_list = True, False
+    for line in text[start:].splitlines(keepends=True):
+        end = at + len(line)
+        mark = _FENCE.match(line)
+        if fence:
+            if mark and mark.group(1).startswith(fence) and not line[mark.end() :].strip():
+                cuts.append((opened, end))
+                fence, after_blank = "", True
+        elif mark and "`" not in line[mark.end() :]:
+            fence, opened = mark.group(1), at
+        elif not line.strip():
+            after_blank = True
+        elif _INDENTED.match(line) and after_blank and not in_list:
+            cuts.append((at, end))
+        else:
+            if _LIST_ITEM.match(line):
+                in_list = True
+            elif not line[0].isspace():
+                in_list = False
+            after_blank = False
+        at = end
+    if fence:
+        cuts.append((opened, len(text)))
+    return cuts
+
+
+def _comments(text: str) -> list[tuple[int, int]]:
+    cuts: list[tuple[int, int]] = []
+    at = text.find("<!--")
+    while at >= 0:
+        end = text.find("-->", at + 4)
+        if end < 0:
+            break
+        cuts.append((at, end + 3))
+        at = text.find("<!--", end + 3)
+    return cuts
+
+
+def _code_spans(text: str) -> list[tuple[int, int]]:
+    """Code between two runs of as many backticks, within one paragraph."""
+    runs = [found.span() for found in _BACKTICKS.finditer(text)]
+    following: dict[int, int] = {}
+    partner = [-1] * len(runs)
+    for number in range(len(runs) - 1, -1, -1):
+        length = runs[number][1] - runs[number][0]
+        partner[number] = following.get(length, -1)
+        following[length] = number
+    cuts: list[tuple[int, int]] = []
+    number = 0
+    while number < len(runs):
+        other = partner[number]
+        if other >= 0 and "\n\n" not in text[runs[number][1] : min(runs[other][0], runs[number][1] + 4000)]:
+            cuts.append((runs[number][0], runs[other][1]))
+            number = other + 1
+        else:
+            number += 1
+    return cuts
