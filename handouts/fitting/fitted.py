@@ -173,19 +173,21 @@ class Change:
     """One difference between two versions of a plan, for this client.
 
     title: the exercise's title in the client's language; "" for the session;
-        for "rounds" and "rest" the titles of the group's exercises, joined by
-        ", ".
+        for changes of a group the titles of its exercises, joined by ", ".
     before, after: values that the language files can word:
-        "added" and "removed": None;
+        "added": None, then the Dose (None in timed intervals);
+        "removed": None, None;
         "dose": Dose (None in timed intervals);
         "load": the loads, tuple[FittedLoad, ...];
-        "rounds": int (sets of straight sets); "rest": int, seconds between
-        sets or rounds; "work": int, seconds of work in timed intervals;
+        "rounds": int (sets of straight sets; 0 where time decides);
+        "rest": int, seconds between sets or rounds; "rest_inside": int,
+        seconds between exercises; "work": int, seconds of work in timed
+        intervals; "time": int, seconds of a whole group;
         "option": the option's title in the client's language, "" for none;
-        "note": before None, after the trainer's own words.
+        "note": None, then the trainer's own words.
     """
 
-    kind: Literal["added", "removed", "dose", "load", "rounds", "rest", "work", "option", "note"]
+    kind: Literal["added", "removed", "dose", "load", "rounds", "rest", "rest_inside", "work", "time", "option", "note"]
     title: str
     before: ChangeValue
     after: ChangeValue

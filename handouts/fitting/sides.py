@@ -99,10 +99,11 @@ def _keep(match: re.Match[str]) -> str:
 
 
 def _hour_swapper(names: tuple[str, ...]) -> Callable[[str, bool], str]:
-    """A function from an hour, in digits or in words, to the mirrored hour."""
+    """A function from an hour, in digits or in words, and whether a half hour
+    follows it, to the mirrored hour."""
     numbers = {name: number for number, name in enumerate(names, 1)}
 
-    def swap(word: str, half: bool = False) -> str:
+    def swap(word: str, half: bool) -> str:
         if word.isdigit():
             return str(_other_hour(int(word), half))
         return _as_cased(names[_other_hour(numbers[word.lower()], half) - 1], word)
@@ -167,7 +168,7 @@ def _en_quarter(match: re.Match[str]) -> str:
     """A quarter past one lies as far from 12 as a quarter to eleven."""
     quarter, gap, way, between, hour = re.fullmatch(r"(\w+)(\s+)(\w+)(\s+)(\w+)", match[0]).groups()  # type: ignore[union-attr]
     swapped = _as_cased("to" if way.lower() == "past" else "past", way)
-    return quarter + gap + swapped + between + _en_hour(hour)
+    return quarter + gap + swapped + between + _en_hour(hour, False)
 
 
 def _en_colon(match: re.Match[str]) -> str:
