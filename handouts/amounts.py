@@ -1,4 +1,4 @@
-"""Amounts as a trainer writes them: "12.5 kg", "90 s", "8-12 reps each side".
+"""Amounts and dates as a trainer writes them: "12.5 kg", "90 s", "8-12 reps".
 
 Every amount is read strictly: a number, a space or none, a unit, and nothing
 else.  A reader raises ValueError with "what is wrong; what to write instead";
@@ -10,6 +10,7 @@ The pound is 0.45359237 kg exactly (International Yard and Pound Agreement,
 
 from __future__ import annotations
 
+import datetime
 import re
 from dataclasses import dataclass
 from decimal import Decimal
@@ -77,6 +78,17 @@ def read_seconds(text: str) -> int:
     if (found[2] and seconds > 59) or (found[1] and minutes > 59):
         raise ValueError(f"{quoted(text)} counts past 59 in its smaller unit; write '2 min 30 s' for 150 seconds")
     return hours * 3600 + minutes * 60 + seconds
+
+
+def read_date(text: str) -> datetime.date:
+    """Read "2029-01-08" (ISO 8601, the extended form of a calendar date)."""
+    words = _plain(text)
+    try:
+        if not re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", words):
+            raise ValueError
+        return datetime.date.fromisoformat(words)
+    except ValueError:
+        raise ValueError(f"{quoted(text)} is not a date; write year-month-day, such as '2029-01-08'") from None
 
 
 def read_centimetres(text: str) -> Decimal:

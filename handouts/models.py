@@ -42,6 +42,7 @@ PartName: TypeAlias = Literal[
     "Harder", "Finish",
 ]
 Level: TypeAlias = Literal[1, 2, 3]
+LEVELS: tuple[Level, ...] = (1, 2, 3)
 
 
 Read = TypeVar("Read")
@@ -65,17 +66,6 @@ def _strict(reader: Callable[[str], Read], example: str, **schema: Any) -> tuple
         return reader(value) if isinstance(value, str) else value
 
     return BeforeValidator(read), WithJsonSchema({"type": "string", "examples": [example], **schema})
-
-
-def _read_date(text: str) -> datetime.date:
-    try:
-        if len(text) != 10 or not text.isascii():
-            raise ValueError
-        return datetime.date.fromisoformat(text)
-    except ValueError:
-        raise ValueError(
-            f"{amounts.quoted(text)} is not a date; write year-month-day, such as '2029-01-08'"
-        ) from None
 
 
 def _read_truth(text: str) -> bool:
@@ -164,7 +154,7 @@ Seconds = Annotated[int, *_seconds(0, 4 * 3600, "90 s")]
 SomeSeconds = Annotated[int, *_seconds(1, 4 * 3600, "40 s")]
 Centimetres = Annotated[Decimal, *_strict(amounts.read_centimetres, "15 cm")]
 Degrees = Annotated[int, *_strict(amounts.read_degrees, "90 degrees")]
-Date = Annotated[datetime.date, *_strict(_read_date, "2029-01-08")]
+Date = Annotated[datetime.date, *_strict(amounts.read_date, "2029-01-08")]
 YesNo = Annotated[bool, *_strict(_read_truth, "yes", enum=["yes", "no"])]
 LoadText = Annotated[amounts.AskedLoad, *_strict(amounts.read_load, "6 kg each")]
 DoseText = Annotated[amounts.Dose, *_strict(amounts.read_dose, "8-12 reps each side")]

@@ -1,0 +1,132 @@
+"""Log files: what came back from a client, one line an exercise.
+
+CSV as RFC 4180 has it: commas, quotation marks doubled inside quoted cells.
+A message that one must ask about is kept with its words alone; its other cells
+stay empty until somebody has asked.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections.abc import Callable
+from pathlib import Path
+from typing import TypeVar
+
+from handouts import amounts
+from handouts.amounts import quoted
+from handouts.errors import Fault, StudioFaults
+from handouts.models import LogLine, Side
+from handouts.reading.text_file import LARGEST_LOG, read_text
+
+COLUMNS = ("date", "plan", "version", "exercise", "side", "weight", "reps", "time", "effort", "note", "raw")
+"""The header of a log file, in this order."""
+
+Cell = TypeVar("Cell")
+
+
+def read_log(path: Path, shown: str) -> tuple[LogLine, ...]:
+    """The lines of one log file, in the order of the file.
+
+    Raises StudioFaults with every fault of the file.
+    """
+    text = read_text(path, shown, LARGEST_LOG)
+    rows = csv.reader(io.StringIO(text, newline=""), strict=True)
+    faults: list[Fault] = []
+    lines: list[LogLine] = []
+    begins = 1
+    try:
+        for row in rows:
+            if begins == 1:
+                _check_header(row, shown)
+            elif any(cell.strip() for cell in row):
+                line = _line(row, shown, begins, faults)
+                if line is not None:
+                    lines.append(line)
+            begins = rows.line_num + 1
+    except csv.Error as problem:
+        faults.append(Fault(
+            shown, begins, f"the line cannot be read as comma-separated cells ({problem})",
+            "close each quotation mark, and double those inside a cell",
+        ))
+    if begins == 1 and not faults:
+        faults.append(Fault(shown, 0, "there is nothing in it", f"begin it with the line '{','.join(COLUMNS)}'"))
+    if faults:
+        raise StudioFaults(tuple(faults))
+    return tuple(lines)
+
+
+def _check_header(row: list[str], shown: str) -> None:
+    if tuple(cell.strip() for cell in row) == COLUMNS:
+        return
+    wrong = "the first line does not name the columns of a log"
+    instead = f"write '{','.join(COLUMNS)}'"
+    for sign, name in ((";", "semicolons"), ("\t", "tabs")):
+        if sign in "".join(row):
+            wrong = f"the cells are divided by {name}, as some spreadsheets save them"
+            instead = "save the file as comma-separated values"
+    raise StudioFaults((Fault(shown, 1, wrong, instead),))
+
+
+def _line(row: list[str], shown: str, number: int, faults: list[Fault]) -> LogLine | None:
+    if len(row) != len(COLUMNS):
+        faults.append(Fault(
+            shown, number, f"the line has {len(row)} of {len(COLUMNS)} cells",
+            "write a comma for each empty cell, and quotation marks around words with commas",
+        ))
+        return None
+    cells = dict(zip(COLUMNS, row, strict=True))
+    before = len(faults)
+
+    def read(column: str, reader: Callable[[str], Cell], empty: Cell) -> Cell:
+        text = cells[column].strip()
+        if not text:
+            return empty
+        try:
+            return reader(text)
+        except ValueError as problem:
+            wrong, _, instead = str(problem).rpartition("; ")
+            faults.append(Fault(shown, number, f"'{column}': {wrong}", instead))
+            return empty
+
+    line = LogLine(
+        line=number,
+        date=read("date", amounts.read_date, None),
+        plan=cells["plan"].strip(),
+        version=read("version", amounts.read_whole_number, None),
+        exercise=cells["exercise"].strip(),
+        side=read("side", _read_side, None),
+        weight=read("weight", amounts.read_mass, None),
+        reps=read("reps", _read_reps, ()),
+        seconds=read("time", amounts.read_seconds, None),
+        effort=read("effort", _read_effort, None),
+        note=cells["note"].strip(),
+        raw=cells["raw"],
+    )
+    return line if len(faults) == before else None
+
+
+def _read_side(text: str) -> Side | None:
+    if text == "left":
+        return "left"
+    if text == "right":
+        return "right"
+    raise ValueError(f"{quoted(text)} is not a side; write 'left' or 'right', or nothing for both")
+
+
+def _read_reps(text: str) -> tuple[int, ...]:
+    """ "12/12/14", one number a set.  Spaces do as well, since a spreadsheet
+    takes "12/12/14" for a date."""
+    words = re.split(r" ?/ ?| +", text)
+    try:
+        return tuple(amounts.read_whole_number(word) for word in words)
+    except ValueError:
+        raise ValueError(f"{quoted(text)} is not a count of each set; write '12/12/14' or '12'") from None
+
+
+def _read_effort(text: str) -> int:
+    effort = amounts.read_whole_number(text)
+    if effort > 10:
+        raise ValueError(f"{quoted(text)} is not an effort from 0 to 10; write a number in that range")
+    return effort
