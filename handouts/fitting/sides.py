@@ -94,6 +94,10 @@ def _other_hour(hour: int, half: bool = False) -> int:
     return (-hour - half) % 12 or 12
 
 
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
 def _keep(match: re.Match[str]) -> str:
     return match[0]
 
@@ -237,29 +241,33 @@ _FR_STATED_AFTER = re.compile(r"\s+(?:est|se\s+trouve|c['’]est|indique|désign
 
 # Paired parts of the body and things that lie at a side.  The other side of
 # "gauche" is "droit" or "droite", by the gender of the noun.
-_FR_MASCULINE = frozenset(
+_FR_MASCULINE = _words(
     "pied genou coude bras avant-bras poignet talon côté poing pouce index majeur annulaire auriculaire doigt orteil "
     "mollet tibia ischion œil flanc bord muscle fessier haltère poids bout gros petit banc élastique tendon sol mur "
-    "coin avant arrière".split()
+    "coin avant arrière"
 )
-_FR_FEMININE = frozenset(
+_FR_FEMININE = _words(
     "main jambe épaule hanche cuisse cheville oreille fesse paume joue tempe plante pointe aisselle côte rotule "
     "omoplate clavicule crête malléole phalange poignée tête-haltère extrémité bande manchette moitié direction "
-    "voûte pommette".split()
+    "voûte pommette"
 )
 # The plural of a part that a body has once on each side is never a side:
 # "les bras droits" are straight arms.  Fingers and ribs are several on a side.
 _FR_SEVERAL = frozenset(("doigts", "orteils", "côtes", "fessiers", "muscles", "phalanges"))
 _FR_PLURALS = {**dict.fromkeys(("genoux",), "genou"), **dict.fromkeys(("yeux",), "œil")}
 # Nouns on the midline, and words after which "droit" means straight.
-_FR_STRAIGHT_AFTER = frozenset(
+_FR_STRAIGHT_AFTER = _words(
     "tout toute bien assis assise debout angle angles dos buste tronc corps cou torse dossier bassin menton regard "
     "tête nuque colonne ligne lignes posture planche reste restes restez restent rester est sont soit soient être "
     "tiens tenez tenir tient garde gardez garder gardent maintiens maintenez maintenir toi vous parfaitement très "
-    "plus trop toujours avoir avez as a ai".split()
+    "plus trop toujours avoir avez as a ai"
 )
-_FR_FEMININE_BEFORE = frozenset("à de vers sur la ta sa ma votre notre leur une cette".split())
-_FR_MASCULINE_BEFORE = frozenset("le du au un ce ton son mon".split())
+_FR_FEMININE_BEFORE = _words(
+    "à de vers sur la ta sa ma votre notre leur une cette"
+)
+_FR_MASCULINE_BEFORE = _words(
+    "le du au un ce ton son mon"
+)
 _FR_WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*|[.,;:!?()]")
 
 _fr_hour = _hour_swapper(_FR_HOURS)
