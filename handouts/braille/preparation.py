@@ -171,12 +171,13 @@ FRENCH_SPACING = Mend(
     "",
 )
 LIGATURES = Mend("ligatures", "common practice: letters, not shapes", (), re.compile("[\ufb00-\ufb04]"), lambda found: unicodedata.normalize("NFKC", found[0]))
-DOTS_FOR_NUMERIC_SPACE = Mend(
-    "groups of digits",
-    "French, German and Spanish group digits with dot 3 (from memory)",
-    ("fr", "de", "es"),
+FRENCH_GROUPS = Mend("French groups of digits", "dot 3 between groups of three digits (from memory)", ("fr",), re.compile(_INSIDE_NUMBER), "⠄")
+POINT_GROUPS = Mend(
+    "German and Spanish groups of digits",
+    "the point between groups of three digits, dot 3 in both codes (from memory)",
+    ("de", "es"),
     re.compile(_INSIDE_NUMBER),
-    "⠄",
+    ".",
 )
 SPANISH_DEGREE = Mend(
     "Spanish degree sign",
@@ -214,7 +215,8 @@ MENDS: tuple[Mend, ...] = (
     ANGLED_SINGLE_QUOTES,
     FRENCH_SPACING,
     LIGATURES,
-    DOTS_FOR_NUMERIC_SPACE,
+    FRENCH_GROUPS,
+    POINT_GROUPS,
     SPANISH_DEGREE,
     SPANISH_MINUS,
     NUMBERS_APART,
@@ -228,6 +230,27 @@ NO_CONTRACT_INITIALS = re.compile(r"(?<![\w'’])(?:IT(?= band\b| BAND\b)|(?<![A
 # 9.4.3: the stop that closes emphasised words is emphasised with them; before
 # 3.29 liblouis ended the passage one word too early where it was not.
 CLOSING_SIGNS = ".,;:!?…)]}’”»'\""
+
+
+# Within one number the number sign stands once.  Before 3.33 liblouis's Spanish
+# tables set it again after a decimal sign, and its French ones always do after
+# the dot between groups.
+REPEATED_NUMBER_SIGN = {
+    "es": (re.compile("(?<=[0-9])[.,](?=[0-9])"), "⠼"),
+    "fr": (re.compile("(?<=[0-9])⠄(?=[0-9])"), "⠠"),
+}
+
+
+def repeated_number_signs(text: str, cells: str, outputs: list[int], code: Code) -> list[int]:
+    """Cells that say a number sign a second time within one number.
+
+    text: as prepared; outputs: the index of the first cell of each character.
+    """
+    if code.name not in REPEATED_NUMBER_SIGN:
+        return []
+    pattern, sign = REPEATED_NUMBER_SIGN[code.name]
+    places = [outputs[found.end()] for found in pattern.finditer(text)]
+    return [place for place in places if cells[place] == sign]
 
 
 def _replaced(passage: Passage, mend: Mend) -> Passage:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from handouts.braille import liblouis
 from handouts.braille.codes import Code, code_for_language
-from handouts.braille.preparation import Passage, prepare
+from handouts.braille.preparation import Passage, prepare, repeated_number_signs
 from handouts.errors import RenderError, UnknownCharacter
 from handouts.handout import Foreign, Line, Measure, Strong, Text
 
@@ -46,7 +46,8 @@ class _Cells:
     breaks: frozenset[int]
 
 
-_BREAK_AFTER = re.compile("(?<=[^\\s-\u2010\u2011\u2013\u2014\u2015])[-\u2010\u2011\u2013\u2014\u2015]+(?=[^\\s-\u2010\u2011\u2013\u2014\u2015])".replace("\\s-\u2010", "\\s\\-\u2010"))
+_HYPHENS = "\\-\u2010\u2011\u2013\u2014\u2015"
+_BREAK_AFTER = re.compile(f"(?<=[^\\s{_HYPHENS}])[{_HYPHENS}]+(?=[^\\s{_HYPHENS}])")
 
 
 def _to_cells(text: str, typeforms: tuple[int, ...] | None, code: Code) -> _Cells:
@@ -55,6 +56,10 @@ def _to_cells(text: str, typeforms: tuple[int, ...] | None, code: Code) -> _Cell
     if not prepared.text:
         return _Cells("", [], text, frozenset())
     cells, inputs, outputs = louis.forward(code.tables, prepared.text, prepared.typeforms)
+    for place in reversed(repeated_number_signs(prepared.text, cells, outputs, code)):
+        cells = cells[:place] + cells[place + 1 :]
+        del inputs[place]
+        outputs = [index - (index > place) for index in outputs]
     if code.numbers == "letters" and code.name == "fr":
         cells = _numbers_in_letters(cells, prepared.text, outputs)
     breaks = frozenset(

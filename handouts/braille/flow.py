@@ -1,0 +1,396 @@
+"""A Handout tree as a row of pieces to be set, one after the other, on pages.
+
+Which cell a line starts in and where blank lines stand follows *Braille
+Formats: Principles of Print-to-Braille Transcription* (Braille Authority of
+North America, 2016) as far as it could be read; where it leaves a choice, the
+choice is named beside it.  "3-1" means: first line in cell 3, the lines below
+in cell 1.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import cache
+from pathlib import Path
+from typing import TypeAlias
+
+import yaml
+
+from handouts.braille.codes import Code
+from handouts.braille.lines import Segment, segments
+from handouts.braille.pages import Paper
+from handouts.braille.translation import BLANK, Word, words
+from handouts.handout import (
+    Block,
+    Caution,
+    Dose,
+    Facts,
+    Handout,
+    Heading,
+    Item,
+    Line,
+    LogEntry,
+    LogField,
+    LogSheet,
+    Paragraph,
+    Points,
+    Section,
+    Steps,
+    Table,
+    Text,
+    plain,
+)
+
+# Blank cells at each side of a centred line, at the least.
+CENTRE_MARGIN = 3
+# Lines of what follows that stay on the page of a heading.
+KEPT_BELOW_HEADING = 2
+# A field of the log sheet leaves this much of its line free, or a line below.
+ROOM_TO_WRITE = {"weight": 8, "count": 14, "time": 8, "scale": 4, "yes-no": 4, "words": 24}
+
+
+@dataclass(frozen=True)
+class Continued:
+    """What stands at the top of a page in the middle of a box or a table:
+    a line in cell 5, and for a table its column heads."""
+
+    line: tuple[Segment, ...]
+    heads: tuple["Piece", ...] = ()
+
+
+@dataclass(frozen=True)
+class Head:
+    """What a heading says, for the contents list and for navigation."""
+
+    level: int
+    print: str
+    words: tuple[Word, ...]
+
+
+@dataclass(frozen=True)
+class Piece:
+    """What is set as one: a paragraph, a heading, an item, a row of a table.
+
+    segments: its words.  first, runover: blank cells at the left.
+    centred: each line in the middle, `first` and `runover` then 0.
+    whole: the cells that its longest lines may fill.
+    before, after: whether a blank line stands there; None below a heading
+        that keeps its text close (then no blank line, whatever follows).
+    keeps: lines of the next pieces that must stand on the same page.
+    unbroken: never divided between pages.
+    opening, closing: sign of which a full line stands above or below.
+    room: empty lines below, to write on.
+    fixed: cells set as they are, in place of segments.
+    off_number_line: not beside a page number.
+    continued: set in a box or table; what a new page in its midst begins with.
+    heading: what it says, where it is a heading of the tree.
+    refers: for an entry of a contents list, which heading it leads to.
+    role: as in `PageLine`.
+    """
+
+    segments: tuple[Segment, ...] = ()
+    first: int = 0
+    runover: int = 0
+    centred: bool = False
+    before: bool = False
+    after: bool | None = False
+    keeps: int = 0
+    unbroken: bool = False
+    opening: str = ""
+    closing: str = ""
+    room: int = 0
+    fixed: str = ""
+    fixed_print: str = ""
+    off_number_line: bool = False
+    continued: Continued | None = None
+    heading: Head | None = None
+    refers: int | None = None
+    role: str = "text"
+
+
+Pieces: TypeAlias = tuple[Piece, ...]
+
+
+@cache
+def _all_words() -> dict[str, dict[str, str]]:
+    source = Path(__file__).parents[1] / "languages" / "braille.yaml"
+    table: dict[str, dict[str, str]] = yaml.safe_load(source.read_text("utf-8"))
+    return table
+
+
+def layout_words(language: str) -> dict[str, str]:
+    """The words that layout adds to a page; English for a language without any."""
+    table = _all_words()
+    return table.get(language.split("-")[0], table["en"])
+
+
+def flow(handout: Handout, code: Code, paper: Paper) -> Pieces:
+    """The pieces of a handout, in reading order, its title first.
+
+    Raises UnknownCharacter for a character that the code has no braille for.
+    """
+    setter = _Setter(code, paper.width - paper.margin, layout_words(handout.language))
+    title = setter.heading(Heading(1, handout.title, "title"))
+    return (title, *setter.blocks(handout.blocks))
+
+
+@dataclass(frozen=True)
+class _Setter:
+    """Sets blocks in one code for lines of one width."""
+
+    code: Code
+    width: int
+    words: dict[str, str]
+
+    # --- words ---------------------------------------------------------------
+
+    def _segments(self, content: Line, indent: int, emphasis: bool = True) -> tuple[Segment, ...]:
+        return segments(words(content, self.code, emphasis), self.width - indent, self.code)
+
+    def _phrase(self, key: str, **values: Line) -> Line:
+        """A phrase of layout with lines set in for its names."""
+        line: list = []
+        rest = self.words[key]
+        while rest:
+            text, brace, tail = rest.partition("{")
+            if text:
+                line.append(Text(text))
+            if not brace:
+                break
+            name, _, rest = tail.partition("}")
+            line.extend(values[name])
+        return tuple(line)
+
+    # --- blocks --------------------------------------------------------------
+
+    def blocks(self, blocks: tuple[Block, ...]) -> Pieces:
+        return tuple(piece for block in blocks for piece in self._block(block))
+
+    def _block(self, block: Block) -> Pieces:
+        if isinstance(block, Section):
+            return (self.heading(block.heading), *self.blocks(block.blocks))
+        if isinstance(block, Heading):
+            return (self.heading(block),)
+        if isinstance(block, Paragraph):
+            return (Piece(self._segments(block.content, 2), first=2),)
+        if isinstance(block, Dose):
+            # Found at once by hand: a blocked paragraph, 1-1, between blank lines.
+            return (Piece(self._segments(block.content, 0), before=True, after=True),)
+        if isinstance(block, Steps | Points):
+            return self._list(block)
+        if isinstance(block, Facts):
+            return _as_list(
+                tuple(
+                    Piece(self._segments(self._phrase("fact", label=fact.label, value=fact.value), 2), runover=2)
+                    for fact in block.facts
+                )
+            )
+        if isinstance(block, Caution):
+            return self._box(block)
+        if isinstance(block, Table):
+            return self._table(block)
+        return self._log(block)
+
+    def heading(self, heading: Heading) -> Piece:
+        """Level 1 (the title) and 2 are centred, 3 in cell 5, 4 in cell 7.
+
+        Emphasis is dropped in headings.
+        """
+        its_words = words(heading.content, self.code, emphasis=False)
+        told = Head(heading.level, plain(heading.content), its_words)
+        if heading.level <= 2:
+            return Piece(
+                segments(its_words, self.width - 2 * CENTRE_MARGIN, self.code),
+                centred=True, before=True, after=True, keeps=KEPT_BELOW_HEADING, heading=told, unbroken=True,
+            )
+        indent = 4 if heading.level == 3 else 6
+        return Piece(
+            segments(its_words, self.width - indent, self.code),
+            first=indent, runover=indent, before=True, after=None, keeps=KEPT_BELOW_HEADING, heading=told, unbroken=True,
+        )
+
+    def _list(self, block: Steps | Points) -> Pieces:
+        return _as_list(self._items(block, 0, 2 * _depth(block)))
+
+    def _items(self, block: Steps | Points, level: int, runover: int) -> Pieces:
+        """A simple list is 1-3, one of two levels 1-5 and 3-5, and so on."""
+        pieces: list[Piece] = []
+        for number, item in enumerate(block.items, getattr(block, "first", 1)):
+            marker = words((Text(f"{number}."),), self.code) if isinstance(block, Steps) else ()
+            content = (*marker, *words(item.content, self.code))
+            pieces.append(
+                Piece(segments(content, self.width - runover, self.code), first=2 * level, runover=runover)
+            )
+            for nested in item.blocks:
+                if isinstance(nested, Steps | Points):
+                    pieces += self._items(nested, level + 1, runover)
+                elif isinstance(nested, Paragraph):
+                    indent = 2 * (level + 1)
+                    pieces.append(Piece(self._segments(nested.content, runover), first=indent, runover=runover))
+                else:
+                    pieces += self._block(nested)
+        return tuple(pieces)
+
+    def _box(self, block: Caution) -> Pieces:
+        """A line of 7s above, a line of gs below, no blank line at their inside."""
+        title = Piece(
+            self._segments(block.title, 4, emphasis=False),
+            first=4, runover=4, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True,
+        )
+        inner = (title, *self.blocks(block.blocks))
+        continued = Continued(self._segments(self._phrase("continued", title=block.title), 4, emphasis=False))
+        return _framed(tuple(replace(piece, continued=piece.continued or continued) for piece in inner))
+
+    # --- tables --------------------------------------------------------------
+
+    def _table(self, table: Table) -> Pieces:
+        caption = Piece(
+            self._segments(table.caption, 4, emphasis=False),
+            first=4, runover=4, before=True, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True,
+        )
+        if not table.columns or not table.rows:
+            return (caption,) if table.caption else ()
+        columns = self._columns(table)
+        return (caption, *(columns or self._listed(table)))
+
+    def _columns(self, table: Table) -> Pieces:
+        """The table side by side, () if it is too wide: two blank cells between
+        columns, and under each head a line of dots 25 after one of dot 5."""
+        grid = [
+            [(BLANK.join(word.cells for word in words(cell, self.code)), plain(cell)) for cell in row]
+            for row in (table.columns, *table.rows)
+        ]
+        sizes = [max(2, *(len(row[column][0]) for row in grid)) for column in range(len(table.columns))]
+        if sum(sizes) + 2 * (len(sizes) - 1) > self.width:
+            return ()
+        gap = BLANK * 2
+
+        def set_row(cells: list[str]) -> str:
+            return gap.join(cell.ljust(size, BLANK) for cell, size in zip(cells, sizes, strict=True)).rstrip(BLANK)
+
+        def print_row(row: list[tuple[str, str]]) -> str:
+            return " ".join(printed for _, printed in row if printed)
+
+        head, *rows = grid
+        heads = (
+            Piece(fixed=set_row([cells for cells, _ in head]), fixed_print=print_row(head), keeps=2),
+            Piece(fixed=set_row(["⠐" + "⠒" * (size - 1) for size in sizes]), keeps=1, role="rule"),
+        )
+        continued = Continued(
+            self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False), heads
+        )
+        body = [
+            Piece(fixed=set_row([cells for cells, _ in row]), fixed_print=print_row(row), continued=continued)
+            for row in rows
+        ]
+        return (*heads, *body[:-1], replace(body[-1], after=True))
+
+    def _listed(self, table: Table) -> Pieces:
+        """The table as a list: a row's name in cell 5, below it each column's
+        head and value, a blank line between rows; a note says so."""
+        note_words = words((Text(self.words["listed_table"]),), self.code)
+        opening, closing = _NOTE_SIGNS.get(self.code.name, ("", ""))
+        if opening:
+            note_words = (
+                replace(note_words[0], cells=opening + note_words[0].cells),
+                *note_words[1:-1],
+                replace(note_words[-1], cells=note_words[-1].cells + closing),
+            )
+        note = Piece(segments(note_words, self.width - 6, self.code), first=6, runover=4)
+        continued = Continued(self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False))
+        pieces: list[Piece] = [note]
+        for row in table.rows:
+            pieces.append(
+                Piece(
+                    self._segments(row[0], 4), first=4, runover=4, before=True, after=None,
+                    keeps=1, unbroken=True, continued=continued,
+                )
+            )
+            for head, value in zip(table.columns[1:], row[1:], strict=True):
+                line = self._phrase("listed_row", column=head, value=value)
+                pieces.append(Piece(self._segments(line, 2), runover=2, continued=continued))
+        pieces[-1] = replace(pieces[-1], after=True)
+        return tuple(pieces)
+
+    # --- log sheet -----------------------------------------------------------
+
+    def _log(self, sheet: LogSheet) -> Pieces:
+        return tuple(piece for entry in sheet.entries for piece in self._log_entry(entry))
+
+    def _log_entry(self, entry: LogEntry) -> Pieces:
+        """An exercise in cell 5, below it a short line for each thing to write,
+        with room beside it or an empty line below it."""
+        title = Piece(
+            self._segments(entry.title, 4), first=4, runover=4, before=True, after=None,
+            keeps=KEPT_BELOW_HEADING, unbroken=True,
+        )
+        fields = [self._log_field(field) for field in entry.fields]
+        if not fields:
+            return (replace(title, after=False, keeps=0),)
+        return (title, *fields[:-1], replace(fields[-1], after=True))
+
+    def _log_field(self, field: LogField) -> Piece:
+        if field.target:
+            line = self._phrase("field_target", label=field.label, target=field.target)
+        elif field.unit:
+            line = self._phrase("field_unit", label=field.label, unit=(Text(field.unit),))
+        else:
+            line = self._phrase("field", label=field.label)
+        content = self._segments(line, 2)
+        used = sum(len(segment.cells) + (not segment.glued) for segment in content)
+        free = self.width - used
+        return Piece(content, runover=2, unbroken=True, room=0 if free > ROOM_TO_WRITE[field.kind] else 1)
+
+
+# Opening and closing transcriber's note indicators: UEB 3.27.  The other codes
+# have the note's own first words say what it is.
+_NOTE_SIGNS = {"ueb": ("⠈⠨⠣", "⠈⠨⠜")}
+
+_BOX_TOP, _BOX_BOTTOM = "⠶", "⠛"
+
+
+def _as_list(pieces: Pieces) -> Pieces:
+    """A list stands between blank lines, and at least two of its items, or
+    lines, stand on the page where it starts."""
+    if not pieces:
+        return ()
+    if len(pieces) == 1:
+        return (replace(pieces[0], before=True, after=True),)
+    return (
+        replace(pieces[0], before=True, keeps=1),
+        *pieces[1:-1],
+        replace(pieces[-1], after=True),
+    )
+
+
+def _framed(pieces: Pieces) -> Pieces:
+    first = replace(pieces[0], opening=_BOX_TOP, before=True)
+    if len(pieces) == 1:
+        return (replace(first, closing=_BOX_BOTTOM, after=True, keeps=0),)
+    last = replace(pieces[-1], closing=_BOX_BOTTOM, after=True)
+    return (first, *pieces[1:-1], last)
+
+
+def _depth(block: Steps | Points | Item) -> int:
+    """Levels of a list, itself counted."""
+    if isinstance(block, Item):
+        return max((_depth(nested) for nested in block.blocks if isinstance(nested, Steps | Points)), default=0)
+    return 1 + max((_depth(item) for item in block.items), default=0)
+
+
+def contents(pieces: Pieces, code: Code, paper: Paper, language: str, reserved: int) -> Pieces:
+    """A contents list of the level 2 headings among `pieces`, () without any.
+
+    reserved: cells that the longest page number takes.
+    """
+    width = paper.width - paper.margin
+    setter = _Setter(code, width, layout_words(language))
+    title = setter.heading(Heading(2, (Text(setter.words["contents"]),), "contents"))
+    # The columns of the page numbers stay free, and three cells before them.
+    room = width - 2 - reserved - 3
+    entries = tuple(
+        Piece(segments(piece.heading.words, room, code), runover=2, refers=index, off_number_line=True)
+        for index, piece in enumerate(pieces)
+        if piece.heading and piece.heading.level == 2
+    )
+    return (replace(title, heading=None), *_as_list(entries)) if entries else ()

@@ -1,0 +1,344 @@
+"""From a Handout tree to pages of cells.
+
+`flow` says what is set and how each piece lies; this module puts the pieces
+on pages: running head, page numbers, blank lines, page breaks, contents list.
+Rules and their sources are named in `flow` and beside each step here.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from dataclasses import dataclass, field, replace
+
+from handouts.braille.codes import Code
+from handouts.braille.flow import CENTRE_MARGIN, Piece, Pieces, contents, flow
+from handouts.braille.lines import Row, wrap
+from handouts.braille.pages import Page, PageLine, Paper, Place, Volume
+from handouts.braille.translation import BLANK, words
+from handouts.handout import Handout, Text, plain
+
+# Blank cells between text and a page number on the same line.
+BESIDE_NUMBER = 3
+# A sheet of more pages than this begins with a contents list.
+PAGES_WITHOUT_CONTENTS = 2
+# A piece of so few lines is never divided; of a longer one at least two lines
+# stand on either side of the page break.
+UNDIVIDED = 3
+DIVIDED_AT_LEAST = 2
+
+
+def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
+    """Lay a handout out on pages.
+
+    Raises UnknownCharacter for a character that the code has no braille for.
+    """
+    pieces = flow(handout, code, paper)
+    frame = _Frame(paper, code, _running_head(handout, code, paper))
+    laid = _Pages(frame).fill(pieces)
+    if len(laid.pages) > PAGES_WITHOUT_CONTENTS:
+        reserved = len(frame.number_cells(len(laid.pages) + PAGES_WITHOUT_CONTENTS))
+        listed = contents(pieces, code, paper, handout.language, reserved)
+        if listed:
+            # The title, the list, everything else; references move by the list.
+            moved = tuple(
+                replace(piece, refers=piece.refers + len(listed)) if piece.refers is not None else piece
+                for piece in listed
+            )
+            laid = _Pages(frame).fill((pieces[0], *moved, *pieces[1:]))
+    pages = tuple(
+        frame.finished(number, _with_numbers(lines, laid.starts, frame))
+        for number, lines in enumerate(laid.pages, 1)
+    )
+    identifier = hashlib.sha256(repr((paper, code, pages)).encode()).hexdigest()[:32]
+    headings = tuple(
+        Place(head.level, head.print, *laid.starts[index])
+        for index, head in laid.heads
+    )
+    return Volume(
+        paper, pages, plain(handout.title), handout.language, handout.client_code, handout.date, identifier, headings
+    )
+
+
+def _running_head(handout: Handout, code: Code, paper: Paper) -> PageLine:
+    """The line that brings a dropped page home.  One that is too long is
+    replaced by the codes alone, and cut at a blank at last."""
+    if not paper.running_head or not paper.length:
+        return PageLine("")
+    number = 5 + BESIDE_NUMBER if paper.number.startswith("top") else 0
+    room = paper.width - paper.margin - 2 * max(CENTRE_MARGIN, number)
+    short = f"{handout.client_code} {handout.plan_code} {handout.version}"
+    for text in (handout.running_head, short):
+        its_words = list(words((Text(text),), code, emphasis=False))
+        cells = BLANK.join(word.cells for word in its_words)
+        if len(cells) <= room:
+            break
+    while len(cells) > room and len(its_words) > 1:
+        its_words.pop()
+        cells = BLANK.join(word.cells for word in its_words)
+    return PageLine(cells[:room], text, "head")
+
+
+@dataclass(frozen=True)
+class _Line:
+    """A line on its way: the entry of a contents list still lacks its number."""
+
+    row: Row
+    role: str = "text"
+    refers: int | None = None
+
+
+@dataclass(frozen=True)
+class _Frame:
+    """What is the same on every page: head, numbers and the lines between."""
+
+    paper: Paper
+    code: Code
+    head: PageLine
+
+    @property
+    def width(self) -> int:
+        """Cells that text may fill."""
+        return self.paper.width - self.paper.margin
+
+    @property
+    def top(self) -> int:
+        """Lines above the text."""
+        number_on_top = self.paper.number.startswith("top") and bool(self.paper.length)
+        return 1 if self.head.cells or number_on_top else 0
+
+    @property
+    def last(self) -> int:
+        """The index of the line after the last one."""
+        return self.paper.length or 1_000_000
+
+    def number_cells(self, number: int) -> str:
+        if not self.paper.length:
+            return ""
+        return "".join(word.cells for word in words((Text(str(number)),), self.code))
+
+    def width_of(self, line: int, page: int) -> int:
+        """Cells that text may fill on one line of one page."""
+        if self.paper.length and self.paper.number.startswith("bottom") and line == self.last - 1:
+            return self.width - BESIDE_NUMBER - len(self.number_cells(page))
+        return self.width
+
+    def finished(self, number: int, lines: list[PageLine]) -> Page:
+        """A page with its head, its number and its margin."""
+        its_number = self.number_cells(number)
+        whole = [PageLine("", role="blank")] * self.top + lines
+        if self.head.cells:
+            whole[0] = replace(self.head, cells=_in_the_middle(self.head.cells, self.width))
+        if its_number:
+            place = 0 if self.top and self.paper.number.startswith("top") else self.last - 1
+            whole += [PageLine("", role="blank")] * (place + 1 - len(whole))
+            line = whole[place]
+            cells = line.cells.ljust(self.width - len(its_number), BLANK) + its_number
+            whole[place] = replace(line, cells=cells, role="number" if line.role == "blank" else line.role)
+        # On paper that is embossed on both sides, an even page is bound at its right.
+        margin = 0 if self.paper.both_sides and number % 2 == 0 else self.paper.margin
+        if margin:
+            whole = [replace(line, cells=BLANK * margin + line.cells if line.cells else "") for line in whole]
+        return Page(number, tuple(whole))
+
+
+def _in_the_middle(cells: str, width: int) -> str:
+    return BLANK * ((width - len(cells)) // 2) + cells
+
+
+@dataclass
+class _Pages:
+    """Pages being filled, from top to bottom.
+
+    pages: finished lines below the head, a list a page.
+    starts: for each piece that was begun, its page and line (from 1).
+    heads: the headings met, with the index of their piece.
+    """
+
+    frame: _Frame
+    pages: list[list[_Line]] = field(default_factory=lambda: [[]])
+    starts: dict[int, tuple[int, int]] = field(default_factory=dict)
+    heads: list = field(default_factory=list)
+
+    def fill(self, pieces: Pieces) -> _Pages:
+        for index in range(len(pieces)):
+            self._place(pieces, index)
+        return self
+
+    # --- where we are --------------------------------------------------------
+
+    @property
+    def _page(self) -> int:
+        return len(self.pages)
+
+    @property
+    def _line(self) -> int:
+        """The next line, counted from 0 at the top of the paper."""
+        return self.frame.top + len(self.pages[-1])
+
+    def _gap(self, pieces: Pieces, index: int) -> int:
+        """Blank lines before a piece in the midst of a page."""
+        if index == 0:
+            return 0
+        before = pieces[index - 1]
+        piece = pieces[index]
+        if before.after is None and not piece.opening:
+            return 0
+        return 1 if before.after or piece.before else 0
+
+    def _gap_on_top(self, pieces: Pieces, index: int, ended_low: bool) -> int:
+        """Blank lines before a piece at the top of a page.
+
+        Below a running head, headings and box lines start on line 3.  Any
+        blank line that is asked for is kept when the page before ended on one
+        of its last two lines, since nothing else would show it.
+        """
+        piece = pieces[index]
+        if self.frame.head.cells and (piece.heading or piece.opening):
+            return 1
+        return self._gap(pieces, index) if ended_low else 0
+
+    # --- setting -------------------------------------------------------------
+
+    def _rows(self, piece: Piece, line: int, page: int) -> list[_Line]:
+        """The lines of a piece that starts on a line; those beyond the end of
+        the page as if the page went on."""
+        frame = self.frame
+
+        def width(offset: int) -> int:
+            place = line + offset + (1 if piece.opening else 0)
+            return frame.width_of(place, page) if place < frame.last else frame.width
+
+        if piece.fixed:
+            lines = [_Line(Row(piece.fixed, piece.fixed_print, 0), piece.role)]
+        elif piece.centred:
+            rows = wrap(
+                piece.segments, 0, 0,
+                lambda offset: min(frame.width - 2 * CENTRE_MARGIN, width(offset) - CENTRE_MARGIN),
+                frame.width - 2 * CENTRE_MARGIN,
+            )
+            lines = [_Line(replace(row, cells=_in_the_middle(row.cells, frame.width))) for row in rows]
+        elif piece.refers is not None:
+            room = max(len(segment.cells) for segment in piece.segments) + piece.runover
+            room = max(room, frame.width - BESIDE_NUMBER - len(frame.number_cells(self._page)) - 2)
+            rows = wrap(piece.segments, piece.first, piece.runover, lambda _: room, room)
+            lines = [_Line(row) for row in rows[:-1]] + [_Line(row, refers=piece.refers) for row in rows[-1:]]
+        else:
+            rows = wrap(piece.segments, piece.first, piece.runover, width, frame.width)
+            lines = [_Line(row) for row in rows]
+        if piece.opening:
+            lines.insert(0, _Line(Row(piece.opening * frame.width_of(line, page), "", 0), "rule"))
+        if piece.closing:
+            place = line + len(lines)
+            its_width = frame.width_of(place, page) if place < frame.last else frame.width
+            taken = lines[-1].row.taken if lines else 0
+            lines.append(_Line(Row(piece.closing * its_width, "", taken), "rule"))
+        blank = Row("", "", lines[-1].row.taken if lines else 0)
+        lines += [_Line(blank, "blank")] * piece.room
+        return lines
+
+    def _fits(self, pieces: Pieces, index: int, line: int) -> bool:
+        """Whether a piece can start on a line of this page, with all that must
+        stay beside it."""
+        frame = self.frame
+        kept = 0
+        while True:
+            piece = pieces[index]
+            rows = self._rows(piece, line, self._page)
+            if any(
+                len(row.row.cells) > frame.width_of(line + offset, self._page)
+                or (piece.off_number_line and frame.width_of(line + offset, self._page) < frame.width)
+                for offset, row in enumerate(rows)
+                if line + offset < frame.last
+            ):
+                return False
+            # A long first item of a list does not hold the second one to it.
+            keeps = piece.keeps if piece.unbroken or len(rows) <= UNDIVIDED else 0
+            if keeps or piece.unbroken or len(rows) <= UNDIVIDED:
+                needed = len(rows)
+            else:
+                needed = DIVIDED_AT_LEAST + (1 if piece.opening else 0)
+            if line + needed > frame.last:
+                return False
+            kept = max(keeps, kept - len(rows))
+            index += 1
+            if kept <= 0 or needed < len(rows) or index == len(pieces):
+                return True
+            line += needed + self._gap(pieces, index)
+
+    def _new_page(self, piece: Piece | None, index: int) -> None:
+        """Begin a page; in the midst of a box or table, say what goes on."""
+        self.pages.append([])
+        continued = piece.continued if piece else None
+        if continued is None or piece is None or index == 0:
+            return
+        if self.frame.head.cells:
+            self._blank()
+        said = Piece(continued.line, first=4, runover=4)
+        for part in (said, *continued.heads):
+            self.pages[-1] += self._rows(part, self._line, self._page)
+
+    def _blank(self) -> None:
+        self.pages[-1].append(_Line(Row("", "", 0), "blank"))
+
+    def _ended_low(self) -> bool:
+        """Whether the page is filled to one of its last two lines."""
+        return self._line >= self.frame.last - 1
+
+    def _place(self, pieces: Pieces, index: int) -> None:
+        piece = pieces[index]
+        inside = piece.continued is not None and index > 0 and _same_frame(pieces[index - 1], piece)
+        gap = self._gap(pieces, index) if self.pages[-1] else self._gap_on_top(pieces, index, False)
+        if self.pages[-1] and not self._fits(pieces, index, self._line + gap):
+            ended_low = self._ended_low()
+            self._new_page(piece if inside else None, index)
+            gap = 0 if self.pages[-1] else self._gap_on_top(pieces, index, ended_low)
+        for _ in range(gap):
+            self._blank()
+        self.starts[index] = (self._page, self._line + 1 + (1 if piece.opening else 0))
+        if piece.heading:
+            self.heads.append((index, piece.heading))
+        self._set(piece, index)
+
+    def _set(self, piece: Piece, index: int) -> None:
+        """Set a piece from here on, over as many pages as it takes."""
+        while True:
+            rows = self._rows(piece, self._line, self._page)
+            room = self.frame.last - self._line
+            if len(rows) <= room:
+                self.pages[-1] += rows
+                return
+            here = room
+            if len(rows) - here < DIVIDED_AT_LEAST + (1 if piece.closing else 0):
+                here = len(rows) - DIVIDED_AT_LEAST - (1 if piece.closing else 0)
+            here = max(1, min(here, room))
+            self.pages[-1] += rows[:here]
+            taken = rows[here - 1].row.taken
+            piece = replace(piece, segments=piece.segments[taken:], first=piece.runover, opening="")
+            self._new_page(piece, 1)
+
+
+def _same_frame(before: Piece, piece: Piece) -> bool:
+    """Whether two pieces stand in the same box or table."""
+    return before.continued is piece.continued and not piece.opening
+
+
+def _with_numbers(lines: list[_Line], starts: dict[int, tuple[int, int]], frame: _Frame) -> list[PageLine]:
+    """Lines of a page, entries of a contents list led to their page numbers."""
+    finished = []
+    for line in lines:
+        cells, role = line.row.cells, line.role
+        if line.refers is not None:
+            number = frame.number_cells(starts[line.refers][0])
+            free = frame.width - len(cells) - len(number)
+            # One blank at each side of the dots, and never fewer than two dots.
+            dots = GUIDE_DOT.get(frame.code.name, "⠐") * (free - 2) if free >= 4 else BLANK * (free - 2)
+            cells = cells + BLANK + dots + BLANK + number
+        if not cells and role == "text":
+            role = "blank"
+        finished.append(PageLine(cells, line.row.print, role))
+    return finished
+
+
+# Dot 5 in UEB; French and the others lead with dot 3 (the braille edition of
+# the Code braille français uniformisé does).
+GUIDE_DOT = {"ueb": "⠐", "fr": "⠄", "es": "⠄", "de": "⠄"}

@@ -1,0 +1,124 @@
+"""Words set into lines.
+
+Words are never broken except after a hyphen or dash; a word that is longer
+than a line is broken with the continuation sign of its code.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+from handouts.braille.codes import Code
+from handouts.braille.translation import BLANK, Word
+
+# A cell that says how to read the next one; a line never ends with one.
+_PREFIXES = frozenset("⠠⠼⠐⠰⠨⠸⠘⠈")
+
+
+@dataclass(frozen=True)
+class Segment:
+    """The longest run of cells that stays on one line.
+
+    glued: no blank before it, since it goes on with the word before.
+    alone: it begins a line, being part of a word that is longer than a line.
+    """
+
+    cells: str
+    print: str
+    glued: bool = False
+    alone: bool = False
+
+
+@dataclass(frozen=True)
+class Row:
+    """One line.  taken: how many segments stand on it and on the lines above."""
+
+    cells: str
+    print: str
+    taken: int
+
+
+def segments(words: Iterable[Word], room: int, code: Code) -> tuple[Segment, ...]:
+    """Words cut where lines may end.
+
+    room: cells of the narrowest whole line that the words may come to stand on.
+    """
+    found: list[Segment] = []
+    for word in words:
+        if len(word.cells) <= room and not word.breaks:
+            found.append(Segment(word.cells, word.print))
+            continue
+        edges = (0, *word.breaks, len(word.cells))
+        for index, (start, end) in enumerate(zip(edges, edges[1:], strict=False)):
+            cells, its_print = word.cells[start:end], "" if index else word.print
+            if len(cells) <= room:
+                found.append(Segment(cells, its_print, glued=index > 0))
+            else:
+                found += _broken(cells, its_print, index > 0, room, continuation_sign(word, code))
+    return tuple(found)
+
+
+def continuation_sign(word: Word, code: Code) -> str:
+    """The sign at the end of a line that breaks a word where print does not.
+
+    A word takes the hyphen in all four codes (Rules of Unified English
+    Braille, 10.13.1).  In UEB a number or an address takes the line
+    continuation indicator, dot 5, so that no hyphen is read into it (6.10).
+    """
+    letters = word.print.strip(".,;:!?()'’\"“”")
+    return "⠤" if code.name != "ueb" or letters.replace("-", "").isalpha() else "⠐"
+
+
+def _broken(cells: str, its_print: str, glued: bool, room: int, sign: str) -> list[Segment]:
+    pieces: list[Segment] = []
+    while len(cells) > room:
+        end = room - 1
+        while end > 1 and cells[end - 1] in _PREFIXES:
+            end -= 1
+        pieces.append(Segment(cells[:end] + sign, its_print, glued or bool(pieces), alone=True))
+        its_print, cells = "", cells[end:]
+    pieces.append(Segment(cells, its_print, glued=True, alone=True))
+    return pieces
+
+
+def wrap(
+    what: tuple[Segment, ...], first: int, runover: int, width: Callable[[int], int], whole: int
+) -> list[Row]:
+    """Set segments into lines, each as full as it gets.
+
+    first, runover: blank cells before the first line and before the others.
+    width: the cells that line 0, 1, 2, ... may fill; some lines are shorter
+        than `whole`, for a page number.  A short line that cannot take the
+        next segment stays empty.
+    """
+    rows: list[Row] = []
+    indent = first
+    line: list[str] = []
+    column = indent
+    printed: list[str] = []
+    taken = 0
+    limit = width(0)
+    for segment in what:
+        blank = 1 if line and not segment.glued else 0
+        length = len(segment.cells)
+        while (segment.alone and line) or column + blank + length > limit:
+            if not line and limit >= whole:
+                # Cannot be: segments are never longer than a whole line.
+                raise AssertionError(f"{length} cells do not fit {limit}")
+            rows.append(Row(BLANK * indent + "".join(line) if line else "", " ".join(printed), taken))
+            if line:
+                indent = runover
+            line, printed = [], []
+            column, blank = indent, 0
+            limit = width(len(rows))
+        if blank:
+            line.append(BLANK)
+        line.append(segment.cells)
+        if segment.print:
+            printed.append(segment.print)
+        column += blank + length
+        taken += 1
+    if line:
+        rows.append(Row(BLANK * indent + "".join(line), " ".join(printed), taken))
+    return rows
