@@ -470,7 +470,7 @@ def _description(session: FittedSession, exercise: FittedExercise, anchor: str) 
         )
     told_option = _option_words(exercise)
     if told_option:
-        yield Paragraph(joined((Strong(words.line("option_lead")), *told_option)))
+        yield Paragraph(words.line("option_lead", option=told_option))
 
     first = exercise.sides[0] if exercise.sides else None
     swap = bool(facts.written_for and first and first != facts.written_for)
@@ -607,16 +607,15 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
     fields: list[LogField] = []
     sided_loads = [load for load in exercise.loads if load.side is not None]
     for load in exercise.loads:
-        if load.mass is None:
+        if load.held == "none":
             continue
         label = (
             words.line("log_weight_side", side=words.text(load.side)) if load.side else words.line("log_weight")
         )
         name = f"weight_{load.side}" if load.side else "weight"
-        target: Line = (words.mass(load.mass),)
-        fields.append(LogField(name, label, "weight", load.mass.unit, target))
-    if not exercise.loads and exercise.exercise.facts.hands != "none":
-        fields.append(LogField("weight", words.line("log_weight"), "weight", session.client.facts.units))
+        unit = load.mass.unit if load.mass else session.client.facts.units
+        target: Line = (words.mass(load.mass),) if load.mass else ()
+        fields.append(LogField(name, label, "weight", unit, target))
 
     kind = exercise.dose.kind if exercise.dose else "reps"
     key, unit = {

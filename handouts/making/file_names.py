@@ -27,7 +27,7 @@ def safe_name(name: str) -> str:
     """
     plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode()
     plain = re.sub(r"[^A-Za-z0-9]+", "-", plain).strip("-")[:_LONGEST].strip("-")
-    if plain == name and name.lower() not in _DEVICES:
+    if name and plain == name and name.lower() not in _DEVICES:
         return name
     return f"{plain or 'name'}-{_fingerprint(name)}"
 

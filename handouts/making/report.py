@@ -29,6 +29,7 @@ def tell(
     """
     outcomes: list[Outcome] = []
     files: list[Made] = []
+    told: set[str] = set()
     for event in make(folder, out, names, forms, today):
         if isinstance(event, Made):
             files.append(event)
@@ -37,7 +38,10 @@ def tell(
             continue
         outcomes.append(event)
         for line in _needs_eye(event, quiet):
-            click.echo(line, err=True)
+            # A fault in a shared file stands at every client that it stops.
+            if line not in told:
+                told.add(line)
+                click.echo(line, err=True)
     if report == "json":
         click.echo(json.dumps([_record(file) for file in files], ensure_ascii=False, indent=1))
     elif not quiet:

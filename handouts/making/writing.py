@@ -11,13 +11,22 @@ from pathlib import Path
 UNFINISHED = ".unfinished-"
 
 
+def _make_private(folder: Path) -> None:
+    """Make a folder and those above it, readable by their owner alone."""
+    if not folder.is_dir():
+        _make_private(folder.parent)
+        folder.mkdir(exist_ok=True, mode=0o700)
+
+
 def write_whole(path: Path, data: bytes) -> None:
     """Put `data` at `path` in one step: a reader sees the old file or the new.
 
-    The folder is made when it is not there.  Raises OSError; then `path` is as
-    it was.
+    The folders are made when they are not there.  A file that already holds
+    exactly `data` is left untouched.  Raises OSError; then `path` is as it was.
     """
-    path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    if path.is_file() and path.read_bytes() == data:
+        return
+    _make_private(path.parent)
     handle, name = tempfile.mkstemp(prefix=UNFINISHED, dir=path.parent)
     try:
         # mkstemp makes the file readable by its owner alone.
