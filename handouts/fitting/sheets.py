@@ -50,10 +50,10 @@ from handouts.models import Part, PartName, Side, TextBlock
 
 _STRONG = re.compile(r"\*\*(.+?)\*\*")
 
-# In the order in which a reader needs them; Easier and Harder come last, since
-# they are for another day.
+# In the order in which a reader needs them.  Easier comes last, for a hard day;
+# Harder is left out: going on is decided in the plan, not alone on the floor.
 _PARTS_BEFORE_COUNT: tuple[PartName, ...] = ("Equipment", "Start position", "Movement", "Breathing", "Count")
-_PARTS_AFTER: tuple[PartName, ...] = ("Key points", "Finish", "Easier", "Harder")
+_PARTS_AFTER: tuple[PartName, ...] = ("Key points", "Finish", "Easier")
 _MIRRORED: tuple[PartName, ...] = ("Start position", "Movement", "Finish")
 
 
@@ -64,7 +64,12 @@ def sheet(kind: SheetKind, session: FittedSession) -> Handout:
 
 def _full_sheet(session: FittedSession) -> Handout:
     words = _phrases(session)
-    blocks: list[Block] = [_facts(session), _when_to_stop(session), _overview(session)]
+    blocks: list[Block] = [
+        _when_to_stop(session),
+        _facts(session),
+        Paragraph(words.line("not_medical")),
+        _overview(session),
+    ]
     for exercise in session.warm_up:
         blocks.append(_easy_section(session, exercise, "warm_up"))
     for group in session.groups:
@@ -106,8 +111,8 @@ def _log_sheet(session: FittedSession) -> Handout:
     words = _phrases(session)
     title = words.line("log_title", title=_title(session))
     blocks = (
-        _facts(session),
         Paragraph(_short_stop(session)),
+        _facts(session),
         *_log_blocks(session),
         Paragraph(words.line("not_medical")),
     )
@@ -192,8 +197,6 @@ def _when_to_stop(session: FittedSession) -> Caution:
             Paragraph(words.line("stop_lead")),
             Points(tuple(Item(words.line(sign)) for sign in signs)),
             Paragraph(words.line("stop_how", emergency=session.studio.emergency)),
-            Paragraph(words.line("stop_drop")),
-            Paragraph(words.line("not_medical")),
         ),
     )
 
@@ -275,6 +278,7 @@ def _ready_lines(session: FittedSession) -> Iterable[Line]:
     words, client = _phrases(session), session.client.facts
     yield words.line("ready_floor")
     yield words.line("ready_reach")
+    yield words.line("stop_drop")
     if client.pace == "by touch":
         yield words.line("ready_dog" if client.guide_dog else "ready_cane")
     elif client.guide_dog:
@@ -623,7 +627,7 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
         "time": ("log_seconds", "s"),
         "distance": ("log_metres", "m"),
     }[kind]
-    asked = _amount(exercise, None, words)
+    asked = _asked_count(exercise.dose, words)
     sides = exercise.sides if len(exercise.sides) == 2 and not exercise.alternating else ()
     if kind == "reps" and (sides or len(sided_loads) == 2):
         for side in sides or tuple(load.side for load in sided_loads if load.side):
@@ -633,6 +637,15 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
         fields.append(LogField(kind, words.line(key), "count", unit, asked))
     title = words.line("log_exercise", number=exercise.number, title=_exercise_name(exercise, words))
     return LogEntry(exercise.exercise.id, exercise.number, title, tuple(fields))
+
+
+def _asked_count(dose: DoseAmount | None, words: Phrases) -> Line:
+    """The bare number that the log asks for; its label says what is counted."""
+    if dose is None:
+        return ()
+    if dose.kind == "reps":
+        return (words.count_range(dose.low, dose.high),)
+    return _dose_words(dose, words)
 
 
 def _heading(level: int, content: Line, anchor: str) -> Heading:
