@@ -503,13 +503,17 @@ Points = Annotated[int, *_strict(_read_points, "24 pt")]
 
 
 class PrintForm(Model):
-    """size: points, 14 to 48.  weight: of the running text."""
+    """size: points, 14 to 48.  weight: of the running text.
+
+    log_landscape: the log sheet on pages that are wider than high.
+    """
 
     size: Points = 18
     weight: Literal["regular", "bold"] = "regular"
     paper: Literal["A4", "Letter"] = "A4"
     colours: Literal["black on white", "white on black", "black on yellow", "yellow on black"] = "black on white"
     both_sides: YesNo = Field(False, alias="both sides")
+    log_landscape: YesNo = Field(False, alias="log landscape")
     sheets: Sheets = ALL_SHEETS
 
 

@@ -9,7 +9,7 @@ from functools import lru_cache
 from typing import Any
 
 from handouts.errors import MissingLibrary, RenderError
-from handouts.forms import Look, Rendered
+from handouts.forms import Look, Rendered, paper
 from handouts.forms.templating import fill
 from handouts.handout import Handout
 from handouts.models import PrintForm
@@ -30,8 +30,13 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
     WeasyPrint complains about anything.
     """
     weasyprint = _weasyprint()
-    ink, paper = COLOURS[form.colours]
-    html = fill(look, "print.html.j2", "print.css.j2", handout, form, ink=ink, paper=paper)
+    ink, colour = COLOURS[form.colours]
+    page, log_page = paper.page(handout, form), paper.page(handout, form, form.log_landscape)
+    html = fill(
+        look, "print.html.j2", "print.css.j2", handout, form,
+        ink=ink, paper=colour, page=page, log_page=log_page, sizes=paper.headings(form.size),
+        log_template="print_log.html.j2", bands=lambda entries: paper.bands(entries, form, log_page.width),
+    )
     with _complaints() as complaints:
         document = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher()).render()
         data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")

@@ -20,6 +20,7 @@ from jinja2.sandbox import ImmutableSandboxedEnvironment
 
 from handouts.errors import RenderError
 from handouts.forms import Look
+from handouts.forms.log_fields import unit_of
 from handouts.handout import Handout, Line, Section, plain
 from handouts.languages import phrases
 
@@ -35,6 +36,8 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     )
     environment.filters["kind"] = lambda node: type(node).__name__
     environment.filters["tree_line"] = _tree_line
+    environment.filters["unit"] = unit_of
+    environment.filters["pt"] = _points
     return environment
 
 
@@ -42,7 +45,11 @@ def _tree_line(line: Line, long: bool = False) -> str:
     return plain(line, long)
 
 
-def fill(look: Look, template: str, style: str, handout: Handout, form: Any, **more: str) -> str:
+def _points(length: float) -> str:
+    return f"{length:.1f}pt"
+
+
+def fill(look: Look, template: str, style: str, handout: Handout, form: Any, **more: Any) -> str:
     """The template filled with one Handout, its style sheet inside.
 
     Raises RenderError with file, line and reason for a broken template.
