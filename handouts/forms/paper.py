@@ -1,0 +1,197 @@
+"""The measures of a printed page: margins, running line, type sizes, log boxes.
+
+Everything here is arithmetic on the widths of the letters, so that what does
+not fit is known before the page is laid out.  Lengths are in points (1/72
+inch) unless a name says otherwise.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from handouts.forms.log_fields import Asked, asked_of
+from handouts.handout import Handout, Line, LogEntry, LogField, Measure, plain
+from handouts.languages import phrases
+from handouts.models import PrintForm
+
+MM = 72 / 25.4
+_INCH = 72.0
+_PAPERS = {"A4": (210 * MM, 297 * MM), "Letter": (8.5 * _INCH, 11 * _INCH)}
+
+
+@dataclass(frozen=True)
+class Page:
+    """One kind of page of a sheet.
+
+    size: for the CSS property of that name.  inner: the margin with the holes.
+    head: type size of the running line.  head_lines: 1 or 2.
+    number_at: where the page number stands: "top" right or "bottom" right.
+    width: of the text.  height: of the text.
+    """
+
+    size: str
+    inner: float
+    outer: float
+    top: float
+    bottom: float
+    head: float
+    head_lines: int
+    number_at: str
+    width: float
+    height: float
+
+
+@dataclass(frozen=True)
+class Box:
+    """A place to write: what is asked for, how wide in percent of the row, how high."""
+
+    field: LogField
+    asked: Line
+    percent: float
+    height: float
+
+
+@dataclass(frozen=True)
+class Band:
+    """One exercise on the log sheet.
+
+    beside: percent of the width that the title takes when the boxes stand
+        beside it in the one row; 0 when the title has a line of its own.
+    """
+
+    entry: LogEntry
+    asked: Line
+    beside: float
+    rows: tuple[tuple[Box, ...], ...]
+
+
+def text_width(text: str, size: float, bold: bool = True) -> float:
+    """How wide a text is in the sheet's font.
+
+    A character that the font lacks counts as one em: as wide as the fallback
+    could make it.
+    """
+    advances, units = _advances(bold)
+    return sum(advances.get(ord(character), units) for character in text) * size / units
+
+
+@lru_cache(maxsize=2)
+def _advances(bold: bool) -> tuple[dict[int, int], int]:
+    from fontpkg_atkinson_hyperlegible import ROOT
+    from fontTools.ttLib import TTFont
+
+    name = "Bold" if bold else "Regular"
+    with TTFont(ROOT / "files" / f"AtkinsonHyperlegible-{name}.ttf") as font:
+        widths = font["hmtx"].metrics
+        return {code: widths[glyph][0] for code, glyph in font.getBestCmap().items()}, font["head"].unitsPerEm
+
+
+def page(handout: Handout, form: PrintForm, landscape: bool = False) -> Page:
+    """The page for a sheet at the client's print size.
+
+    Up to 24 pt the line is 6 inches at most, with an inch of margin (two
+    university guides on large print); above that every millimetre of line
+    counts, and the margins leave just the room for punched holes, whose
+    centres stand 12 mm from the edge (ISO 838).
+    """
+    width, height = _PAPERS[form.paper]
+    if landscape:
+        width, height = height, width
+    if form.size <= 24 and not landscape:
+        outer = _INCH
+        inner = max(width - outer - 6 * _INCH, _INCH)
+    else:
+        inner, outer = 25 * MM, 15 * MM
+    line = width - inner - outer
+
+    # The widest page number that a sheet could have, so that it never wraps.
+    number = phrases(handout.language).text("page_of", page="888", pages="888")
+    number_width = text_width(number, form.size)
+    head_width = text_width(handout.running_head, form.size)
+    if head_width + number_width + form.size <= line:
+        head, lines, number_at = float(form.size), 1, "top"
+    else:
+        number_at = "bottom"
+        head = max(min(form.size, form.size * line / (head_width * 1.01)), min(18.0, form.size))
+        lines = 1 if head_width * head / form.size <= line else 2
+    top = 12 * MM + lines * head * 1.25 + 5 * MM
+    bottom = 18 * MM if number_at == "top" else 9 * MM + form.size * 1.25 + 3 * MM
+    return Page(
+        size=f"{form.paper} {'landscape' if landscape else 'portrait'}",
+        inner=inner, outer=outer, top=top, bottom=bottom,
+        head=head, head_lines=lines, number_at=number_at,
+        width=line, height=height - top - bottom,
+    )
+
+
+def headings(size: int) -> dict[str, float]:
+    """Type sizes of h1 to h4: a fixed step up, so that huge print is not wasted
+    on huger headings (common practice, no source)."""
+    return {"h1": size + 9, "h2": size + 6, "h3": size + 2, "h4": float(size)}
+
+
+# --- the log sheet -----------------------------------------------------------
+
+_WRITING = 20 * MM  # height of a box for a thick pen; common practice, no source
+_LEAST = 38 * MM  # narrowest box that holds three digits from a thick pen
+_PADDING = 12.0  # left and right of the words in a box, with its rules
+
+
+def bands(entries: tuple[LogEntry, ...], form: PrintForm, width: float) -> tuple[Band, ...]:
+    """Lays the log out for a thick pen: one band an exercise.
+
+    The title stands in the one row with its boxes where the words fit, else on
+    a line of its own above them; boxes that still do not fit beside each other
+    go below each other.
+    """
+    return tuple(_band(entry, form, width) for entry in entries)
+
+
+def _band(entry: LogEntry, form: PrintForm, width: float) -> Band:
+    asked = asked_of(entry)
+    needs = [_need(field, asked, form, width) for field in entry.fields]
+    name = max(_longest(entry.title, form.size), _longest(asked.entry, form.size), 0.3 * width) + _PADDING
+    if len(needs) > 1 and name + sum(needs) <= width and not any(field.kind == "words" for field in entry.fields):
+        # What is left goes to the title, which has most words.
+        left = width - name - sum(needs)
+        boxes = tuple(
+            Box(field, asked.of(field), 100 * (need + left / 2 / len(needs)) / width, _height(field, form))
+            for field, need in zip(entry.fields, needs, strict=True)
+        )
+        return Band(entry, asked.entry, 100 - sum(box.percent for box in boxes), (boxes,))
+    rows: list[list[tuple[LogField, float]]] = []
+    for field, need in zip(entry.fields, needs, strict=True):
+        if rows and sum(each for _, each in rows[-1]) + need <= width:
+            rows[-1].append((field, need))
+        else:
+            rows.append([(field, need)])
+    return Band(entry, asked.entry, 0, tuple(_row(row, asked, form) for row in rows))
+
+
+def _row(row: list[tuple[LogField, float]], asked: Asked, form: PrintForm) -> tuple[Box, ...]:
+    total = sum(need for _, need in row)
+    return tuple(Box(field, asked.of(field), 100 * need / total, _height(field, form)) for field, need in row)
+
+
+def _need(field: LogField, asked: Asked, form: PrintForm, width: float) -> float:
+    if _is_long(field):
+        return width
+    words = max(_longest(field.label, form.size), _longest(asked.of(field), form.size))
+    least = 1.6 * _LEAST if field.kind == "count" else _LEAST
+    return min(max(words + _PADDING, least), width)
+
+
+def _is_long(field: LogField) -> bool:
+    return field.kind == "words" and field.name != "date"
+
+
+def _height(field: LogField, form: PrintForm) -> float:
+    return max(_WRITING, 2 * form.size) * (1.6 if _is_long(field) else 1)
+
+
+def _longest(line: Line, size: float) -> float:
+    """The widest word of a line; a measure counts as one word."""
+    plain_words = plain(tuple(piece for piece in line if not isinstance(piece, Measure))).split()
+    measures = [piece.short for piece in line if isinstance(piece, Measure)]
+    return max((text_width(word, size) for word in (*plain_words, *measures)), default=0.0)
