@@ -46,7 +46,7 @@ from handouts.handout import (
     Text,
 )
 from handouts.languages import Phrases, joined, part_title, phrases
-from handouts.models import Part, PartName, Side, TextBlock
+from handouts.models import ItemList, Part, PartName, Side, TextBlock
 
 _STRONG = re.compile(r"\*\*(.+?)\*\*")
 
@@ -489,8 +489,11 @@ def _description(session: FittedSession, exercise: FittedExercise, anchor: str) 
             for name in _MIRRORED:
                 yield from _part(text.part(name), words, f"{anchor}-other", not swap, foreign, level=4)
     for name in _PARTS_AFTER:
+        part = text.part(name)
+        if name == "Easier":
+            part = _other_options(part, exercise)
         extra = facts.picture if name == "Key points" and client.pictures == "liked" else None
-        yield from _part(text.part(name), words, anchor, swap, foreign, extra)
+        yield from _part(part, words, anchor, swap, foreign, extra)
 
 
 def _sides_told(session: FittedSession, exercise: FittedExercise) -> Iterable[Block]:
@@ -519,6 +522,21 @@ def _option_words(exercise: FittedExercise) -> Line:
                 if title and item.text.startswith(f"**{title}"):
                     return _line(item.text)
     return ()
+
+
+def _other_options(part: Part | None, exercise: FittedExercise) -> Part | None:
+    """The easier ways without the one that is already told as today's."""
+    title = _option_title(exercise)
+    if part is None or not title:
+        return part
+    blocks = []
+    for block in part.blocks:
+        if isinstance(block, ItemList):
+            items = tuple(item for item in block.items if not item.text.startswith(f"**{title}"))
+            block = block.model_copy(update={"items": items})
+        if not isinstance(block, ItemList) or block.items:
+            blocks.append(block)
+    return part.model_copy(update={"blocks": tuple(blocks)}) if blocks else None
 
 
 def _part(
