@@ -479,8 +479,9 @@ def _hand_remarks(client: ClientFacts, planned: Way, found: Found) -> tuple[Rema
     held = [grip.held for grip in settled.grips]
     if "cuff" in held:
         cuff = next(grip.side for grip in settled.grips if grip.held == "cuff")
-        what = f"{way}: the {client.hands} hand first, then the {cuff} forearm with the cuff; practise both with the client."
-        return (Remark("note", name, what),)
+        order = "take turns" if settled.alternating else "work one after the other, the hand first"
+        what = f"{way}: the {client.hands} hand and the {cuff} forearm with its cuff {order}."
+        return (Remark("note", name, f"{what} Practise both with the client."),)
     if found.one_hand_only:
         what = (
             f"{way}: its text is for a weight in each hand, no substitute fits, and the {client.hands} hand works alone. "

@@ -160,7 +160,7 @@ class FittedSession:
     main_seconds: int
     total_seconds: int
     instructions: tuple[Instruction, ...]
-    changes: tuple["Change", ...]
+    changes: tuple[Change, ...]
     effort_cap: int | None
     remarks: tuple[Remark, ...]
 

@@ -262,12 +262,8 @@ _FR_STRAIGHT_AFTER = _words(
     "tiens tenez tenir tient garde gardez garder gardent maintiens maintenez maintenir toi vous parfaitement très "
     "plus trop toujours avoir avez as a ai"
 )
-_FR_FEMININE_BEFORE = _words(
-    "à de vers sur la ta sa ma votre notre leur une cette"
-)
-_FR_MASCULINE_BEFORE = _words(
-    "le du au un ce ton son mon"
-)
+_FR_FEMININE_BEFORE = _words("à de vers sur la ta sa ma votre notre leur une cette")
+_FR_MASCULINE_BEFORE = _words("le du au un ce ton son mon")
 _FR_WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*|[.,;:!?()]")
 
 _fr_hour = _hour_swapper(_FR_HOURS)
@@ -329,10 +325,8 @@ def _fr_side(match: re.Match[str]) -> str:
         return match[0]
     if words and words[-1] in _FR_STRAIGHT_AFTER:
         return match[0]
-    if word.startswith("droit"):
-        swapped = "gauche"
-    else:
-        swapped = "droit" if _fr_masculine(words, noun) else "droite"
+    right = "droit" if _fr_masculine(words, noun) else "droite"
+    swapped = "gauche" if word.startswith("droit") else right
     return _as_cased(swapped + ("s" if plural else ""), match[0])
 
 

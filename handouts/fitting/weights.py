@@ -128,7 +128,7 @@ def _one_load(
         mass, more = _estimated(settled, client, ask, grip, asked)
         return FittedLoad(grip.side, asked, mass, grip.held), remarks + more
     what = f"{settled.way}: a {asked.kind} load is asked for, but weights are held; write a weight in its place."
-    return FittedLoad(grip.side, asked, None, grip.held), remarks + (Remark("eye", ask.planned, what),)
+    return FittedLoad(grip.side, asked, None, grip.held), (*remarks, Remark("eye", ask.planned, what))
 
 
 def _lighter(settled: Settled, ask: Ask, asked: TwoSided) -> tuple[AskedLoad | None, tuple[Remark, ...]]:
