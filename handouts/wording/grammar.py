@@ -12,6 +12,7 @@ A phrase is a line of parts, each part one word or a choice of words:
     <!x  <x             what stands before here is not x; is x
     ^    $              here a clause starts; ends
     [ ... ]             the words that are marked (without brackets: all of it)
+    {who}               any of the phrases that `who` stands for
 
 A phrase is tried only where its rarest word stands, and it reads outward from
 there, so a sentence without that word costs nothing.  Repeats are bounded, so
@@ -24,7 +25,7 @@ from typing import NamedTuple
 from handouts.wording.prose import PAUSES, Sentence
 
 LEADER = 1
-"""The bit of the class `leader`, the first class of every lexicon: words before which a clause starts."""
+"""The bit of the class `leader`, the first class of every lexicon: words after which a clause may start."""
 
 ONE, MANY, NEXT, NOT_NEXT, PREVIOUS, NOT_PREVIOUS, CLAUSE_START, CLAUSE_END, OPEN, CLOSE = range(10)
 
@@ -82,16 +83,17 @@ class Phrase(NamedTuple):
 class Phrases:
     """Phrases of one kind, found by their rarest word.
 
-    lines: the phrases, as the module explains.  `note` of a match is the key
-    of `lines` it came from, so that a kind can treat groups of phrases apart.
+    stands_for: names in braces, each with the phrases it stands for, one a line.
+    groups: the phrases, one a line, as the module explains.  The note of a
+        match is the name of its group, so that a kind can treat groups apart.
     """
 
-    def __init__(self, lexicon: Lexicon, **groups: str):
+    def __init__(self, lexicon: Lexicon, stands_for: Mapping[str, str] | None = None, /, **groups: str):
         self._by_word: dict[str, list[Phrase]] = {}
         for note, lines in groups.items():
-            for line in lines.splitlines():
-                if line.strip():
-                    self._add(lexicon, line, note)
+            for line in _lines(lines):
+                for spelt in _without_braces(line, stands_for or {}):
+                    self._add(lexicon, spelt, note)
         self.triggers = frozenset(self._by_word)
 
     def _add(self, lexicon: Lexicon, line: str, note: str) -> None:
@@ -128,6 +130,20 @@ class Phrases:
                 last = spans.get(CLOSE, after)
                 if last > first:
                     yield first, last, phrase.note
+
+
+def _lines(text: str) -> list[str]:
+    return [line.strip() for line in text.splitlines() if line.strip()]
+
+
+def _without_braces(line: str, stands_for: Mapping[str, str]) -> Iterator[str]:
+    opening = line.find("{")
+    if opening < 0:
+        yield line
+        return
+    closing = line.index("}", opening)
+    for choice in _lines(stands_for[line[opening + 1 : closing]]):
+        yield from _without_braces(f"{line[:opening]}{choice}{line[closing + 1 :]}", stands_for)
 
 
 def _part(lexicon: Lexicon, piece: str) -> Part:

@@ -55,6 +55,8 @@ _CLITICS = {"re": "are", "ll": "will", "ve": "have", "m": "am", "d": "would", "s
 _SHORT_FORMS = {"can't": "can", "won't": "will", "shan't": "shall", "ain't": "is"}
 _ONE_WORD = {"gonna": "going", "wanna": "want", "gotta": "got", "em": "them", "ya": "you", "yer": "your", "yo": "you"}
 PAUSES = frozenset(",;:()!?.—")
+NAME = 2
+"""The bit of the class `name`, the second class of every lexicon: unknown words with a capital inside a sentence."""
 
 
 class Sentence:
@@ -65,16 +67,20 @@ class Sentence:
         emphasis are left out; a dash is "—"; other pauses stand as they are.
     starts, ends: character offsets in the author's text, one pair a word.
     classes: one integer a word, the bits of the lexicon classes it is in.
+    earlier: the words of the two sentences before, in lower case.
     """
 
-    __slots__ = ("classes", "ends", "starts", "text", "words")
+    __slots__ = ("classes", "earlier", "ends", "starts", "text", "words")
 
-    def __init__(self, text: str, words: list[str], starts: list[int], ends: list[int], classes: list[int]):
+    def __init__(
+        self, text: str, words: list[str], starts: list[int], ends: list[int], classes: list[int], earlier: list[str]
+    ):
         self.text = text
         self.words = words
         self.starts = starts
         self.ends = ends
         self.classes = classes
+        self.earlier = earlier
 
     def quote(self, first: int, last: int) -> str:
         """The author's own characters from word `first` to before word `last`."""
@@ -88,14 +94,17 @@ def sentences(text: str, wanted: frozenset[str], classes_of) -> Iterator[Sentenc
     classes_of: a function from a word in lower case to its class bits.
     """
     prose = blank_out(text)
+    last: list[str] = []
+    last_but_one: list[str] = []
     for start, end in _spans(prose):
         piece = prose[start:end]
-        if wanted.isdisjoint(_LETTERS.findall(piece.lower())):
-            continue
-        yield _sentence(text, piece, start, classes_of)
+        letters = _LETTERS.findall(piece.lower())
+        if not wanted.isdisjoint(letters):
+            yield _sentence(text, piece, start, classes_of, last_but_one + last)
+        last_but_one, last = last, letters
 
 
-def _sentence(text: str, piece: str, offset: int, classes_of) -> Sentence:
+def _sentence(text: str, piece: str, offset: int, classes_of, earlier: list[str]) -> Sentence:
     words: list[str] = []
     starts: list[int] = []
     ends: list[int] = []
@@ -134,7 +143,13 @@ def _sentence(text: str, piece: str, offset: int, classes_of) -> Sentence:
         words.append(_ONE_WORD.get(word, word))
         starts.append(start)
         ends.append(end)
-    return Sentence(text, words, starts, ends, [classes_of(word) for word in words])
+    classes = [classes_of(word) for word in words]
+    for place in range(1, len(words)):
+        if not classes[place]:
+            start = starts[place]
+            if text[start].isupper() and text[start + 1 : start + 2].islower():
+                classes[place] = NAME
+    return Sentence(text, words, starts, ends, classes, earlier)
 
 
 def _spans(prose: str) -> Iterator[tuple[int, int]]:

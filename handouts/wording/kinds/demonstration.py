@@ -1,4 +1,4 @@
-"""The kind "demonstration"."""
+"""The kind "demonstration": the movement is shown, not said."""
 
 from collections.abc import Iterator
 
@@ -7,18 +7,220 @@ from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import Sentence
 
+_STANDS_FOR = {
+    # whoever does the showing
+    "who": """
+        me|mine|myself|us|ours|@name
+        him|her|them !@body
+        the|our|your|that|this _? @role
+        @role @name
+    """,
+    # a thing of theirs
+    "whose": """
+        mine|ours
+        my|our|his|their|her _? _
+        @name 's
+        the|our|your|that|this|a _? @role 's
+        @role @name 's
+    """,
+    # somebody doing it
+    "doing": """
+        i|we|he|she|they|@name am|is|are|'s|have|has|do|does|did|had|was|were|will|would|move|moves|keep|keeps|hold|holds|get|gets|bend|bends|use|uses|make|makes
+        i|we|he|she|they|@name always|just|simply do|did|does|hold|have
+        my|our|his|her|their @body
+        the|our|your|that|this _? @role is|'s|has|does|did|was|do|are
+    """,
+    "look": "watch|watching|observe|observing|view|clock|study|eyeball",
+    "look_at": """
+        look|looking|glance|peek|peep|gaze|stare|squint|peer again? at|over?
+        look|looking|glance|peek|peep closely|carefully|again|over|across|up|down|back at|to
+        check|suss|scope out
+        cop|have|take|get|grab|steal|sneak|catch a|another _? look|gander|peek|peep|glance|butcher's|glimpse|squint|dekko|nosey|eyeful at|of
+        get a load of
+        eyes on|over|up
+        eyes over|up|back|front here|there on|to
+        feast your eyes on
+        keep|fix|train|set|have|put an|your|those|both eye|eyes on
+        train|turn|aim your attention|eyes|gaze to|on|at
+        eyeball|behold|regard|note
+        pay|close|your attention to
+    """,
+}
+
 _PHRASES = Phrases(
     LEXICON,
-    plain="""
-    like this
+    _STANDS_FOR,
+    # "like this": what follows and what stands before decide
+    manner="""
+        just? like|as this|so|thus
+        just so $
+        something|somewhat like this
+        in|with|using this|that|the|such sort|kind|type|style of motion|movement|way|fashion|manner|action|shape|rhythm|arc|style|path|line|position|grip
+        in this|such manner|fashion
+        in this way !,
+        in such a way !that|as
+        this is|'s [ how i|we|you|he|she|they do ]
+        ^ [ this is|'s how ] $
+        [ this is|'s how ] it|that|you|we|i|to|the|he|she
+        here is|'s [ how i|we|he|she do|does|hold ]
+        do|does|doing|try|copy|follow [ it|them this way ]
+        this way , see
+        [ along these lines ]
     """,
+    unlike="""
+        [ not like that|this ]
+        <!@number like that
+    """,
+    this="""
+        just|and|you|to|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial
+        ^ [ do this ] with|using|while|and
+        do|doing [ this ] with @poss
+        everybody|everyone|all do|does [ this ] $
+        go|goes like [ this|so ]
+    """,
+    watch="""
+        {look} {who}
+        {look} {whose} @body|kit
+        {look} how|what {doing}
+        {look_at} {who}
+        {look_at} {whose}
+        {look_at} how|what|where
+        ^ {look} how|closely|carefully|this|again
+        ^ {look} , this|here|now
+        ^ observe|behold $
+        ^ watch|look|observe first|this|carefully|closely|again $
+        ^ {look} the way
+        {look_at} the|this way
+        ^ look|see here $
+        ^ look , $
+        ^ [ see how|the|where|what|which ] way|@poss|i|this|it|that|the|they
+        [ see|notice how|the|where|what|that ] my|mine|i|we|he|she|his|her|@name
+        ^ [ see ] $
+        ^ [ see ] that|this|it|there|here $
+        ^ see|notice {whose}
+        ^ see|notice my|me|mine|@name
+        ^ notice {who}
+        ^ [ notice where|how|what ] my|mine|i
+        can|did|do|could [ you all|guys? see ] that|this|how|what|where|it|the|my|mine|me $
+        [ you|do|did|can you? see|saw|catch|spot|notice ] how|what|where|that|the|@name my|mine|i|way|he|she|they
+        you [ see ] $
+        did|do you [ see|catch|clock|get|spot ] that|it|the|my
+        you|you'all|all can|could|will|should|might|may [ see|notice ] me|my|mine
+        watched me|@name|him|her|the
+    """,
+    invitation="""
+        [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? ? see|observe|notice|tell ] !the|a|if|whether
+        [ as|like you see|saw ]
+        [ as|like you have|'ve|had just|already|all|? ? seen|watched|noticed ]
+        [ as just? seen ] !@be
+        [ like|as|what|the|that you just|all|already|have|? ? saw|seen|watched ]
+        [ see|watch for yourself|yourselves ]
+        [ what you saw|seen|watched ]
+    """,
+    copy="""
+        !@poss [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|mime|impersonate|replicate|reproduce|duplicate {who} ]
+        [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|replicate|reproduce|duplicate|match|matching {whose} ]
+        [ copy|mimic|imitate|mirror|ape|emulate|shadow|parrot|replicate|reproduce|duplicate|match|repeat|echo what|whatever|exactly|how|everything|every|each|all ]
+        ^|will|to|can|you|just|then [ mimic|imitate|ape|emulate|replicate|reproduce ] !the|a sound|noise
+        you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it
+        ^ [ copy|mirror|shadow|imitate|mimic|repeat after me ]
+        [ follow|following me|us|along|mine|him|her|them|@name ] !@body|to
+        [ follow|following {whose} ] 
+        [ follow|following the|our|your _? @role ]
+        [ follow|take|pick|get my|her|his|their|the|our lead|cue|pattern|example|rhythm|moves ] from?
+        [ do|doing as|what|whatever|exactly|just|like|everything i|we|he|she|they|@name ]
+        [ do|doing as|what|whatever|like the|your|our @role ]
+        [ do|doing my|our|his|her moves|move|steps|routine ]
+        [ do|doing the|exactly|just same|as|the as|like|that {who} ]
+        [ same|together|along as|with me ] 
+        [ monkey see ] , monkey
+        copied|imitated|mirrored|modelled|modeled [ from|by|on ] the|our|your|@name|me
+        [ copied|imitated|mirrored|reproduced from|off ] 
+        follow-my-leader|follow-the-leader|copycat
+        [ simon says ]
+        learn|pick|get [ by watching ]
+        [ keep|stay in? time|step|up|sync|unison with me|@name ]
+    """,
+    compare="""
+        [ the|exactly|just same? way|how|manner {doing} ]
+        in the manner|way|style|fashion [ i|we|he|she|@name ]
+        [ in the manner|way|style|fashion i|we|he|she am|are|is ]
+        [ just|exactly|much|same|identical|identically|identically? ? as|like|to {doing} ]
+        [ as|like i|we am|do|did|have|'ve|was|showed|show|just|demonstrated|said|move|go|hold|keep ] !said|mentioned|explained|described|told|say|always
+        [ same|identical|similar|exactly|just as|to|like mine|ours|me|@name|his|hers|theirs ]
+        [ as|like|to|with|than mine|ours ]
+        [ as @dim as mine|ours|me|i ]
+        [ as _ as mine|ours ]
+        [ same|identical as|to {whose} ]
+        [ identical|similar to that|those of ]
+        [ the same _*3 as|like {whose} ]
+        [ the same _*3 as|like mine|me|i|@name ]
+        [ like|as|where|what|whatever|wherever mine @be ]
+        [ like|as|where|whatever|wherever mine do|does|did|has|have|goes|go|stays|stay ]
+        [ what|whatever|where|wherever my|mine|his|her @body|'s _? do|does|are|is|doing ]
+        [ like|as @name 's ]
+        [ the way|as|like the|our|your|that @role 's|is|does|has|did ] 
+        [ how i|we|he|she|@name have|has|am|is|'s|do|does|did|hold|holds|got ]
+        [ the _? one i|we|he|she|@name did|do|showed|made|was ]
+    """,
+    show="""
+        i|we|he|she|@name|@role will|'ll|am|'m|can|could|shall|is|'s|would just|now|also|quickly|? ? going|about|happy|? to? [ show|showing|demonstrate|demonstrating|demo|model|illustrate ]
+        [ let|letting me|us|him|her|@name just|quickly|first|? show|demonstrate|demo|model ]
+        [ let|letting you see|watch ] it|me|how|@name|what|this
+        [ show|shows|showing you|them|everyone|us|people|him|her how|what|where|the|one|again|this|now|it|a|my ] 
+        [ show|shows|showed|shown|showing you ] $
+        @name|@role , _? [ show us|them|everyone|everybody ]
+        [ as|like|the|that|which i|we|he|she|@name|@role just|already|have|? ? showed|shown|showing|demonstrated|demonstrate|demonstrates|demoed|modelled|modeled|show|shows ]
+        [ i|we|he|she|@name just|already|have|had|? ? showed|shown|demonstrated|demoed|modelled|modeled ]
+        [ i|we|he|she|@name am|is|'s|was|were|are showing|demonstrating|modelling|modeling|demoing ]
+        [ as|how|way|like|when|exactly it|just|is|was|already|being|? ? demonstrated|modelled|modeled|presented|demoed|performed ] by|in|on|at|earlier|above|here|last|today|this|now|$
+        [ as|like it|just|is|was|already|? ? demonstrated|modelled|modeled|demoed ]
+        [ way|manner it was|is|'s|has presented|demonstrated|shown|done|performed ]
+        [ demonstration|demonstrations|demo|demos ] !of|that
+        [ demonstrated|modelled|modeled by|in ]
+        [ act|acts|acting|acted it|this|that out ]
+        @role|@name [ demonstrates|models|mimes ]
+    """,
+)
+
+_GOES_ON = LEXICON.mask("pause", "prep", "leader", "number", "poss", "not", "me")
+_GO_ON = frozenset(
+    "with while when until till for if as every each through without because or all twice once again please on off up down"
+    " today throughout whenever slowly gently times the your you i we it then instead either too everyone both".split()
+)
+_HEARD = frozenset(
+    "sound sounds sounding feel feels felt feeling days day weeks week mornings morning evening night nights weather times sessions session"
+    " something thing things stuff exercise exercises work workouts numbers results count counts counting say says said saying talk"
+    " plan plans song music rhythm beat people men women always usually never weight nothing anything load work much goes-like".split()
 )
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
-    for first, last, _ in _PHRASES.find(sentence):
+    words = sentence.words
+    for first, last, note in _PHRASES.find(sentence):
+        if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
+            if not _stands_alone(sentence, first, last):
+                continue
+        elif note == "unlike" and words[first] == "like" and not _negated(sentence, first):
+            continue
         yield first, last
+
+
+def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether "like this" ends there: no noun follows, nothing that is heard or felt stands before."""
+    words = sentence.words
+    if last < len(words):
+        if words[last] == ":":
+            return False
+        if not (sentence.classes[last] & _GOES_ON or words[last] in _GO_ON):
+            return False
+    before = words[max(0, first - 2) : first]
+    return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
+
+
+def _negated(sentence: Sentence, place: int) -> bool:
+    return "not" in sentence.words[max(0, place - 4) : place]
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
