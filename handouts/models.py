@@ -13,7 +13,14 @@ from decimal import Decimal
 from typing import Annotated, Any, Generic, Literal, TypeAlias, TypeVar
 
 from pydantic import (
-    BaseModel, BeforeValidator, ConfigDict, Discriminator, Field, Tag, WithJsonSchema, field_validator,
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Discriminator,
+    Field,
+    Tag,
+    WithJsonSchema,
+    field_validator,
     model_validator,
 )
 
@@ -283,7 +290,7 @@ class ListItem(Model):
 
     text: str
     line: int
-    items: tuple["ListItem", ...] = ()
+    items: tuple[ListItem, ...] = ()
     option: str | None = None
 
 
@@ -506,6 +513,7 @@ class PrintForm(Model):
     """size: points, 14 to 48.  weight: of the running text.
 
     log_landscape: the log sheet on pages that are wider than high.
+    line_spacing: times the size; "by size" is 1.5, and 1.3 above 28 pt.
     """
 
     size: Points = 18
@@ -514,6 +522,7 @@ class PrintForm(Model):
     colours: Literal["black on white", "white on black", "black on yellow", "yellow on black"] = "black on white"
     both_sides: YesNo = Field(False, alias="both sides")
     log_landscape: YesNo = Field(False, alias="log landscape")
+    line_spacing: Literal["by size", "1.25", "1.5", "2"] = Field("by size", alias="line spacing")
     sheets: Sheets = ALL_SHEETS
 
 
@@ -545,13 +554,13 @@ class Forms(Model):
     braille: BrailleForm | None = None
 
     @model_validator(mode="after")
-    def _some_form(self) -> "Forms":
+    def _some_form(self) -> Forms:
         if self.print is None and self.screen is None and self.braille is None:
             raise ValueError("no form is named; write 'print:', 'screen:' or 'braille:' below 'forms:'")
         return self
 
     @classmethod
-    def defaults(cls, name: str) -> "PrintForm | ScreenForm | BrailleForm":
+    def defaults(cls, name: str) -> PrintForm | ScreenForm | BrailleForm:
         """The usual settings of one form, for a form that was asked for by hand."""
         usual: dict[str, PrintForm | ScreenForm | BrailleForm] = {
             "print": PrintForm(), "screen": ScreenForm(), "braille": BrailleForm(),
@@ -605,7 +614,7 @@ class Limit(Model):
     review: Date | None = None
 
     @model_validator(mode="after")
-    def _one_thing(self) -> "Limit":
+    def _one_thing(self) -> Limit:
         given = [thing for thing in (self.demand, self.joint, self.position) if thing is not None]
         if len(given) != 1:
             raise ValueError("a limit names one thing; write one of 'demand:', 'joint:' and 'only position:'")

@@ -1,32 +1,30 @@
-"""Exercise texts: front matter and Markdown to models, with the lines kept.
-
-The Markdown is a small part of the language, because each form of output must
-be able to say all of it: headings of the nine parts, paragraphs, numbered and
-bullet lists (one level of nesting), and **strong** words.  Anything else is a
-fault with its line, never dropped and never passed on.
-
-Source of the Markdown syntax: John Gruber, "Markdown: Syntax"; read by the
-block parser of the library `markdown`.
-"""
+"""Exercise texts: front matter and nine headed parts, with the lines kept."""
 
 from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TypeAlias, cast, get_args
-from xml.etree.ElementTree import Element
-
-import markdown
+from typing import TypeAlias, get_args
 
 from handouts.amounts import quoted
 from handouts.errors import Fault, StudioFaults
 from handouts.models import (
-    Exercise, ExerciseFacts, ExerciseWords, ItemList, ListItem, Option, Paragraph, Part, PartName, TextBlock,
+    Exercise,
+    ExerciseFacts,
+    ExerciseWords,
+    ItemList,
+    ListItem,
+    Option,
+    Paragraph,
+    Part,
+    PartName,
+    TextBlock,
 )
-from handouts.reading.faults import instead_of, nearest, shape
+from handouts.reading.faults import Shape, instead_of, nearest, shape
+from handouts.reading.markdown_blocks import read_blocks
 from handouts.reading.text_file import read_text
 from handouts.reading.yaml_text import YamlText, read_yaml
 
@@ -34,6 +32,7 @@ Headings: TypeAlias = Mapping[str, Mapping[PartName, str]]
 """Language tag to part name to the words of its heading."""
 
 PARTS: tuple[PartName, ...] = get_args(PartName)
+
 FIRST_LANGUAGE = "en"
 """The language whose text holds an exercise's data."""
 
@@ -58,6 +57,9 @@ def read_headings(path: Path) -> Headings:
     return document.data
 
 
+# --- files ---------------------------------------------------------------------
+
+
 @dataclass(frozen=True)
 class TextFile:
     """One file of exercise texts by its name: which exercise, which language.
@@ -78,19 +80,17 @@ def name_text_file(path: Path, shown: str, starter: bool, languages: Sequence[st
     Raises StudioFaults when the name is no exercise id or the language is not
     known.
     """
-    id, _, language = unicodedata.normalize("NFC", path.name.removesuffix(".md")).partition(".")
+    id, _, language = unicodedata.normalize("NFC", path.name).removesuffix(".md").partition(".")
     if not _ID.fullmatch(id):
+        wrong = f"{quoted(id)} cannot be the id of an exercise"
         better = slug(id) or "my-exercise"
-        raise StudioFaults((Fault(
-            shown, 0, f"{quoted(id)} cannot be the id of an exercise",
-            f"name the file with small letters a to z, digits and hyphens, such as '{better}.md'",
-        ),))
-    if language and (language not in languages or language == FIRST_LANGUAGE):
-        known = [name for name in languages if name != FIRST_LANGUAGE]
-        raise StudioFaults((Fault(
-            shown, 0, f"{quoted(language)} in the file's name is not a language of a second text",
-            f"name the file '{id}.md' for English, or '{id}.LANGUAGE.md' with {' or '.join(known)}",
-        ),))
+        instead = f"name the file with small letters a to z, digits and hyphens, such as '{better}.md'"
+        raise StudioFaults((Fault(shown, 0, wrong, instead),))
+    others = [name for name in languages if name != FIRST_LANGUAGE]
+    if language and language not in others:
+        wrong = f"{quoted(language)} in the file's name is not a language of a second text"
+        instead = f"name the file '{id}.md' for English, or '{id}.LANGUAGE.md' with {' or '.join(others)}"
+        raise StudioFaults((Fault(shown, 0, wrong, instead),))
     return TextFile(path, shown, id, language or FIRST_LANGUAGE, starter)
 
 
@@ -108,28 +108,24 @@ def read_exercise(file: TextFile, headings: Headings) -> tuple[Exercise, YamlTex
     front matter whose title it bears, else the slug of its bold name.
     Raises StudioFaults with every fault of the file.
     """
-    front, body, faults = _open(file, headings)
-    facts = _shape_or_faults(ExerciseFacts, front, file, faults)
-    parts = body
-    if facts is not None:
-        if facts.language != FIRST_LANGUAGE:
-            _fault(faults, file, front, ("language",), f"the language is {quoted(facts.language)}, but the file's name "
-                   "is that of the English text", f"write 'language: en', or name the file '{file.id}.{facts.language}.md'")
-        if facts.sides == "together" and facts.written_for is not None:
-            _fault(faults, file, front, ("written for",), "both sides work together, yet the text is written for one side",
-                   "take 'written for' out, or write 'sides: each'")
-        for id in facts.options:
-            if not _ID.fullmatch(id):
-                _fault(faults, file, front, ("options", id), f"{quoted(id)} cannot be the id of an option",
-                       f"write small letters, digits and hyphens, such as '{slug(id) or 'quarter-range'}'")
-        ids = {_same(option.title): id for id, option in facts.options.items() if option.title}
-        parts, names = _tie_options(file, parts, lambda name: ids.get(_same(name)) or slug(name), faults)
-        _unworded(file, front, set(facts.options) - set(names), names, faults)
-        options = {id: (facts.options.get(id) or Option()).model_copy(update={"title": name}) for id, name in names.items()}
-        facts = facts.model_copy(update={"options": options})
-    if faults or facts is None:
-        raise StudioFaults(tuple(faults))
-    return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts), front
+    opened = _Opened.file(file, headings)
+    facts = opened.shape(ExerciseFacts)
+    if facts is None:
+        raise StudioFaults(tuple(opened.faults))
+    _check_facts(opened, facts)
+    ids = {_same(option.title): id for id, option in facts.options.items() if option.title}
+    parts, names = _tie_options(
+        opened,
+        lambda name: ids.get(_same(name)) or slug(name),
+        tuple(ids),
+        "begin it with a name that has letters a to z",
+    )
+    _check_worded(opened, facts.options, names)
+    if opened.faults:
+        raise StudioFaults(tuple(opened.faults))
+    options = {id: (facts.options.get(id) or Option()).model_copy(update={"title": name}) for id, name in names.items()}
+    facts = facts.model_copy(update={"options": options})
+    return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts), opened.front
 
 
 def read_translation(file: TextFile, original: Exercise | None, headings: Headings) -> Exercise | None:
@@ -139,358 +135,273 @@ def read_translation(file: TextFile, original: Exercise | None, headings: Headin
     still checked as far as it goes, and None is given back.
     Raises StudioFaults with every fault of the file.
     """
-    front, body, faults = _open(file, headings)
-    words = _shape_or_faults(ExerciseWords, front, file, faults)
-    parts = body
-    if words is not None:
-        if words.language != file.language:
-            _fault(faults, file, front, ("language",), f"the language is {quoted(words.language)}, but the file's name says "
-                   f"'{file.language}'", f"write 'language: {file.language}'")
-    if words is not None and original is not None:
-        known = list(original.facts.options)
-        for id in words.options:
-            if id not in original.facts.options:
-                _fault(faults, file, front, ("options", id), f"{original.path} has no option {quoted(id)}",
-                       instead_of(id, known, "take it out"), of_key=True)
-        ids = {_same(option.title): id for id, option in words.options.items()}
-        titles = [option.title for option in words.options.values()]
-        parts, names = _tie_options(
-            file, parts, lambda name: ids.get(_same(name), ""), faults,
-            f"give it an id by 'options:' in the front matter, with this name as 'title'", titles,
+    opened = _Opened.file(file, headings)
+    words = opened.shape(ExerciseWords)
+    if words is None:
+        raise StudioFaults(tuple(opened.faults))
+    if words.language != file.language:
+        opened.fault(
+            ("language",),
+            f"the language is {quoted(words.language)}, but the file's name says '{file.language}'",
+            f"write 'language: {file.language}'",
         )
-        _unworded(file, front, set(words.options) & set(known) - set(names), names, faults)
-        for id in known:
-            if id not in words.options:
-                _fault(faults, file, front, ("options",), f"the option '{id}' of {original.path} has no words",
-                       f"add '{id}:' with a 'title:' below 'options:', and an item with that name", of_key=True)
-    if faults or words is None:
-        raise StudioFaults(tuple(faults))
+    parts = opened.parts
+    if original is not None:
+        _check_translated(opened, words, original)
+        ids = {_same(option.title): id for id, option in words.options.items()}
+        parts, names = _tie_options(
+            opened,
+            lambda name: ids.get(_same(name), ""),
+            tuple(option.title for option in words.options.values()),
+            "give it an id below 'options:' in the front matter, with this name as 'title'",
+        )
+        _check_worded(opened, [id for id in words.options if id in original.facts.options], names)
+    if opened.faults:
+        raise StudioFaults(tuple(opened.faults))
     if original is None:
         return None
-    facts = original.facts.model_copy(update={
-        "title": words.title,
-        "language": words.language,
-        "picture": words.picture,
-        "options": {
-            id: option.model_copy(update={"title": words.options[id].title})
-            for id, option in original.facts.options.items()
-        },
-    })
+    options = {
+        id: option.model_copy(update={"title": words.options[id].title})
+        for id, option in original.facts.options.items()
+    }
+    facts = original.facts.model_copy(
+        update={"title": words.title, "language": words.language, "picture": words.picture, "options": options}
+    )
     return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts)
 
 
-def _shape_or_faults(model, front: YamlText, file: TextFile, faults: list[Fault]):
-    try:
-        return shape(model, front, file.shown)
-    except StudioFaults as problem:
-        faults.extend(problem.faults)
-        return None
+# --- front matter ----------------------------------------------------------------
 
 
-def _fault(
-    faults: list[Fault], file: TextFile, front: YamlText, place: tuple[str, ...], wrong: str, instead: str,
-    of_key: bool = False,
-) -> None:
-    faults.append(Fault(file.shown, front.line(place, of_key), wrong, instead))
+@dataclass
+class _Opened:
+    """A file whose front matter can be read, and the faults found so far."""
+
+    shown: str
+    front: YamlText
+    parts: tuple[Part, ...]
+    faults: list[Fault] = field(default_factory=list)
+
+    @classmethod
+    def file(cls, file: TextFile, headings: Headings) -> _Opened:
+        """Raises StudioFaults, those of the parts among them, when the front
+        matter cannot be read at all."""
+        lines = read_text(file.path, file.shown).split("\n")
+        end = next((at for at, line in enumerate(lines) if at and line.rstrip() == "---"), 0)
+        if lines[0].rstrip() != "---" or not end:
+            wrong = "the file does not begin with its data between two lines of '---'"
+            instead = "write '---', then 'title: ...' and the other data, then '---' again"
+            raise StudioFaults((Fault(file.shown, 1, wrong, instead),))
+        parts, faults = _read_parts(lines[end + 1 :], end + 2, file.shown, headings[file.language])
+        try:
+            front = read_yaml("\n".join(lines[1:end]) + "\n", file.shown, first_line=2)
+        except StudioFaults as problem:
+            raise StudioFaults((*problem.faults, *faults)) from None
+        return cls(file.shown, front, parts, faults)
+
+    def shape(self, model: type[Shape]) -> Shape | None:
+        try:
+            return shape(model, self.front, self.shown)
+        except StudioFaults as problem:
+            self.faults.extend(problem.faults)
+            return None
+
+    def fault(self, place: tuple[str, ...], wrong: str, instead: str, of_key: bool = False) -> None:
+        self.faults.append(Fault(self.shown, self.front.line(place, of_key), wrong, instead))
 
 
-# --- front matter and parts ----------------------------------------------------
+def _check_facts(opened: _Opened, facts: ExerciseFacts) -> None:
+    if facts.language != FIRST_LANGUAGE:
+        opened.fault(
+            ("language",),
+            f"the language is {quoted(facts.language)}, but the file's name is that of the English text",
+            "write 'language: en', or put the language into the file's name, as in 'hip-hinge.fr.md'",
+        )
+    if facts.sides == "together" and facts.written_for is not None:
+        opened.fault(
+            ("written for",),
+            "both sides work together, yet the text is written for one side",
+            "take 'written for' out, or write 'sides: each'",
+        )
+    for id in facts.options:
+        if not _ID.fullmatch(id):
+            opened.fault(
+                ("options", id),
+                f"{quoted(id)} cannot be the id of an option",
+                f"write small letters, digits and hyphens, such as '{slug(id) or 'quarter-range'}'",
+                of_key=True,
+            )
 
 
-def _open(file: TextFile, headings: Headings) -> tuple[YamlText, tuple[Part, ...], list[Fault]]:
-    """Front matter, parts, and the faults of the parts.
+def _check_translated(opened: _Opened, words: ExerciseWords, original: Exercise) -> None:
+    """The options here are those of the English text, no more and no fewer."""
+    known = list(original.facts.options)
+    for id in words.options:
+        if id not in known:
+            wrong = f"{original.path} has no option {quoted(id)}"
+            opened.fault(("options", id), wrong, instead_of(id, known, "take it out"), of_key=True)
+    for id in known:
+        if id not in words.options:
+            wrong = f"the option '{id}' of {original.path} has no words in this language"
+            instead = f"add '{id}:' with a 'title:' below 'options:', and an item with that name"
+            opened.fault(("options",), wrong, instead, of_key=True)
 
-    Raises StudioFaults, those of the parts among them, when the front matter
-    cannot be read at all.
-    """
-    lines = read_text(file.path, file.shown).split("\n")
-    end = next((at for at, line in enumerate(lines) if at and line.rstrip() == "---"), 0)
-    if lines[0].rstrip() != "---" or not end:
-        raise StudioFaults((Fault(
-            file.shown, 1, "the file does not begin with its data between two lines of '---'",
-            "write '---', then 'title: ...' and the other data, then '---' again",
-        ),))
-    parts, faults = _read_parts(lines[end + 1 :], end + 2, file, headings[file.language])
-    try:
-        return read_yaml("\n".join(lines[1:end]) + "\n", file.shown, first_line=2), parts, faults
-    except StudioFaults as problem:
-        raise StudioFaults((*problem.faults, *faults)) from None
+
+# --- parts -----------------------------------------------------------------------
+
+
+@dataclass
+class _Heading:
+    """A heading as found: its part (None when unknown), line, and lines below."""
+
+    part: PartName | None
+    line: int
+    below: list[tuple[int, str]] = field(default_factory=list)
 
 
 def _read_parts(
-    lines: list[str], first_line: int, file: TextFile, table: Mapping[PartName, str]
+    lines: list[str], first_line: int, shown: str, table: Mapping[PartName, str]
 ) -> tuple[tuple[Part, ...], list[Fault]]:
     faults: list[Fault] = []
-    by_heading = {_same(words): part for part, words in table.items()}
-    found: list[tuple[PartName | None, int, list[tuple[int, str]]]] = []
+    found: list[_Heading] = []
     stray = False
     for number, line in enumerate(lines, first_line):
         if line.lstrip().startswith("#"):
-            part, problem = _heading(line, by_heading, table)
-            if problem:
-                faults.append(Fault(file.shown, number, *problem))
-            found.append((part, number, []))
+            part, wrong, instead = _heading(line, table)
+            found.append(_Heading(part, number))
+            if wrong:
+                faults.append(Fault(shown, number, wrong, instead))
         elif found:
-            found[-1][2].append((number, line))
+            found[-1].below.append((number, line))
         elif line.strip() and not stray:
             stray = True
-            faults.append(Fault(file.shown, number, "words stand before the first heading",
-                                f"write '## {table['Equipment']}' above them"))
-    faults += _order_faults(file, found, table)
+            wrong = "words stand before the first heading"
+            faults.append(Fault(shown, number, wrong, f"write '## {table[PARTS[0]]}' above them"))
+    faults += _order_faults(shown, found, table)
     parts = []
-    for name, number, body in found:
-        blocks, problems = _read_blocks(body)
-        faults += [Fault(file.shown, *problem) for problem in problems]
-        if name is None:
+    for heading in found:
+        blocks, problems = read_blocks(heading.below)
+        faults += [Fault(shown, *problem) for problem in problems]
+        if heading.part is None:
             continue
         if not blocks and not problems:
-            faults.append(Fault(file.shown, number, f"nothing stands below '{table[name]}'", "write the words of this part"))
-        parts.append(Part(name=name, blocks=blocks, line=number))
+            wrong = f"nothing stands below '{table[heading.part]}'"
+            faults.append(Fault(shown, heading.line, wrong, "write the words of this part"))
+        parts.append(Part(name=heading.part, blocks=blocks, line=heading.line))
     return tuple(parts), faults
 
 
-def _heading(
-    line: str, by_heading: Mapping[str, PartName], table: Mapping[PartName, str]
-) -> tuple[PartName | None, tuple[str, str] | None]:
-    """The part that a heading opens, and what is wrong with the heading."""
+def _heading(line: str, table: Mapping[PartName, str]) -> tuple[PartName | None, str, str]:
+    """The part that a heading opens, what is wrong with the heading ("" when
+    nothing is), and what to write instead."""
+    by_words = {_same(words): part for part, words in table.items()}
     words = line.strip().strip("#").strip()
-    part = by_heading.get(_same(words))
+    part = by_words.get(_same(words))
     if not re.match(r"## +\S", line):
-        shown = table[part] if part else words or "Equipment"
-        return part, (f"{quoted(line)} is not a heading of a part", f"write '## {shown}' from the start of the line")
-    if part is None:
-        near = nearest(words, table.values())
-        instead = f"did you mean '{near}'?" if near else f"the headings are {', '.join(table.values())}"
-        return by_heading[_same(near)] if near else None, (f"there is no part {quoted(words)}", instead)
-    return part, None
+        better = table[part or PARTS[0]]
+        return part, f"{quoted(line)} is not a heading of a part", f"write '## {better}' from the start of the line"
+    if part is not None:
+        return part, "", ""
+    near = nearest(words, table.values())
+    if near:
+        return by_words[_same(near)], f"there is no part {quoted(words)}", f"did you mean '{near}'?"
+    return None, f"there is no part {quoted(words)}", f"the headings are {', '.join(table.values())}"
 
 
-def _order_faults(
-    file: TextFile, found: list[tuple[PartName | None, int, list[tuple[int, str]]]], table: Mapping[PartName, str]
-) -> list[Fault]:
+def _order_faults(shown: str, found: list[_Heading], table: Mapping[PartName, str]) -> list[Fault]:
     """Missing, repeated and misplaced parts."""
+
+    def right_place(at: int) -> str:
+        return f"after '{table[PARTS[at - 1]]}'" if at else "as the first part"
+
     faults = []
-    first: dict[PartName, int] = {}
+    lines: dict[PartName, int] = {}
     latest = -1
-    for name, number, _ in found:
-        if name is None:
+    for heading in found:
+        if heading.part is None:
             continue
-        at = PARTS.index(name)
-        if name in first:
-            faults.append(Fault(file.shown, number, f"'{table[name]}' stands here a second time, first in line "
-                                f"{first[name]}", "put the two together"))
+        at, words = PARTS.index(heading.part), table[heading.part]
+        if heading.part in lines:
+            wrong = f"'{words}' stands here a second time, first in line {lines[heading.part]}"
+            faults.append(Fault(shown, heading.line, wrong, "put the two together"))
             continue
-        first[name] = number
+        lines[heading.part] = heading.line
         if at < latest:
-            after = "as the first part" if at == 0 else f"after '{table[PARTS[at - 1]]}'"
-            faults.append(Fault(file.shown, number, f"'{table[name]}' stands after '{table[PARTS[latest]]}'",
-                                f"put it {after}"))
+            wrong = f"'{words}' stands after '{table[PARTS[latest]]}'"
+            faults.append(Fault(shown, heading.line, wrong, f"put it {right_place(at)}"))
         latest = max(latest, at)
-    for at, name in enumerate(PARTS):
-        if name not in first:
-            after = "as the first part" if at == 0 else f"after '{table[PARTS[at - 1]]}'"
-            faults.append(Fault(file.shown, 0, f"the part '{table[name]}' is missing", f"write '## {table[name]}' {after}"))
+    for at, part in enumerate(PARTS):
+        if part not in lines:
+            wrong = f"the part '{table[part]}' is missing"
+            faults.append(Fault(shown, 0, wrong, f"write '## {table[part]}' {right_place(at)}"))
     return faults
 
 
-# --- Markdown ------------------------------------------------------------------
-
-_LIST_LINE = re.compile(r"( *)([-*+]|[0-9]{1,9}[.)])(?: +(.*)|$)")
-_RULE = re.compile(r" *([-*_=] *){3,}$")
-_STRONG = re.compile(r"\*\*[^*\s](?:[^*]*[^*\s])?\*\*")
-# Private-use characters carry each line's number through the parser; the
-# reader of text files has refused them before.
-_BEFORE, _AFTER = "\ue000", "\ue001"
-_LINE_MARK = re.compile(f"{_BEFORE}([0-9]+){_AFTER}")
-
-_REFUSED = (
-    (re.compile(r"<[A-Za-z/!?]"), "HTML cannot be said in every form of a sheet", "take the '<...>' out"),
-    (re.compile(r"!\["), "a picture cannot be read by touch or ear", "say it in words"),
-    (re.compile(r"\]\(|\]\[|^ *\[[^\]]*\]:|(?:https?|ftp|file|mailto):|www\."), "a link leads nowhere on paper",
-     "write the words themselves"),
-    (re.compile("`|~~~"), "text set as code is not read here", "take the '`' or '~' out"),
-    (re.compile(r"\|"), "a table cannot be told line by line", "write a list"),
-    (re.compile(r"^ *>"), "a quotation is not read here", "take the '>' out"),
-    (re.compile("_"), "an underscore makes italics, which get lost for finger and ear", "take it out, or use **words**"),
-    (re.compile(r"\\"), "a backslash is not read here", "take it out"),
-    (re.compile(r"&#?\w+;"), "a sign is written as HTML code", "type the sign itself"),
-    (_RULE, "a line of signs cannot be told in words", "take it out"),
-)
-
-Problem: TypeAlias = tuple[int, str, str]
-"""Line, what is wrong, what to write instead."""
-
-
-def _read_blocks(lines: list[tuple[int, str]]) -> tuple[tuple[TextBlock, ...], list[Problem]]:
-    problems: list[Problem] = []
-    for number, line in lines:
-        problems += [(number, wrong, instead) for pattern, wrong, instead in _REFUSED if pattern.search(line)]
-    if problems:
-        return (), problems
-    markdown_lines = _even(lines, problems)
-    if problems:
-        return (), problems
-    parser = markdown.Markdown(extensions=["sane_lists"]).parser
-    root = parser.parseDocument(markdown_lines).getroot()
-    blocks = tuple(block for element in root for block in _block(element, problems))
-    _check_all_there(lines, blocks, problems)
-    return blocks, problems
-
-
-def _even(lines: list[tuple[int, str]], problems: list[Problem]) -> list[str]:
-    """The lines as every Markdown reader takes them alike, each with a mark of
-    its number: nested items four spaces in, an empty line before a list, none
-    between the items of one."""
-    even: list[str] = []
-    kind = ""  # of the list that is open at the outer level: "ol", "ul" or ""
-    inner = 0  # indentation of the nested items that are open
-    empty_before = True
-    for number, line in lines:
-        if not line.strip():
-            empty_before = True
-            continue
-        mark = f"{_BEFORE}{number}{_AFTER}"
-        item = _LIST_LINE.fullmatch(line.expandtabs(4).rstrip())
-        if item is None:
-            indented = line[0] in " \t"
-            if kind and empty_before and indented:
-                problems.append((number, "a second paragraph stands in one list item", "write one paragraph an item"))
-            elif empty_before and len(line) - len(line.lstrip()) >= 4:
-                problems.append((number, "the line is indented like program text", "begin it at the start of the line"))
-            if empty_before:
-                kind, inner = "", 0
-                even.append("")
-            even.append(mark + line.strip())
-            empty_before = False
-            continue
-        indent, sign, words = len(item[1]), item[2], item[3] or ""
-        this_kind = "ul" if sign in "-*+" else "ol"
-        if sign.endswith(")"):
-            problems.append((number, f"{quoted(sign)} does not number a step", f"write '{sign[:-1]}.'"))
-        if not words:
-            problems.append((number, "a list item has no words", "write them, or take the line out"))
-        if indent >= 2 and kind:
-            if inner and indent > inner + 1:
-                problems.append((number, "list items are nested two deep", "nest them once at most"))
-            inner = inner or indent
-            even.append(f"    {'- ' if this_kind == 'ul' else '1. '}{mark}{words}")
-        else:
-            if indent >= 2:
-                problems.append((number, "an indented list item has no item above it", "begin it at the start of the line"))
-            if kind and kind != this_kind and not empty_before:
-                problems.append((number, "numbers and dashes are mixed in one list", "use one of them, or an empty line between"))
-            if kind != this_kind:
-                even.append("")
-            kind, inner = this_kind, 0
-            even.append(f"{'- ' if this_kind == 'ul' else '1. '}{mark}{words}")
-        empty_before = False
-    return even
-
-
-def _block(element: Element, problems: list[Problem]) -> list[TextBlock]:
-    if element.tag == "p":
-        text, line = _words(element.text, problems)
-        return [Paragraph(text=text, line=line)]
-    if element.tag in ("ul", "ol"):
-        return [ItemList(ordered=element.tag == "ol", items=tuple(_item(child, problems) for child in element))]
-    raise AssertionError(f"the Markdown parser gave <{element.tag}> for checked lines")
-
-
-def _item(element: Element, problems: list[Problem]) -> ListItem:
-    raw = element.text if (element.text or "").strip() else next(child.text for child in element if child.tag == "p")
-    text, line = _words(raw, problems)
-    nested = tuple(_item(item, problems) for child in element if child.tag in ("ul", "ol") for item in child)
-    return ListItem(text=text, line=line, items=nested)
-
-
-def _words(raw: str | None, problems: list[Problem]) -> tuple[str, int]:
-    """The words on one line, and the number of the first of their lines."""
-    first = _LINE_MARK.search(raw or "")
-    line = int(first[1]) if first else 0
-    text = " ".join(piece for piece in re.split("[ \n]+", _LINE_MARK.sub("", raw or "")) if piece)
-    if "*" in _STRONG.sub("", text):
-        problems.append((line, "a single '*' makes italics, or a '**' is not closed", "write **words**, or take the '*' out"))
-    return text, line
-
-
-def _check_all_there(lines: list[tuple[int, str]], blocks: tuple[TextBlock, ...], problems: list[Problem]) -> None:
-    """No word of the author's may get lost or change its place on the way."""
-    items = [(line, _LIST_LINE.fullmatch(line.expandtabs(4).rstrip())) for _, line in lines]
-    wanted = " ".join(" ".join((item[3] or "") if item else line for line, item in items).split())
-    got = " ".join(" ".join(_all_texts(blocks)).split())
-    if wanted != got:
-        problems.append((lines[0][0], "the lists and paragraphs of this part cannot be told apart",
-                         "put an empty line before and after each list"))
-
-
-def _all_texts(blocks: Sequence[TextBlock | ListItem]) -> list[str]:
-    texts = []
-    for block in blocks:
-        if isinstance(block, Paragraph):
-            texts.append(block.text)
-        elif isinstance(block, ItemList):
-            texts += _all_texts(block.items)
-        else:
-            texts += [block.text, *_all_texts(block.items)]
-    return texts
-
-
-# --- options -------------------------------------------------------------------
+# --- options ---------------------------------------------------------------------
 
 
 def _same(words: str) -> str:
     """For comparing names: case, spaces, kinds of apostrophe and a final stop
     make no difference."""
-    plain = unicodedata.normalize("NFC", words).replace("’", "'").replace("\u00a0", " ").replace("\u202f", " ")
-    return " ".join(plain.casefold().split()).strip(" .:!")
+    plain = unicodedata.normalize("NFC", words).replace("\u2019", "'").casefold()
+    return " ".join(plain.split()).strip(" .:!")
 
 
 def _tie_options(
-    file: TextFile, parts: tuple[Part, ...], id_of, faults: list[Fault],
-    instead: str = "begin the item with a name of letters in bold", titles: Sequence[str] = (),
+    opened: _Opened, id_of: Callable[[str], str], titles: Sequence[str], instead: str
 ) -> tuple[tuple[Part, ...], dict[str, str]]:
     """The parts with an option id at each item under Easier and Harder, and
-    the bold name of each id."""
+    the bold name of each id.
+
+    id_of: from a bold name to an id, "" when it has none.  titles: names that
+    have an id.  instead: what to do for a name without an id.
+    """
     names: dict[str, str] = {}
-    tied = []
-    for part in parts:
-        if part.name not in ("Easier", "Harder"):
-            tied.append(part)
-            continue
-        blocks: list[TextBlock] = []
-        for block in part.blocks:
-            if not isinstance(block, ItemList) or block.ordered:
-                line = block.line if isinstance(block, Paragraph) else block.items[0].line
-                faults.append(Fault(file.shown, line, "an option is not written as a bullet list item",
-                                    "begin it with '- **Name.** '"))
-                continue
-            items = []
-            for item in block.items:
-                bold = _OPENING_STRONG.match(item.text)
-                if not bold:
-                    faults.append(Fault(file.shown, item.line, "an option does not begin with its name in bold",
-                                        "write '- **Name.** ' and then the words"))
-                    continue
-                name = bold[1].strip().rstrip(".:!").rstrip()
-                id = id_of(name)
-                if not id:
-                    near = nearest(name, titles)
-                    faults.append(Fault(file.shown, item.line, f"the option {quoted(name)} has no id",
-                                        f"did you mean '{near}'?" if near else instead))
-                    continue
-                if id in names:
-                    faults.append(Fault(file.shown, item.line, f"the option {quoted(name)} stands here a second time",
-                                        "give it another name"))
-                    continue
-                names[id] = name
-                items.append(item.model_copy(update={"option": id}))
-            blocks.append(block.model_copy(update={"items": tuple(items)}))
-        tied.append(part.model_copy(update={"blocks": tuple(blocks)}))
-    return tuple(tied), names
+
+    def fault(line: int, wrong: str, better: str) -> None:
+        opened.faults.append(Fault(opened.shown, line, wrong, better))
+
+    def tied(item: ListItem) -> ListItem:
+        bold = _OPENING_STRONG.match(item.text)
+        if not bold:
+            fault(
+                item.line, "an option does not begin with its name in bold", "write '- **Name.** ' and then the words"
+            )
+            return item
+        name = bold[1].strip().rstrip(".:!").rstrip()
+        id = id_of(name)
+        if not id:
+            near = nearest(name, titles)
+            fault(item.line, f"the option {quoted(name)} has no id", f"did you mean '{near}'?" if near else instead)
+        elif id in names:
+            fault(item.line, f"the option {quoted(name)} stands here a second time", "give it another name")
+        else:
+            names[id] = name
+        return item.model_copy(update={"option": id})
+
+    def block_tied(block: TextBlock) -> TextBlock:
+        if isinstance(block, ItemList) and not block.ordered:
+            return block.model_copy(update={"items": tuple(tied(item) for item in block.items)})
+        line = block.line if isinstance(block, Paragraph) else block.items[0].line
+        fault(line, "an option is not written as an item of a bullet list", "begin it with '- **Name.** '")
+        return block
+
+    parts = tuple(
+        part.model_copy(update={"blocks": tuple(block_tied(block) for block in part.blocks)})
+        if part.name in ("Easier", "Harder")
+        else part
+        for part in opened.parts
+    )
+    return parts, names
 
 
-def _unworded(file: TextFile, front: YamlText, ids: set[str], names: Mapping[str, str], faults: list[Fault]) -> None:
-    for id in sorted(ids):
-        near = nearest(id, [other for other in names if other not in cast(dict, front.data.get("options", {}))])
-        instead = f"did you mean '{near}'?" if near else "begin an item there with its name in bold, '- **Name.** '"
-        _fault(faults, file, front, ("options", id), f"the option '{id}' has no words under Easier or Harder", instead, of_key=True)
+def _check_worded(opened: _Opened, ids: Sequence[str] | Mapping[str, object], names: Mapping[str, str]) -> None:
+    """Every option of the front matter has its words under Easier or Harder."""
+    unnamed = [id for id in names if id not in ids]
+    for id in ids:
+        if id not in names:
+            near = nearest(id, unnamed)
+            instead = f"did you mean '{near}'?" if near else "begin an item there with '- **Name.** '"
+            opened.fault(
+                ("options", id), f"the option '{id}' has no words under Easier or Harder", instead, of_key=True
+            )

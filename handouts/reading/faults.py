@@ -96,8 +96,10 @@ def _worded(model: type[BaseModel], error: ErrorDetails) -> tuple[str, str]:
     if kind in ("literal_error", "union_tag_invalid"):
         return _wrong_choice(model, error, key)
     if kind == "union_tag_not_found":
-        return f"{context['discriminator']} is missing", f"write a line {str(context['discriminator']).strip(chr(39))}: " \
-            + _one_of(_tags(_schema_at(model, place)))
+        return (
+            f"{context['discriminator']} is missing",
+            f"write a line {str(context['discriminator']).strip(chr(39))}: " + _one_of(_tags(_schema_at(model, place))),
+        )
     if kind == "too_short":
         least = context["min_length"]
         return (

@@ -46,10 +46,14 @@ def read_log(path: Path, shown: str) -> tuple[LogLine, ...]:
                     lines.append(line)
             begins = rows.line_num + 1
     except csv.Error as problem:
-        faults.append(Fault(
-            shown, begins, f"the line cannot be read as comma-separated cells ({problem})",
-            "close each quotation mark, and double those inside a cell",
-        ))
+        faults.append(
+            Fault(
+                shown,
+                begins,
+                f"the line cannot be read as comma-separated cells ({problem})",
+                "close each quotation mark, and double those inside a cell",
+            )
+        )
     if begins == 1 and not faults:
         faults.append(Fault(shown, 0, "there is nothing in it", f"begin it with the line '{','.join(COLUMNS)}'"))
     if faults:
@@ -71,10 +75,14 @@ def _check_header(row: list[str], shown: str) -> None:
 
 def _line(row: list[str], shown: str, number: int, faults: list[Fault]) -> LogLine | None:
     if len(row) != len(COLUMNS):
-        faults.append(Fault(
-            shown, number, f"the line has {len(row)} of {len(COLUMNS)} cells",
-            "write a comma for each empty cell, and quotation marks around words with commas",
-        ))
+        faults.append(
+            Fault(
+                shown,
+                number,
+                f"the line has {len(row)} of {len(COLUMNS)} cells",
+                "write a comma for each empty cell, and quotation marks around words with commas",
+            )
+        )
         return None
     cells = dict(zip(COLUMNS, row, strict=True))
     before = len(faults)

@@ -25,8 +25,25 @@ _SAVE_AS = "open it in a text editor and save it as 'UTF-8' plain text"
 # Characters that no trainer types and no reader perceives.  They come along
 # when text is pasted from a web page or a word processor.
 _INVISIBLE = {
-    "\u00ad", "\u200b", "\u200e", "\u200f", "\u2028", "\u2029", "\u202a", "\u202b", "\u202c", "\u202d", "\u202e",
-    "\u2060", "\u2066", "\u2067", "\u2068", "\u2069", "\ufeff", "\ufffe", "\uffff",
+    "\u00ad",
+    "\u200b",
+    "\u200e",
+    "\u200f",
+    "\u2028",
+    "\u2029",
+    "\u202a",
+    "\u202b",
+    "\u202c",
+    "\u202d",
+    "\u202e",
+    "\u2060",
+    "\u2066",
+    "\u2067",
+    "\u2068",
+    "\u2069",
+    "\ufeff",
+    "\ufffe",
+    "\uffff",
 }
 
 
@@ -84,7 +101,10 @@ def _read_bytes(path: Path, shown: str, largest: int) -> bytes:
             ) from None
     if len(data) > largest:
         raise _refused(
-            shown, 0, f"the file is larger than {largest // 1000:,} kilobytes", "split it, or check that it is the right file"
+            shown,
+            0,
+            f"the file is larger than {largest // 1000:,} kilobytes",
+            "split it, or check that it is the right file",
         )
     return data
 
@@ -97,7 +117,8 @@ def _decode(data: bytes, shown: str) -> str:
         if b"\0" in data:
             raise _binary(shown, _line_of(data[: data.index(b"\0")])) from None
         raise _refused(
-            shown, line,
+            shown,
+            line,
             f"the file is not UTF-8 text; the first letter that cannot be read is in this line, near "
             f"'{_around(data, problem.start)}'",
             _SAVE_AS,
@@ -118,7 +139,9 @@ def _around(data: bytes, at: int) -> str:
 
 def _binary(shown: str, line: int) -> StudioFaults:
     return _refused(
-        shown, line, "the file holds zero bytes, so it is not plain text",
+        shown,
+        line,
+        "the file holds zero bytes, so it is not plain text",
         "save the text from its own program as plain text in UTF-8",
     )
 
@@ -136,7 +159,8 @@ def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
             name = unicodedata.name(found, "a control character").lower()
             faults.append(
                 Fault(
-                    shown, number,
+                    shown,
+                    number,
                     f"an invisible character (U+{ord(found):04X}, {name}) stands after '{_start_of(line, found)}'",
                     "delete it and type the line again",
                 )

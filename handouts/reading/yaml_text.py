@@ -40,13 +40,13 @@ class Scalar:
 
 @dataclass(frozen=True)
 class Sequential:
-    items: list["Node"]
+    items: list[Node]
     line: int
 
 
 @dataclass(frozen=True)
 class Mapping:
-    values: dict[str, "Node"]
+    values: dict[str, Node]
     key_lines: dict[str, int]
     line: int
 
@@ -137,7 +137,9 @@ class _Reader:
             line = event.start_mark.line + self.first_line
             values += 1
             if values > MOST_VALUES:
-                self.fault(line, f"the file has more than {MOST_VALUES:,} keys and values", "split it into several files")
+                self.fault(
+                    line, f"the file has more than {MOST_VALUES:,} keys and values", "split it into several files"
+                )
                 return None
             if isinstance(event, yaml.DocumentStartEvent):
                 self.documents += 1
@@ -146,7 +148,8 @@ class _Reader:
                     return None
             elif isinstance(event, yaml.AliasEvent):
                 self.fault(
-                    line, f"'*{event.anchor}' points to another place in the file, which is not read here",
+                    line,
+                    f"'*{event.anchor}' points to another place in the file, which is not read here",
                     "write the value out, or put quotes around it",
                 )
                 self._add(Scalar("", line))
@@ -179,7 +182,8 @@ class _Reader:
     def _check_marks(self, event: yaml.NodeEvent, line: int) -> None:
         if event.anchor is not None:
             self.fault(
-                line, f"'&{event.anchor}' names this place for use elsewhere, which is not read here",
+                line,
+                f"'&{event.anchor}' names this place for use elsewhere, which is not read here",
                 "take it out, or put quotes around the value",
             )
         tag = getattr(event, "tag", None)
@@ -192,7 +196,8 @@ class _Reader:
         rest = self.lines[end.line][end.column :].lstrip() if end.line < len(self.lines) else ""
         if rest[:1] == "#" and rest[1:2].strip(" #"):
             self.fault(
-                end.line + self.first_line, f"{quoted(rest)} is taken for a comment and would be lost",
+                end.line + self.first_line,
+                f"{quoted(rest)} is taken for a comment and would be lost",
                 "put quotes around the whole value, or a space after '#' if a comment is meant",
             )
 
@@ -225,7 +230,8 @@ class _Reader:
         elif node.text in block.values:
             first = block.key_lines[node.text]
             self.fault(
-                node.line, f"the key {quoted(node.text)} stands here a second time, first in line {first}",
+                node.line,
+                f"the key {quoted(node.text)} stands here a second time, first in line {first}",
                 "keep one of the two",
             )
         else:
@@ -238,32 +244,64 @@ class _Reader:
 # A piece of what PyYAML says (its own scanner's words and those of the C
 # library), what is wrong, what to write instead.  The first that fits is told.
 _SYNTAX = (
-    ("mapping values are not allowed", "a second colon with a space after it stands in one value, or the line is "
-     "indented too far", "put quotes around the words after the first colon, or line it up with the line above"),
+    (
+        "mapping values are not allowed",
+        "a second colon with a space after it stands in one value, or the line is indented too far",
+        "put quotes around the words after the first colon, or line it up with the line above",
+    ),
     ("tab character", "a tab stands where spaces belong", "indent with spaces, two for each step"),
-    ("escape", "a backslash stands before a letter that it cannot go with",
-     "take the backslash out, or use single quotes"),
-    ("while scanning a quoted scalar", "a quotation mark is opened and not closed",
-     "close it with the same mark at the end of the words"),
-    ("flow sequence", "a list that begins with '[' is not closed or lacks a comma",
-     "write commas between the items and ']' at the end"),
-    ("flow mapping", "a block that begins with '{' is not closed or lacks a comma",
-     "write commas between the entries and '}' at the end"),
+    (
+        "escape",
+        "a backslash stands before a letter that it cannot go with",
+        "take the backslash out, or use single quotes",
+    ),
+    (
+        "while scanning a quoted scalar",
+        "a quotation mark is opened and not closed",
+        "close it with the same mark at the end of the words",
+    ),
+    (
+        "flow sequence",
+        "a list that begins with '[' is not closed or lacks a comma",
+        "write commas between the items and ']' at the end",
+    ),
+    (
+        "flow mapping",
+        "a block that begins with '{' is not closed or lacks a comma",
+        "write commas between the entries and '}' at the end",
+    ),
     ("simple key", "a line has no colon after its key, or a space is missing after the colon", "write 'key: value'"),
-    ("sequence entries are not allowed", "a list item stands on the same line as its key",
-     "put '- ' and the item on a line of its own"),
+    (
+        "sequence entries are not allowed",
+        "a list item stands on the same line as its key",
+        "put '- ' and the item on a line of its own",
+    ),
     ("alias", "a value begins with '*'", "put quotes around the value"),
     ("anchor", "a value begins with '&'", "put quotes around the value"),
     ("tag", "a value begins with '!'", "put quotes around the value"),
     ("directive", "a line begins with '%'", "put quotes around the value"),
-    ("cannot start any token", "a value begins with a sign that has a meaning of its own in these files",
-     "put quotes around the value"),
+    (
+        "cannot start any token",
+        "a value begins with a sign that has a meaning of its own in these files",
+        "put quotes around the value",
+    ),
     ("flow node", "a comma or a bracket stands where a value belongs", "put quotes around the value"),
-    ("block scalar", "after '|' or '>' the words must begin on the next line", "put the words on the next line, indented"),
+    (
+        "block scalar",
+        "after '|' or '>' the words must begin on the next line",
+        "put the words on the next line, indented",
+    ),
     ("block mapping", "the line does not line up with the lines around it", "indent it as far as its neighbours"),
-    ("block collection", "the line does not line up with the list items around it", "indent it as far as its neighbours"),
-    ("document start", "the line does not line up with the lines above it, or words follow a closed value",
-     "indent it as far as its neighbours"),
+    (
+        "block collection",
+        "the line does not line up with the list items around it",
+        "indent it as far as its neighbours",
+    ),
+    (
+        "document start",
+        "the line does not line up with the lines above it, or words follow a closed value",
+        "indent it as far as its neighbours",
+    ),
 )
 
 
