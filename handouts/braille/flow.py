@@ -107,6 +107,11 @@ class Piece:
     refers: int | None = None
     role: str = "text"
 
+    @property
+    def is_heading(self) -> bool:
+        """Whether it reads as a heading: centred, or close above its text."""
+        return self.centred or self.after is None
+
 
 Pieces: TypeAlias = tuple[Piece, ...]
 

@@ -193,7 +193,7 @@ class _Pages:
         of its last two lines, since nothing else would show it.
         """
         piece = pieces[index]
-        if self.frame.head.cells and (piece.heading or piece.opening):
+        if self.frame.head.cells and (piece.is_heading or piece.opening):
             return 1
         return self._gap(pieces, index) if ended_low else 0
 

@@ -128,7 +128,8 @@ LOW_LINES = Mend(
     "row of low lines",
     "7.2.3: one low line for a blank to be filled in, however long it is in print",
     (),
-    re.compile("_{2,}"),
+    # Two beside a letter belong to a name such as __init__.
+    re.compile(r"_{3,}|(?<!\w)__(?!\w)"),
     "_",
 )
 DEGREE = Mend(

@@ -147,8 +147,39 @@ def words(line: Line, code: Code, emphasis: bool = True) -> tuple[Word, ...]:
         except UnknownCharacter as error:
             moved = tuple((character, name, index + before) for character, name, index in error.characters)
             raise UnknownCharacter(str(error), moved) from error
+        if its_code.name != code.name and code.name == "ueb":
+            pieces[-1] = _switched(pieces[-1], its_code.language)
         before += len(text)
     return _joined_words(pieces)
+
+
+def _switched(piece: _Cells, language: str) -> _Cells:
+    """A passage in another code, set off within UEB text.
+
+    One word or two have the non-UEB word indicator, dots 45, 12356, before
+    each; more stand between the passage indicators, the first of them with the
+    letters of the language.  Source: Rules of Unified English Braille, 14.3.1
+    to 14.3.3, as quoted in the worked values of a public test suite.
+    """
+    starts = [match.start() for match in re.finditer(f"[^{BLANK}]+", piece.cells)]
+    if not starts:
+        return piece
+    if len(starts) <= 2:
+        inserted = {start: "⠘⠷" for start in starts}
+    else:
+        letters = "".join("⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚⠅⠇⠍⠝⠕⠏⠟⠗⠎⠞⠥⠧⠺⠭⠽⠵"[ord(letter) - ord("a")] for letter in language)
+        inserted = {starts[0]: f"⠐⠷{letters}⠄", len(piece.cells.rstrip(BLANK)): "⠠⠐⠾"}
+    cells, sources, moved, end, shift = [], [], [], 0, 0
+    breaks = sorted(piece.breaks)
+    for place, sign in sorted(inserted.items()):
+        cells += (piece.cells[end:place], sign)
+        sources += piece.sources[end:place] + [piece.sources[min(place, len(piece.sources) - 1)]] * len(sign)
+        moved += [index + shift for index in breaks if end <= index < place]
+        end, shift = place, shift + len(sign)
+    cells.append(piece.cells[end:])
+    sources += piece.sources[end:]
+    moved += [index + shift for index in breaks if index >= end]
+    return _Cells("".join(cells), sources, piece.source, frozenset(moved))
 
 
 def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
