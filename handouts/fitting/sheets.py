@@ -54,7 +54,9 @@ _STRONG = re.compile(r"\*\*(.+?)\*\*")
 # Harder is left out: going on is decided in the plan, not alone on the floor.
 _PARTS_BEFORE_COUNT: tuple[PartName, ...] = ("Equipment", "Start position", "Movement", "Breathing", "Count")
 _PARTS_AFTER: tuple[PartName, ...] = ("Key points", "Finish", "Easier")
-_MIRRORED: tuple[PartName, ...] = ("Start position", "Movement", "Finish")
+_MIRRORED: tuple[PartName, ...] = ("Start position", "Movement")
+# A warm-up or cool-down exercise is told shortly: how it starts, goes and ends.
+_EASY_PARTS: frozenset[PartName] = frozenset({"Start position", "Movement", "Breathing", "Finish"})
 
 
 def sheet(kind: SheetKind, session: FittedSession) -> Handout:
@@ -479,7 +481,8 @@ def _description(session: FittedSession, exercise: FittedExercise, anchor: str) 
     first = exercise.sides[0] if exercise.sides else None
     swap = bool(facts.written_for and first and first != facts.written_for)
     foreign = facts.language if facts.language != words.language else ""
-    for name in _PARTS_BEFORE_COUNT:
+    parts = _EASY_PARTS if exercise.number == 0 else frozenset((*_PARTS_BEFORE_COUNT, *_PARTS_AFTER))
+    for name in (name for name in _PARTS_BEFORE_COUNT if name in parts):
         yield from _part(text.part(name), words, anchor, swap, foreign)
     if facts.written_for and len(exercise.sides) == 2 and not exercise.alternating and first:
         if client.other_side == "short":
@@ -488,7 +491,7 @@ def _description(session: FittedSession, exercise: FittedExercise, anchor: str) 
             yield _heading(3, words.line("other_side_title"), f"{anchor}-other-side")
             for name in _MIRRORED:
                 yield from _part(text.part(name), words, f"{anchor}-other", not swap, foreign, level=4)
-    for name in _PARTS_AFTER:
+    for name in (name for name in _PARTS_AFTER if name in parts):
         part = text.part(name)
         if name == "Easier":
             part = _other_options(part, exercise)
