@@ -54,6 +54,7 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
                     sentence.text[start:end],
                     kind.why,
                     kind.suggest(sentence, first, last),
+                    kind.rewrite(sentence, first, last),
                 )
             )
     marks.sort(key=lambda mark: mark.start)

@@ -16,6 +16,7 @@ class Mark:
     words: the marked words, as they stand in the text.
     why: why a reader cannot use them, one or two sentences.
     suggest: what to write instead, as specific as the sentence allows.
+    rewrite: words that can safely take the place of the marked ones, or None.
     """
 
     start: int
@@ -25,3 +26,4 @@ class Mark:
     words: str
     why: str
     suggest: str
+    rewrite: str | None = None

@@ -22,6 +22,8 @@ class Kind:
     find: the marked words of a sentence; they may overlap, the first wins.
     flag: passages with a fault, the marked words between `[[` and `]]`.
     leave: near misses, without any mark of this kind.
+    rewrite: words that can stand in place of the marked ones in any sentence,
+        or None where only the author can know what is meant.
     """
 
     name: str
@@ -32,3 +34,4 @@ class Kind:
     find: Callable[[Sentence], Iterator[Span]]
     flag: tuple[str, ...]
     leave: tuple[str, ...]
+    rewrite: Callable[[Sentence, int, int], str | None] = lambda sentence, first, last: None
