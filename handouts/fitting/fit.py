@@ -27,6 +27,7 @@ from handouts.fitting.fitted import (
 from handouts.fitting.ways import Clash, Found, Settled, Way, data_of, find_way, planned_way
 from handouts.fitting.weights import Ask, weights_for
 from handouts.models import (
+    LEVELS,
     AsManyRounds,
     Circuit,
     Client,
@@ -36,7 +37,6 @@ from handouts.models import (
     EveryMinute,
     Exercise,
     Intervals,
-    Level,
     LogLine,
     Plan,
     SidePattern,
@@ -86,8 +86,7 @@ def fit(
     a remark of strength "eye" says so.
     """
     facts = client.facts
-    level, level_remarks = _level(client)
-    context = _Context(facts, level, exercises)
+    context = _Context(facts, exercises)
 
     warm_up, warm_up_remarks = _fit_easy_part(context, plan.facts.warm_up)
     groups, group_remarks = _fit_groups(context, plan.facts.session)
@@ -101,7 +100,7 @@ def fit(
         studio=studio,
         client=client,
         plan=plan,
-        level=level,
+        level=facts.level,
         warm_up=warm_up,
         warm_up_seconds=warm_up_seconds,
         groups=groups,
@@ -121,7 +120,6 @@ def fit(
     remarks = (
         *_screening_remarks(client, today),
         *_review_remarks(client, today),
-        *level_remarks,
         *warm_up_remarks,
         *group_remarks,
         *cool_down_remarks,
@@ -134,20 +132,10 @@ def fit(
 @dataclass(frozen=True)
 class _Context:
     client: ClientFacts
-    level: Level
     exercises: Mapping[tuple[str, str], Exercise]
 
 
 # --- the client as a whole ---------------------------------------------------
-
-
-def _level(client: Client) -> tuple[Level, tuple[Remark, ...]]:
-    match client.facts.level:
-        case 1 | 2 | 3 as level:
-            return level, ()
-        case other:
-            what = f"level {other} does not exist, so level 1 is used; write level 1, 2 or 3 in {client.path}."
-            return 1, (Remark("eye", "", what),)
 
 
 def _instructions(client: ClientFacts) -> tuple[Instruction, ...]:
@@ -156,7 +144,7 @@ def _instructions(client: ClientFacts) -> tuple[Instruction, ...]:
     for limit in client.limits:
         if limit.demand:
             instructions.append(Instruction(_INSTRUCTION_KEYS[limit.demand]))
-        if limit.joint == "knee" and limit.at_most is not None:
+        if limit.at_most is not None:
             for side in (limit.side,) if limit.side else ("left", "right"):
                 values = (("side", side), ("degrees", str(limit.at_most)))
                 instructions.append(Instruction("knee_not_beyond", values))
@@ -213,7 +201,7 @@ def _fit_groups(
     number = 1
     for structure in session:
         works = (structure,) if isinstance(structure, StraightSets) else structure.exercises
-        work_seconds = structure.work.at(context.level) if isinstance(structure, Intervals) else None
+        work_seconds = structure.work.at(context.client.level) if isinstance(structure, Intervals) else None
         fitted: list[FittedExercise] = []
         for work in works:
             exercise, more = _fit_exercise(context, work, number, work_seconds)
@@ -234,7 +222,7 @@ def _fit_groups(
 def _group(context: _Context, structure: Structure, fitted: tuple[FittedExercise, ...]) -> FittedGroup:
     """The group with its seconds.  What is left of a superset or a circuit
     when one exercise remains is told as straight sets."""
-    level = context.level
+    level = context.client.level
     seconds = [exercise.seconds for exercise in fitted]
     match structure:
         case StraightSets():
@@ -280,9 +268,6 @@ def _group_remarks(context: _Context, group: FittedGroup) -> tuple[Remark, ...]:
                 f"ask for fewer repetitions."
             )
             remarks.append(Remark("eye", exercise.planned, what))
-        if group.structure != "intervals" and exercise.dose is None:
-            what = f"{exercise.exercise.id}: the plan gives no dose, so its time counts as 0; write one, such as '10 reps'."
-            remarks.append(Remark("eye", exercise.planned, what))
     return tuple(remarks)
 
 
@@ -309,7 +294,7 @@ def _fit_exercise(
 
     work_seconds: seconds of work in timed intervals, None elsewhere.
     """
-    client, level = context.client, context.level
+    client, level = context.client, context.client.level
     data = data_of(context.exercises, work.exercise, client.language)
     if data is None:
         what = f"there is no exercise text '{work.exercise}', so it is left out; write one or change the plan."
@@ -420,7 +405,7 @@ def _reason(work: Work, planned: Way, found: Found) -> Literal["kit", "limit", "
     assert found.settled is not None
     way = found.settled.way
     if (way.exercise.id, way.option) == (planned.exercise.id, planned.option):
-        by_level = work.option is not None and len({work.option.at(level) for level in (1, 2, 3)}) > 1
+        by_level = work.option is not None and len({work.option.at(level) for level in LEVELS}) > 1
         return "level" if by_level and planned.option else ""
     kinds = {clash.kind for clash in found.against}
     return next((kind for kind in ("limit", "hands", "kit") if kind in kinds), "")

@@ -638,9 +638,9 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
             words.line("log_weight_side", side=words.text(load.side)) if load.side else words.line("log_weight")
         )
         name = f"weight_{load.side}" if load.side else "weight"
-        unit = load.mass.unit if load.mass else session.client.facts.units
+        stamped = load.mass.unit if load.mass else session.client.facts.units
         target: Line = (words.mass(load.mass),) if load.mass else ()
-        fields.append(LogField(name, label, "weight", unit, target))
+        fields.append(LogField(name, label, "weight", stamped, target))
 
     kind = exercise.dose.kind if exercise.dose else "reps"
     key, unit = {

@@ -14,7 +14,7 @@ import re
 from collections.abc import Callable
 from typing import TypeAlias
 
-from handouts.models import Exercise, ItemList, ListItem, Option, Paragraph, Part, Side, TextBlock
+from handouts.models import Exercise, ListItem, Paragraph, Side, TextBlock
 
 Swap: TypeAlias = Callable[[re.Match[str]], str]
 
@@ -48,8 +48,7 @@ def mirror_exercise(exercise: Exercise) -> Exercise:
         return None if text is None else mirror(text, language)
 
     options = {
-        name: Option.model_copy(option, update={"title": swapped(option.title)})
-        for name, option in facts.options.items()
+        name: option.model_copy(update={"title": swapped(option.title)}) for name, option in facts.options.items()
     }
     mirrored = facts.model_copy(
         update={
@@ -60,7 +59,7 @@ def mirror_exercise(exercise: Exercise) -> Exercise:
         }
     )
     parts = tuple(
-        Part(name=part.name, line=part.line, blocks=tuple(_mirror_block(block, language) for block in part.blocks))
+        part.model_copy(update={"blocks": tuple(_mirror_block(block, language) for block in part.blocks)})
         for part in exercise.parts
     )
     return exercise.model_copy(update={"facts": mirrored, "parts": parts})
@@ -68,16 +67,13 @@ def mirror_exercise(exercise: Exercise) -> Exercise:
 
 def _mirror_block(block: TextBlock, language: str) -> TextBlock:
     if isinstance(block, Paragraph):
-        return Paragraph(text=mirror(block.text, language), line=block.line)
-    return ItemList(ordered=block.ordered, items=tuple(_mirror_item(item, language) for item in block.items))
+        return block.model_copy(update={"text": mirror(block.text, language)})
+    return block.model_copy(update={"items": tuple(_mirror_item(item, language) for item in block.items)})
 
 
 def _mirror_item(item: ListItem, language: str) -> ListItem:
-    return ListItem(
-        text=mirror(item.text, language),
-        line=item.line,
-        items=tuple(_mirror_item(inner, language) for inner in item.items),
-    )
+    items = tuple(_mirror_item(inner, language) for inner in item.items)
+    return item.model_copy(update={"text": mirror(item.text, language), "items": items})
 
 
 # --- both languages ----------------------------------------------------------
@@ -135,6 +131,8 @@ _EN_PARTS = (
 _EN_KEPT = "|".join((
     rf"\b(?:all|just|feels?|seems?|sounds?|quite|about)\s+(?:right|left)\b(?!-|\s+(?:of|and|or|to|{_EN_PARTS})\b)",
     r"\b(?:right|left)[\s-]+angle[sd]?\b",
+    r"\b(?:right|left)-over\b",
+    r"\b(?:what|whatever|none)\s+is\s+(?:right|left)\s+of\b",
     r"(?<!\byour )(?<!\bthe )(?<!\bto )\b(?:right|left)\s+(?:away|now|here|there|alone|out)\b",
     r"(?<!\byour )(?<!\bthe )(?<!\bto )\b(?:right|left)\s+(?:over|behind)\b(?!\s+(?:your|the|to)\b)",
     r"(?<!\byour )(?<!\bthe )\b(?:right|left)\s+(?:next\s+to|in\s+front\s+of)\b",
@@ -323,7 +321,7 @@ def _fr_side(match: re.Match[str]) -> str:
     noun = _fr_noun(words)
     if plural and noun not in _FR_SEVERAL:
         return match[0]
-    if words and words[-1] in _FR_STRAIGHT_AFTER:
+    if words and words[-1].rpartition("-")[2] in _FR_STRAIGHT_AFTER:
         return match[0]
     right = "droit" if _fr_masculine(words, noun) else "droite"
     swapped = "gauche" if word.startswith("droit") else right

@@ -7,7 +7,6 @@ exercise's own easier options are tried, then its substitutes, then theirs.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from decimal import Decimal
@@ -212,23 +211,11 @@ def _first_that_fits(
 
 def _easier_ways(first: Way) -> Iterator[Way]:
     """The exercise's other options, but never one that its text calls harder."""
-    harder = {_letters(name) for name in _names_in(first.exercise, "Harder")}
-    for option, facts in first.exercise.facts.options.items():
-        names = {_letters(option), _letters(facts.title or "")}
-        if option != first.option and not names & harder:
+    part = first.exercise.part("Harder")
+    harder = {item.option for block in (part.blocks if part else ()) for item in getattr(block, "items", ())}
+    for option in first.exercise.facts.options:
+        if option != first.option and option not in harder:
             yield way_of(first.exercise, option)
-
-
-def _names_in(exercise: Exercise, part_name: Literal["Easier", "Harder"]) -> Iterator[str]:
-    part = exercise.part(part_name)
-    for block in part.blocks if part else ():
-        for item in getattr(block, "items", ()):
-            if named := re.match(r"\*\*(.+?)\*\*", item.text):
-                yield named[1]
-
-
-def _letters(name: str) -> str:
-    return "".join(sign for sign in name.casefold() if sign.isalnum())
 
 
 def _lays_weight_down(way: Way, first: Way) -> bool:
@@ -292,7 +279,7 @@ def _demands(way: Way, client: ClientFacts) -> tuple[tuple[Demand, ...], tuple[C
                 cues.append(limit.demand)
             else:
                 clashes.append(Clash("limit", f"it asks for {limit.demand}, which this client leaves out"))
-        if limit.joint == "knee" and limit.at_most is not None:
+        if limit.at_most is not None:
             knee = f"the {limit.side} knee" if limit.side else "a knee"
             if way.knee_bend is not None and way.knee_bend > limit.at_most:
                 clashes.append(
