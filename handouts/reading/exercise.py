@@ -23,6 +23,7 @@ from handouts.models import (
     PartName,
     TextBlock,
 )
+from handouts.reading.comments import without_comments
 from handouts.reading.faults import Shape, instead_of, nearest, shape
 from handouts.reading.markdown_blocks import read_blocks
 from handouts.reading.text_file import read_text
@@ -100,18 +101,55 @@ def slug(name: str) -> str:
     return "-".join(re.findall("[a-z0-9]+", plain))
 
 
-def read_exercise(file: TextFile, headings: Headings) -> tuple[Exercise, YamlText]:
-    """The English text of an exercise with all its data, and its front matter
-    with the lines.
+@dataclass
+class OpenedText:
+    """A text whose front matter can be read, its parts, and the faults so far."""
+
+    file: TextFile
+    front: YamlText
+    parts: tuple[Part, ...]
+    faults: list[Fault] = field(default_factory=list)
+
+    def shape(self, model: type[Shape]) -> Shape:
+        """The front matter as a model.  Raises StudioFaults, those of the parts
+        among them."""
+        try:
+            return shape(model, self.front, self.file.shown)
+        except StudioFaults as problem:
+            raise StudioFaults((*problem.faults, *self.faults)) from None
+
+    def fault(self, place: tuple[str, ...], wrong: str, instead: str, of_key: bool = False) -> None:
+        self.faults.append(Fault(self.file.shown, self.front.line(place, of_key), wrong, instead))
+
+
+def open_text(file: TextFile, headings: Headings) -> OpenedText:
+    """The front matter of a text, as text, and its parts.
+
+    Raises StudioFaults, those of the parts among them, when the front matter
+    cannot be read at all.
+    """
+    lines = read_text(file.path, file.shown).split("\n")
+    end = next((at for at, line in enumerate(lines) if at and line.rstrip() == "---"), 0)
+    if lines[0].rstrip() != "---" or not end:
+        wrong = "the file does not begin with its data between two lines of '---'"
+        instead = "write '---', then 'title: ...' and the other data, then '---' again"
+        raise StudioFaults((Fault(file.shown, 1, wrong, instead),))
+    parts, faults = _read_parts(lines[end + 1 :], end + 2, file.shown, headings[file.language])
+    try:
+        front = read_yaml("\n".join(lines[1:end]) + "\n", file.shown, first_line=2)
+    except StudioFaults as problem:
+        raise StudioFaults((*problem.faults, *faults)) from None
+    return OpenedText(file, front, parts, faults)
+
+
+def exercise_from(opened: OpenedText) -> Exercise:
+    """The English text of an exercise with all its data.
 
     Every item under Easier and Harder becomes an option: its id is that of the
     front matter whose title it bears, else the slug of its bold name.
     Raises StudioFaults with every fault of the file.
     """
-    opened = _Opened.file(file, headings)
     facts = opened.shape(ExerciseFacts)
-    if facts is None:
-        raise StudioFaults(tuple(opened.faults))
     _check_facts(opened, facts)
     ids = {_same(option.title): id for id, option in facts.options.items() if option.title}
     parts, names = _tie_options(
@@ -121,96 +159,55 @@ def read_exercise(file: TextFile, headings: Headings) -> tuple[Exercise, YamlTex
         "begin it with a name that has letters a to z",
     )
     _check_worded(opened, facts.options, names)
-    if opened.faults:
-        raise StudioFaults(tuple(opened.faults))
     options = {id: (facts.options.get(id) or Option()).model_copy(update={"title": name}) for id, name in names.items()}
-    facts = facts.model_copy(update={"options": options})
-    return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts), opened.front
+    return _exercise(opened, facts.model_copy(update={"options": options}), parts)
 
 
-def read_translation(file: TextFile, original: Exercise | None, headings: Headings) -> Exercise | None:
+def translation_from(opened: OpenedText, original: Exercise | None) -> Exercise | None:
     """The text of an exercise in another language; data come from `original`.
 
     original: None when the English text has faults of its own.  This file is
     still checked as far as it goes, and None is given back.
     Raises StudioFaults with every fault of the file.
     """
-    opened = _Opened.file(file, headings)
     words = opened.shape(ExerciseWords)
-    if words is None:
-        raise StudioFaults(tuple(opened.faults))
-    if words.language != file.language:
-        opened.fault(
-            ("language",),
-            f"the language is {quoted(words.language)}, but the file's name says '{file.language}'",
-            f"write 'language: {file.language}'",
-        )
-    parts = opened.parts
-    if original is not None:
-        _check_translated(opened, words, original)
-        ids = {_same(option.title): id for id, option in words.options.items()}
-        parts, names = _tie_options(
-            opened,
-            lambda name: ids.get(_same(name), ""),
-            tuple(option.title for option in words.options.values()),
-            "give it an id below 'options:' in the front matter, with this name as 'title'",
-        )
-        _check_worded(opened, [id for id in words.options if id in original.facts.options], names)
+    language = opened.file.language
+    if words.language != language:
+        wrong = f"the language is {quoted(words.language)}, but the file's name says '{language}'"
+        opened.fault(("language",), wrong, f"write 'language: {language}'")
+    if original is None:
+        if opened.faults:
+            raise StudioFaults(tuple(opened.faults))
+        return None
+    known = original.facts.options
+    _check_translated(opened, words, original)
+    ids = {_same(option.title): id for id, option in words.options.items()}
+    parts, names = _tie_options(
+        opened,
+        lambda name: ids.get(_same(name), ""),
+        tuple(option.title for option in words.options.values()),
+        "give it an id below 'options:' in the front matter, with this name as 'title'",
+    )
+    _check_worded(opened, [id for id in words.options if id in known], names)
+    titles = {id: option.title for id, option in words.options.items()}
+    options = {id: option.model_copy(update={"title": titles.get(id)}) for id, option in known.items()}
+    facts = original.facts.model_copy(
+        update={"title": words.title, "language": language, "picture": words.picture, "options": options}
+    )
+    return _exercise(opened, facts, parts)
+
+
+def _exercise(opened: OpenedText, facts: ExerciseFacts, parts: tuple[Part, ...]) -> Exercise:
     if opened.faults:
         raise StudioFaults(tuple(opened.faults))
-    if original is None:
-        return None
-    options = {
-        id: option.model_copy(update={"title": words.options[id].title})
-        for id, option in original.facts.options.items()
-    }
-    facts = original.facts.model_copy(
-        update={"title": words.title, "language": words.language, "picture": words.picture, "options": options}
-    )
+    file = opened.file
     return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts)
 
 
-# --- front matter ----------------------------------------------------------------
+# --- checks of the front matter ----------------------------------------------------
 
 
-@dataclass
-class _Opened:
-    """A file whose front matter can be read, and the faults found so far."""
-
-    shown: str
-    front: YamlText
-    parts: tuple[Part, ...]
-    faults: list[Fault] = field(default_factory=list)
-
-    @classmethod
-    def file(cls, file: TextFile, headings: Headings) -> _Opened:
-        """Raises StudioFaults, those of the parts among them, when the front
-        matter cannot be read at all."""
-        lines = read_text(file.path, file.shown).split("\n")
-        end = next((at for at, line in enumerate(lines) if at and line.rstrip() == "---"), 0)
-        if lines[0].rstrip() != "---" or not end:
-            wrong = "the file does not begin with its data between two lines of '---'"
-            instead = "write '---', then 'title: ...' and the other data, then '---' again"
-            raise StudioFaults((Fault(file.shown, 1, wrong, instead),))
-        parts, faults = _read_parts(lines[end + 1 :], end + 2, file.shown, headings[file.language])
-        try:
-            front = read_yaml("\n".join(lines[1:end]) + "\n", file.shown, first_line=2)
-        except StudioFaults as problem:
-            raise StudioFaults((*problem.faults, *faults)) from None
-        return cls(file.shown, front, parts, faults)
-
-    def shape(self, model: type[Shape]) -> Shape | None:
-        try:
-            return shape(model, self.front, self.shown)
-        except StudioFaults as problem:
-            self.faults.extend(problem.faults)
-            return None
-
-    def fault(self, place: tuple[str, ...], wrong: str, instead: str, of_key: bool = False) -> None:
-        self.faults.append(Fault(self.shown, self.front.line(place, of_key), wrong, instead))
-
-
-def _check_facts(opened: _Opened, facts: ExerciseFacts) -> None:
+def _check_facts(opened: OpenedText, facts: ExerciseFacts) -> None:
     if facts.language != FIRST_LANGUAGE:
         opened.fault(
             ("language",),
@@ -233,7 +230,7 @@ def _check_facts(opened: _Opened, facts: ExerciseFacts) -> None:
             )
 
 
-def _check_translated(opened: _Opened, words: ExerciseWords, original: Exercise) -> None:
+def _check_translated(opened: OpenedText, words: ExerciseWords, original: Exercise) -> None:
     """The options here are those of the English text, no more and no fewer."""
     known = list(original.facts.options)
     for id in words.options:
@@ -265,7 +262,7 @@ def _read_parts(
     faults: list[Fault] = []
     found: list[_Heading] = []
     stray = False
-    for number, line in enumerate(lines, first_line):
+    for number, line in without_comments(lines, first_line):
         if line.lstrip().startswith("#"):
             part, wrong, instead = _heading(line, table)
             found.append(_Heading(part, number))
@@ -348,7 +345,7 @@ def _same(words: str) -> str:
 
 
 def _tie_options(
-    opened: _Opened, id_of: Callable[[str], str], titles: Sequence[str], instead: str
+    opened: OpenedText, id_of: Callable[[str], str], titles: Sequence[str], instead: str
 ) -> tuple[tuple[Part, ...], dict[str, str]]:
     """The parts with an option id at each item under Easier and Harder, and
     the bold name of each id.
@@ -359,7 +356,7 @@ def _tie_options(
     names: dict[str, str] = {}
 
     def fault(line: int, wrong: str, better: str) -> None:
-        opened.faults.append(Fault(opened.shown, line, wrong, better))
+        opened.faults.append(Fault(opened.file.shown, line, wrong, better))
 
     def tied(item: ListItem) -> ListItem:
         bold = _OPENING_STRONG.match(item.text)
@@ -395,7 +392,7 @@ def _tie_options(
     return parts, names
 
 
-def _check_worded(opened: _Opened, ids: Sequence[str] | Mapping[str, object], names: Mapping[str, str]) -> None:
+def _check_worded(opened: OpenedText, ids: Sequence[str] | Mapping[str, object], names: Mapping[str, str]) -> None:
     """Every option of the front matter has its words under Easier or Harder."""
     unnamed = [id for id in names if id not in ids]
     for id in ids:
