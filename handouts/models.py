@@ -58,11 +58,12 @@ T = TypeVar("T")
 
 def _refuse_blocks(value: object, example: str) -> None:
     """A list or a mapping where one value belongs, or nothing at all."""
+    such_as = f", such as '{example}'" if example else ""
     if isinstance(value, dict | list):
         found = "a list" if isinstance(value, list) else "a block of keys"
-        raise ValueError(f"{found} stands where one value belongs; write it on one line, such as '{example}'")
+        raise ValueError(f"{found} stands where one value belongs; write it on one line{such_as}")
     if value == "":
-        raise ValueError(f"there is no value; write one, such as '{example}', or take the line out")
+        raise ValueError(f"there is no value; write one after the colon{such_as}, or take the line out")
 
 
 def _strict(reader: Callable[[str], Read], example: str, **schema: Any) -> tuple[BeforeValidator, WithJsonSchema]:
@@ -72,7 +73,8 @@ def _strict(reader: Callable[[str], Read], example: str, **schema: Any) -> tuple
         _refuse_blocks(value, example)
         return reader(value) if isinstance(value, str) else value
 
-    return BeforeValidator(read), WithJsonSchema({"type": "string", "examples": [example], **schema})
+    examples = {"examples": [example]} if example else {}
+    return BeforeValidator(read), WithJsonSchema({"type": "string", **examples, **schema})
 
 
 def _read_truth(text: str) -> bool:
@@ -145,9 +147,9 @@ def _map(value: object) -> object:
 ListOf = Annotated[tuple[T, ...], BeforeValidator(_list)]
 MapOf = Annotated[dict[str, T], BeforeValidator(_map)]
 
-Words = Annotated[str, *_strict(_read_words, "some words", type=["string", "number"])]
+Words = Annotated[str, *_strict(_read_words, "", type=["string", "number"])]
 Code = Annotated[str, *_strict(_read_code, "P1", type=["string", "number"])]
-LongWords = Annotated[str, *_strict(str, "some words", type=["string", "number"])]
+LongWords = Annotated[str, *_strict(str, "", type=["string", "number"])]
 Whole = Annotated[int, *_whole(0, 999, "3")]
 Count = Annotated[int, *_whole(1, 50, "3")]
 Age = Annotated[int, *_whole(1, 120, "47")]

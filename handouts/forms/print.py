@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import lru_cache
@@ -31,18 +32,32 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
     """
     weasyprint = _weasyprint()
     ink, colour = COLOURS[form.colours]
-    page, log_page = paper.page(handout, form), paper.page(handout, form, form.log_landscape)
+    log_page = paper.page(handout, form, form.log_landscape)
+    page = log_page if handout.sheet == "log" else paper.page(handout, form)
     html = fill(
         look, "print.html.j2", "print.css.j2", handout, form,
         ink=ink, paper=colour, page=page, log_page=log_page, sizes=paper.headings(form.size),
+        spacing=paper.spacing(form), keep=3 if page.lines > 14 else 2,
         log_template="print_log.html.j2", bands=lambda entries: paper.bands(entries, form, log_page.width),
+        fits=lambda table: paper.fits(table, form, page.width),
     )
+    html = _spaces_apart(html)
     with _complaints() as complaints:
         document = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher()).render()
         data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")
     if complaints:
         raise RenderError(f"the PDF would be faulty: {complaints[0]}; tell the maker of this program")
     return Rendered(data, len(document.pages))
+
+
+def _spaces_apart(html: str) -> str:
+    """The same page with the last space before a span in a span of its own.
+
+    WeasyPrint 70 breaks a line after its first word when a run of text fits
+    but for its last space; a run that does not end in a space is broken well.
+    """
+    html = re.sub(r" (</(?:strong|abbr|span)>)", r"\1 ", html)
+    return re.sub(r" (?=<(?:strong|abbr|span)\b)", "<span> </span>", html)
 
 
 def _weasyprint() -> Any:

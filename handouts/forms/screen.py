@@ -10,5 +10,8 @@ from handouts.models import ScreenForm
 
 def render(handout: Handout, form: ScreenForm, look: Look) -> Rendered:
     """The page as UTF-8 bytes; it has no pages of paper."""
-    html = fill(look, "screen.html.j2", "screen.css.j2", handout, form)
+    html = fill(
+        look, "screen.html.j2", "screen.css.j2", handout, form,
+        log_template="screen_log.html.j2", fits=lambda table: True,
+    )
     return Rendered(html.encode("utf-8"), 0)
