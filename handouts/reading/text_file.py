@@ -8,6 +8,7 @@ braille table later.
 from __future__ import annotations
 
 import os
+import re
 import stat
 import unicodedata
 from pathlib import Path
@@ -23,28 +24,12 @@ LARGEST_LOG = 20_000_000
 _SAVE_AS = "open it in a text editor and save it as 'UTF-8' plain text"
 
 # Characters that no trainer types and no reader perceives.  They come along
-# when text is pasted from a web page or a word processor.
-_INVISIBLE = {
-    "\u00ad",
-    "\u200b",
-    "\u200e",
-    "\u200f",
-    "\u2028",
-    "\u2029",
-    "\u202a",
-    "\u202b",
-    "\u202c",
-    "\u202d",
-    "\u202e",
-    "\u2060",
-    "\u2066",
-    "\u2067",
-    "\u2068",
-    "\u2069",
-    "\ufeff",
-    "\ufffe",
-    "\uffff",
-}
+# when text is pasted from a web page or a word processor.  Control characters
+# (Unicode's category Cc) but tab and line feed, then invisible ones.
+_BAD = re.compile(
+    "[\x00-\x08\x0b-\x1f\x7f-\x9f"
+    "\u00ad\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060\u2066-\u2069\ufeff\ufffe\uffff]"
+)
 
 
 def read_text(path: Path, shown: str, largest: int = LARGEST_TEXT) -> str:
@@ -56,7 +41,14 @@ def read_text(path: Path, shown: str, largest: int = LARGEST_TEXT) -> str:
     Raises StudioFaults when the file cannot be read, is not UTF-8 text or is
     too large.
     """
-    data = _read_bytes(path, shown, largest)
+    return decode_text(read_bytes(path, shown, largest), shown)
+
+
+def decode_text(data: bytes, shown: str) -> str:
+    """The text of some bytes, as `read_text` gives it for a file.
+
+    Raises StudioFaults when they are not UTF-8 text.
+    """
     if data.startswith((b"\xff\xfe", b"\xfe\xff")):
         raise _refused(shown, 0, "the file is saved as UTF-16", _SAVE_AS)
     text = _decode(data.removeprefix(b"\xef\xbb\xbf"), shown)
@@ -71,7 +63,12 @@ def _refused(shown: str, line: int, wrong: str, instead: str) -> StudioFaults:
     return StudioFaults((Fault(shown, line, wrong, instead),))
 
 
-def _read_bytes(path: Path, shown: str, largest: int) -> bytes:
+def read_bytes(path: Path, shown: str, largest: int = LARGEST_TEXT) -> bytes:
+    """The bytes of one file.
+
+    shown: the path for messages.  Raises StudioFaults when the file cannot be
+    read, is no ordinary file or is larger than `largest` bytes.
+    """
     try:
         # O_NONBLOCK: opening a named pipe that nobody writes to must not hang.
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
@@ -150,12 +147,13 @@ def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
     """One fault for each line with a control or an invisible character."""
     if "\0" in text:
         raise _binary(shown, 1 + text.count("\n", 0, text.index("\0")))
-    if text.isascii() and text.replace("\n", "").replace("\t", "").isprintable():
+    if not _BAD.search(text):
         return ()
     faults = []
     for number, line in enumerate(text.split("\n"), 1):
-        found = next((sign for sign in line if _is_bad(sign)), None)
-        if found is not None:
+        bad = _BAD.search(line)
+        if bad:
+            found = bad[0]
             name = unicodedata.name(found, "a control character").lower()
             faults.append(
                 Fault(
@@ -166,10 +164,6 @@ def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
                 )
             )
     return tuple(faults)
-
-
-def _is_bad(sign: str) -> bool:
-    return sign in _INVISIBLE or (unicodedata.category(sign) == "Cc" and sign not in "\t\n")
 
 
 def _start_of(line: str, found: str) -> str:
