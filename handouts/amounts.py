@@ -228,12 +228,10 @@ class Effort:
 def read_effort(text: str) -> Effort:
     """Read "2 in reserve" or "RPE 8"."""
     words = _plain(text)
-    if found := re.fullmatch(rf"({_WHOLE}) in reserve", words):
-        if int(found[1]) <= 6:
-            return Effort(int(found[1]))
-    elif found := re.fullmatch(rf"RPE ({_WHOLE})", words):
-        if 4 <= int(found[1]) <= 10:
-            return Effort(10 - int(found[1]))
+    if (found := re.fullmatch(rf"({_WHOLE}) in reserve", words)) and int(found[1]) <= 6:
+        return Effort(int(found[1]))
+    if (found := re.fullmatch(rf"RPE ({_WHOLE})", words)) and 4 <= int(found[1]) <= 10:
+        return Effort(10 - int(found[1]))
     raise ValueError(f"{quoted(text)} is not an effort; write '2 in reserve' or 'RPE 8'")
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Iterable, Sequence
-from typing import Any, TypeVar
+from typing import Any, TypeAlias, TypeVar
 
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
@@ -64,80 +64,86 @@ def shape(model: type[Shape], document: YamlText, shown: str) -> Shape:
         # Only the keys as documented: "rest inside", never "rest_inside".
         return model.model_validate(document.data, by_alias=True, by_name=False)
     except ValidationError as problem:
-        faults = {_fault(model, document, shown, error) for error in problem.errors(include_url=False)}
+        errors = problem.errors(include_url=False)
+        faults = {_fault(model, document, shown, error) for error in errors if not _follows(error)}
         raise StudioFaults(tuple(faults)) from None
+
+
+def _follows(error: ErrorDetails) -> bool:
+    """A list that is only too short because its items have faults of their own."""
+    given = error["input"]
+    return error["type"] == "too_short" and isinstance(given, list) and len(given) >= error["ctx"]["min_length"]
 
 
 def _fault(model: type[BaseModel], document: YamlText, shown: str, error: ErrorDetails) -> Fault:
     place = error["loc"]
-    wrong, instead = _worded(model, error)
+    wrong, instead = _worded(model, error, document.last_key(place))
     return Fault(shown, document.line(place, of_key=error["type"] == "extra_forbidden"), wrong, instead)
 
 
-def _worded(model: type[BaseModel], error: ErrorDetails) -> tuple[str, str]:
-    """What is wrong and what to write instead, for one of pydantic's errors."""
+def _worded(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str, str]:
+    """What is wrong and what to write instead, for one of pydantic's errors.
+
+    key: the nearest key of the file.
+    """
     kind, place, given = error["type"], error["loc"], error["input"]
-    context = error.get("ctx", {})
-    key = next((str(step) for step in reversed(place) if isinstance(step, str)), "")
     if kind == "value_error":
-        wrong, _, instead = str(context["error"]).rpartition("; ")
-        inside = _is_in_file(key, wrong)
-        return (wrong if inside else f"'{key}': {wrong}"), instead
+        wrong, _, instead = str(error["ctx"]["error"]).rpartition("; ")
+        return (wrong if not key or f"'{key}'" in wrong else f"'{key}': {wrong}"), instead
     if kind == "missing":
-        example = _example(_schema_at(model, place))
-        return f"'{place[-1]}' is missing", f"write a line '{place[-1]}: {example}'"
+        return f"'{place[-1]}' is missing", _line_for(str(place[-1]), _schema_at(model, place))
     if kind == "extra_forbidden":
-        names = _keys(_schema_at(model, place[:-1]))
-        if str(place[-1]).replace("_", " ") in names:
-            return f"there is no key {quoted(str(place[-1]))}", f"did you mean '{str(place[-1]).replace('_', ' ')}'?"
-        return f"there is no key {quoted(str(place[-1]))} at this place", instead_of(
-            str(place[-1]), names, f"the keys are {', '.join(names)}" if names else "take it out"
-        )
+        return _unknown_key(str(place[-1]), _keys(_schema_at(model, place[:-1])))
     if kind in ("literal_error", "union_tag_invalid"):
         return _wrong_choice(model, error, key)
     if kind == "union_tag_not_found":
-        return (
-            f"{context['discriminator']} is missing",
-            f"write a line {str(context['discriminator']).strip(chr(39))}: " + _one_of(_tags(_schema_at(model, place))),
-        )
+        tag = str(error["ctx"]["discriminator"]).strip("'")
+        return f"'{tag}' is missing", f"write a line '{tag}: ...' with {_one_of(_tags(_schema_at(model, place)))}"
     if kind == "too_short":
-        least = context["min_length"]
-        return (
-            f"'{key}' holds {context['actual_length'] or 'nothing'}",
-            f"write at least {'one item' if least == 1 else f'{least} items'}, each on a line of its own after '- '",
-        )
-    if isinstance(given, dict | list | tuple | str):
-        found = quoted(given) if isinstance(given, str) else "a block of keys" if isinstance(given, dict) else "a list"
-        wants_block = kind.startswith(("model", "dict"))
-        return f"'{key}': {found} does not fit at this place", (
-            "write 'key: value' lines below it, indented" if wants_block else "write one value on the line"
-        )
-    return f"'{key}': {error['msg']}", "write it as the examples show"
+        least = error["ctx"]["min_length"]
+        holds = "nothing" if not given else f"{len(given)} item{'s' if len(given) > 1 else ''}"
+        items = "one item" if least == 1 else f"{least} items"
+        return f"'{key}' holds {holds}", f"write at least {items}, each on a line of its own after '- '"
+    found = quoted(given) if isinstance(given, str) else "a block of keys" if isinstance(given, dict) else "a list"
+    found = "nothing" if given == "" else found
+    wants_block = kind.startswith(("model", "dict"))
+    instead = "write 'key: value' lines below it, indented" if wants_block else "write one value on the line"
+    return f"'{key}': {found} stands where something else belongs", instead
 
 
-def _is_in_file(key: str, wrong: str) -> bool:
-    """Whether the message already names the key, or there is no key to name."""
-    return not key or f"'{key}'" in wrong
+def _line_for(key: str, schema: dict[str, Any]) -> str:
+    example = _example(schema)
+    if example:
+        return f"write a line '{key}: {example}'"
+    kinds = [branch.get("type") for branch in _alternatives(schema)]
+    if "array" in kinds:
+        return f"write '{key}:' and below it each item on a line of its own after '- '"
+    if "object" in kinds:
+        return f"write '{key}:' and below it its own lines, indented"
+    return f"write a line '{key}: ...'"
+
+
+def _unknown_key(key: str, names: list[str]) -> tuple[str, str]:
+    with_spaces = key.replace("_", " ")
+    if with_spaces in names:
+        return f"there is no key {quoted(key)}", f"did you mean '{with_spaces}'?"
+    otherwise = f"the keys are {', '.join(names)}" if names else "take it out"
+    return f"there is no key {quoted(key)} at this place", instead_of(key, names, otherwise)
 
 
 def _wrong_choice(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str, str]:
     schema = _schema_at(model, error["loc"])
-    choices: list[str]
     if error["type"] == "union_tag_invalid":
-        discriminator = str(error["ctx"]["discriminator"]).strip("'")
-        key, given, choices = discriminator, error["ctx"]["tag"], _tags(schema)
+        key = str(error["ctx"]["discriminator"]).strip("'")
+        given, choices = error["ctx"]["tag"], _tags(schema)
     else:
-        given = error["input"]
-        choices = [str(choice) for choice in schema.get("enum", [])] or _expected(str(error["ctx"]["expected"]))
+        given, choices = error["input"], _choices(schema) or _expected(str(error["ctx"]["expected"]))
     if not isinstance(given, str):
         return f"'{key}': a list or a block stands where one word belongs", f"write {_one_of(choices)}"
     if not given:
         return f"'{key}' has no value", f"write {_one_of(choices)}"
     near = nearest(given, choices)
-    instead = f"did you mean '{near}'?" if near else f"write {_one_of(choices)}"
-    if near and len(choices) <= _FEW:
-        instead = f"did you mean '{near}'? It can be {_one_of(choices)}"
-    return f"'{key}' cannot be {quoted(given)}", instead
+    return f"'{key}' cannot be {quoted(given)}", f"did you mean '{near}'?" if near else f"write {_one_of(choices)}"
 
 
 def _expected(listed: str) -> list[str]:
@@ -147,57 +153,62 @@ def _expected(listed: str) -> list[str]:
 
 # --- the model's own JSON Schema tells which names are valid where -------------
 
+Schema: TypeAlias = dict[str, Any]
 
-def _schema_at(model: type[BaseModel], place: Sequence[str | int]) -> dict[str, Any]:
-    """The part of the model's JSON Schema for one place; {} when not found."""
+
+def _schema_at(model: type[BaseModel], place: Sequence[str | int]) -> Schema:
+    """The part of the model's JSON Schema for one place.
+
+    All references are followed; alternatives stand side by side in "anyOf".
+    """
     root = model.model_json_schema(by_alias=True)
-    node = _resolve(root, root)
+    nodes = _branches(root, root)
     for step in place:
-        node = _resolve(root, _step(root, node, step))
-    return node
+        # A step that no branch knows is pydantic's own: the file has none.
+        nodes = [found for node in nodes for found in _step(root, node, step)] or nodes
+    return nodes[0] if len(nodes) == 1 else {"anyOf": nodes}
 
 
-def _resolve(root: dict[str, Any], node: dict[str, Any]) -> dict[str, Any]:
+def _branches(root: Schema, node: Schema) -> list[Schema]:
+    """The node, or each of the alternatives that it stands for."""
     while "$ref" in node:
         node = root["$defs"][node["$ref"].rpartition("/")[2]]
-    return node
+    if "discriminator" in node:
+        return [node]
+    alternatives = node.get("anyOf") or node.get("oneOf")
+    return [found for branch in alternatives for found in _branches(root, branch)] if alternatives else [node]
 
 
-def _step(root: dict[str, Any], node: dict[str, Any], step: str | int) -> dict[str, Any]:
-    for branch in _branches(root, node):
-        if isinstance(step, int):
-            if "items" in branch:
-                return branch["items"]
-        elif step in branch.get("properties", {}):
-            return branch["properties"][step]
-        elif step in branch.get("discriminator", {}).get("mapping", {}):
-            return {"$ref": branch["discriminator"]["mapping"][step]}
-        elif isinstance(branch.get("additionalProperties"), dict):
-            return branch["additionalProperties"]
-    return node  # a step of pydantic's own that the file does not have
+def _step(root: Schema, node: Schema, step: str | int) -> list[Schema]:
+    if isinstance(step, int):
+        found = node.get("items")
+    elif step in node.get("properties", {}):
+        found = node["properties"][step]
+    elif step in node.get("discriminator", {}).get("mapping", {}):
+        found = {"$ref": node["discriminator"]["mapping"][step]}
+    else:
+        found = node.get("additionalProperties") or None
+    return _branches(root, found) if isinstance(found, dict) else []
 
 
-def _branches(root: dict[str, Any], node: dict[str, Any]) -> list[dict[str, Any]]:
-    """The node itself, or the alternatives that it stands for."""
-    node = _resolve(root, node)
-    alternatives = [] if "discriminator" in node else node.get("anyOf", node.get("oneOf", []))
-    return [node, *(found for branch in alternatives for found in _branches(root, branch))]
+def _alternatives(schema: Schema) -> list[Schema]:
+    found: list[Schema] = schema.get("anyOf", [schema])
+    return found
 
 
-def _keys(schema: dict[str, Any]) -> list[str]:
-    found = [schema, *schema.get("anyOf", []), *schema.get("oneOf", [])]
-    return [key for branch in found for key in branch.get("properties", {})]
+def _keys(schema: Schema) -> list[str]:
+    return [key for branch in _alternatives(schema) for key in branch.get("properties", {})]
 
 
-def _tags(schema: dict[str, Any]) -> list[str]:
-    return list(schema.get("discriminator", {}).get("mapping", {}))
+def _tags(schema: Schema) -> list[str]:
+    mappings = [branch.get("discriminator", {}).get("mapping", {}) for branch in _alternatives(schema)]
+    return [tag for mapping in mappings for tag in mapping]
 
 
-def _example(schema: dict[str, Any]) -> str:
-    if "examples" in schema:
-        return str(schema["examples"][0])
-    if "enum" in schema:
-        return str(schema["enum"][0])
-    for branch in schema.get("anyOf", schema.get("oneOf", [])):
-        return _example(branch)
-    return "..."
+def _choices(schema: Schema) -> list[str]:
+    return [str(choice) for branch in _alternatives(schema) for choice in branch.get("enum", [])]
+
+
+def _example(schema: Schema) -> str:
+    examples = [example for branch in _alternatives(schema) for example in branch.get("examples", [])]
+    return str((examples or _choices(schema) or [""])[0])

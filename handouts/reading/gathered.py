@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import ParamSpec, TypeAlias, TypeVar
+from typing import Any, ParamSpec, TypeAlias, TypeVar
 
 from handouts.errors import Fault, StudioFaults
 from handouts.models import Client, Exercise, LogLine, Plan
@@ -55,6 +55,11 @@ class Gathered:
         if document is not None:
             self.documents[shown] = document
         return document
+
+    def data(self, shown: str) -> dict[str, Any]:
+        """What a YAML file or a front matter says, as text; {} when unreadable."""
+        document = self.documents.get(shown)
+        return document.data if document else {}
 
     def add(self, fault: Fault) -> None:
         self.faults.setdefault(fault.path, []).append(fault)

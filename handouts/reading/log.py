@@ -31,6 +31,17 @@ def read_log(path: Path, shown: str) -> tuple[LogLine, ...]:
 
     Raises StudioFaults with every fault of the file.
     """
+    lines, faults = read_log_lines(path, shown)
+    if faults:
+        raise StudioFaults(faults)
+    return lines
+
+
+def read_log_lines(path: Path, shown: str) -> tuple[tuple[LogLine, ...], tuple[Fault, ...]]:
+    """The sound lines of one log file, and the faults of the others.
+
+    Raises StudioFaults when the file is no log at all.
+    """
     text = read_text(path, shown, LARGEST_LOG)
     rows = csv.reader(io.StringIO(text, newline=""), strict=True)
     faults: list[Fault] = []
@@ -46,19 +57,14 @@ def read_log(path: Path, shown: str) -> tuple[LogLine, ...]:
                     lines.append(line)
             begins = rows.line_num + 1
     except csv.Error as problem:
-        faults.append(
-            Fault(
-                shown,
-                begins,
-                f"the line cannot be read as comma-separated cells ({problem})",
-                "close each quotation mark, and double those inside a cell",
-            )
-        )
+        wrong = f"from here on the cells cannot be told apart ({problem})"
+        instead = "close each quotation mark, and double those inside a cell"
+        faults.append(Fault(shown, begins, wrong, instead))
     if begins == 1 and not faults:
-        faults.append(Fault(shown, 0, "there is nothing in it", f"begin it with the line '{','.join(COLUMNS)}'"))
-    if faults:
-        raise StudioFaults(tuple(faults))
-    return tuple(lines)
+        raise StudioFaults(
+            (Fault(shown, 0, "there is nothing in it", f"begin it with the line '{','.join(COLUMNS)}'"),)
+        )
+    return tuple(lines), tuple(faults)
 
 
 def _check_header(row: list[str], shown: str) -> None:
@@ -87,6 +93,8 @@ def _line(row: list[str], shown: str, number: int, faults: list[Fault]) -> LogLi
     cells = dict(zip(COLUMNS, row, strict=True))
     before = len(faults)
 
+    no_reps: tuple[int, ...] = ()
+
     def read(column: str, reader: Callable[[str], Cell], empty: Cell) -> Cell:
         text = cells[column].strip()
         if not text:
@@ -106,7 +114,7 @@ def _line(row: list[str], shown: str, number: int, faults: list[Fault]) -> LogLi
         exercise=cells["exercise"].strip(),
         side=read("side", _read_side, None),
         weight=read("weight", amounts.read_mass, None),
-        reps=read("reps", _read_reps, ()),
+        reps=read("reps", _read_reps, no_reps),
         seconds=read("time", amounts.read_seconds, None),
         effort=read("effort", _read_effort, None),
         note=cells["note"].strip(),

@@ -1,12 +1,17 @@
-"""Names that one file uses and another must bear: the checks across files."""
+"""Names that one file uses and another must bear: the checks across files.
+
+Names are looked up as they stand in the files, so that they are checked in
+the same go as everything else, also in a file with other faults.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
 from handouts.amounts import quoted
 from handouts.errors import Fault
-from handouts.models import LEVELS, Client, Exercise, LogLine, Plan
+from handouts.models import LEVELS, LogLine, Plan
 from handouts.reading.exercise import FIRST_LANGUAGE
 from handouts.reading.faults import instead_of
 from handouts.reading.gathered import Gathered, Place
@@ -18,79 +23,75 @@ def check_names(found: Gathered, languages: tuple[str, ...]) -> None:
 
     languages: tags of the languages that sheets can be written in.
     """
-    for (_, language), exercise in found.texts.items():
-        if language == FIRST_LANGUAGE:
-            _check_substitutes(found, exercise)
-    for shown, plan in found.plans.items():
-        _check_plan(found, shown, plan, languages)
-    for client in found.clients.values():
-        _check_client(found, client, languages)
+    for shown in (*found.text_paths.values(), *found.plan_codes):
+        _check_exercises(found, shown)
+    for shown in found.plan_codes:
+        for key in ("title", "note"):
+            _check_keys_are_languages(found, shown, key, languages)
+    for plan in found.plans.values():
+        for placed in all_work(plan.facts):
+            _check_work(found, plan, placed)
+    for shown in found.client_codes:
+        _check_client(found, shown, languages)
     for code, lines in found.logs.items():
         _check_log(found, f"logs/{code}.csv", lines)
 
 
-def _check_substitutes(found: Gathered, exercise: Exercise) -> None:
-    for at, substitute in enumerate(exercise.facts.substitutes):
-        place: Place = ("substitutes", at)
-        if _check_exercise(found, exercise.path, (*place, "exercise"), substitute.exercise):
-            _check_option(found, exercise.path, (*place, "option"), substitute.exercise, substitute.option)
+# --- exercises and their options -----------------------------------------------------
+
+
+def _check_exercises(found: Gathered, shown: str) -> None:
+    """Every 'exercise' of a plan or among substitutes, and its 'option'."""
+    for place, block in _blocks(found.data(shown)):
+        id, option = block.get("exercise"), block.get("option")
+        if not isinstance(id, str) or not id or not _check_exercise(found, shown, (*place, "exercise"), id):
+            continue
+        by_level = option if isinstance(option, dict) else {"": option}
+        for level, name in by_level.items():
+            if isinstance(name, str) and name not in ("", "none"):
+                _check_option(found, shown, (*place, "option", level), id, name)
+
+
+def _blocks(data: Any, place: Place = ()) -> Iterator[tuple[Place, dict[str, Any]]]:
+    """Every block of keys of a YAML file with its place."""
+    if isinstance(data, dict):
+        yield place, data
+        for key, value in data.items():
+            yield from _blocks(value, (*place, key))
+    elif isinstance(data, list):
+        for at, value in enumerate(data):
+            yield from _blocks(value, (*place, at))
 
 
 def _check_exercise(found: Gathered, shown: str, place: Place, id: str, of_key: bool = False) -> bool:
     """Whether there is such an exercise; a fault when there is none."""
-    if (id, FIRST_LANGUAGE) in found.text_paths:
+    ids = found.exercise_ids()
+    if id in ids:
         return True
-    otherwise = "write the name of a file in exercise_texts, without '.md'"
-    found.add_at(shown, place, f"no exercise {quoted(id)}", instead_of(id, found.exercise_ids(), otherwise), of_key)
+    instead = instead_of(id, ids, "write the name of a file in exercise_texts, without '.md'")
+    found.add_at(shown, place, f"no exercise {quoted(id)}", instead, of_key)
     return False
 
 
-def _check_option(found: Gathered, shown: str, place: Place, id: str, option: str | None) -> None:
+def _check_option(found: Gathered, shown: str, place: Place, id: str, option: str) -> None:
     exercise = found.texts.get((id, FIRST_LANGUAGE))
-    if option is not None and exercise is not None and option not in exercise.facts.options:
-        otherwise = f"write one of those under Easier and Harder of '{id}'"
-        instead = instead_of(option, list(exercise.facts.options), otherwise)
+    if exercise is not None and option not in exercise.facts.options:
+        options = list(exercise.facts.options)
+        instead = instead_of(option, options, f"write one of those under Easier and Harder of '{id}'")
         found.add_at(shown, place, f"no option {quoted(option)} in '{id}'", instead)
 
 
-def _check_language(found: Gathered, shown: str, place: Place, language: str, languages: tuple[str, ...]) -> None:
-    if language not in languages:
-        wrong = f"{quoted(language)} is not a language that sheets are written in"
-        found.add_at(shown, place, wrong, instead_of(language, languages, "write a known language"), len(place) > 1)
-
-
-# --- plans -----------------------------------------------------------------------
-
-
-def _check_plan(found: Gathered, shown: str, plan: Plan, languages: tuple[str, ...]) -> None:
-    for key, words in (("title", plan.facts.title), ("note", plan.facts.note)):
-        if isinstance(words, dict):
-            if not words:
-                found.add_at(shown, (key,), f"'{key}' has no words", f"write '{languages[0]}: ...' below it, indented")
-            for language in words:
-                _check_language(found, shown, (key, language), language, languages)
-    for placed in all_work(plan.facts):
-        if _check_exercise(found, shown, (*placed.place, "exercise"), placed.work.exercise):
-            _check_work(found, shown, placed)
-
-
-def _check_work(found: Gathered, shown: str, placed: PlacedWork) -> None:
-    """Option, position and count of one exercise against its text."""
+def _check_work(found: Gathered, plan: Plan, placed: PlacedWork) -> None:
+    """Position and count of one exercise of a plan against its text."""
     work = placed.work
     exercise = found.texts.get((work.exercise, FIRST_LANGUAGE))
-    if exercise is None:
-        return
-    if work.option is not None:
-        for level in LEVELS:
-            place = (*placed.place, "option", f"level {level}")
-            _check_option(found, shown, place, work.exercise, work.option.at(level))
+    if exercise is None or work.option is not None:
         return  # an option may change position and sides
     facts = exercise.facts
     if work.position is not None and work.position not in facts.positions:
+        wrong = f"'{work.exercise}' has no way of being done {work.position}"
         instead = f"write {' or '.join(repr(position) for position in facts.positions)}"
-        found.add_at(
-            shown, (*placed.place, "position"), f"'{work.exercise}' has no way of being done {work.position}", instead
-        )
+        found.add_at(plan.path, (*placed.place, "position"), wrong, instead)
     for level in LEVELS:
         dose = work.dose.at(level) if work.dose else None
         if dose is None or dose.kind != "reps":
@@ -99,27 +100,54 @@ def _check_work(found: Gathered, shown: str, placed: PlacedWork) -> None:
         count = str(dose.low) if dose.low == dose.high else f"{dose.low}-{dose.high}"
         if facts.sides == "together" and dose.counted:
             wrong = f"'{work.exercise}' works both sides together, so nothing is counted {dose.counted}"
-            found.add_at(shown, place, wrong, f"write '{count} reps'")
+            found.add_at(plan.path, place, wrong, f"write '{count} reps'")
         elif facts.sides != "together" and not dose.counted:
             wrong = f"'{work.exercise}' works one side at a time, so '{count} reps' can mean two things"
-            found.add_at(shown, place, wrong, f"write '{count} reps each side' or '{count} reps in all'")
+            found.add_at(plan.path, place, wrong, f"write '{count} reps each side' or '{count} reps in all'")
 
 
-# --- clients and logs --------------------------------------------------------------
+# --- languages -------------------------------------------------------------------------
 
 
-def _check_client(found: Gathered, client: Client, languages: tuple[str, ...]) -> None:
-    shown, facts = client.path, client.facts
-    _check_language(found, shown, ("language",), facts.language, languages)
+def _check_keys_are_languages(found: Gathered, shown: str, key: str, languages: tuple[str, ...]) -> None:
+    words = found.data(shown).get(key)
+    if isinstance(words, dict):
+        for language in words:
+            _check_language(found, shown, (key, language), language, languages, of_key=True)
+
+
+def _check_language(
+    found: Gathered, shown: str, place: Place, language: str, languages: tuple[str, ...], of_key: bool = False
+) -> None:
+    if language not in languages:
+        wrong = f"{quoted(language)} is not a language that sheets are written in"
+        found.add_at(shown, place, wrong, instead_of(language, languages, "write a known language"), of_key)
+
+
+# --- clients and logs ------------------------------------------------------------------
+
+
+def _check_client(found: Gathered, shown: str, languages: tuple[str, ...]) -> None:
+    data = found.data(shown)
+    language = data.get("language")
+    if isinstance(language, str) and language:
+        _check_language(found, shown, ("language",), language, languages)
+    plans = data.get("plans")
     earlier: set[str] = set()
-    for at, choice in enumerate(facts.plans):
-        if choice.plan in earlier:
-            found.add_at(shown, ("plans", at, "plan"), f"plan {quoted(choice.plan)} is named twice", "take one out")
-        earlier.add(choice.plan)
-        for key, wrong, instead in _plan_troubles(found, choice.plan, choice.version):
+    for at, choice in enumerate(plans if isinstance(plans, list) else ()):
+        code = choice.get("plan") if isinstance(choice, dict) else None
+        if not isinstance(code, str) or not code:
+            continue
+        if code in earlier:
+            found.add_at(shown, ("plans", at, "plan"), f"plan {quoted(code)} is named twice", "take one out")
+        earlier.add(code)
+        version = choice.get("version")
+        number = int(version) if isinstance(version, str) and version.isascii() and version.isdigit() else None
+        for key, wrong, instead in _plan_troubles(found, code, number):
             found.add_at(shown, ("plans", at, key), wrong, instead)
-    for key, ids in (("loads", facts.loads), ("best sets", facts.best_sets)):
-        for id in ids:
+    for key in ("loads", "best sets"):
+        ids = data.get(key)
+        for id in ids if isinstance(ids, dict) else ():
             _check_exercise(found, shown, (key, id), id, of_key=True)
 
 
@@ -140,7 +168,7 @@ def _plan_troubles(found: Gathered, code: str, version: int | None) -> Iterator[
         return  # that file's own faults say what is the matter
     versions = sorted(found.versions(code))
     if not versions:
-        codes = sorted({plan.facts.plan for plan in found.plans.values()})
+        codes = sorted(set(found.plan_codes.values()))
         yield "plan", f"no plan {quoted(code)}", instead_of(code, codes, "write the code that a plan file gives itself")
     elif version is not None and version not in versions:
         known = " or ".join(str(number) for number in versions)

@@ -19,16 +19,18 @@ from handouts.reading.client import client_from
 from handouts.reading.exercise import (
     FIRST_LANGUAGE,
     Headings,
+    OpenedText,
     TextFile,
+    exercise_from,
     name_text_file,
-    read_exercise,
+    open_text,
     read_headings,
-    read_translation,
+    translation_from,
 )
 from handouts.reading.faults import find_suggestion, instead_of, shape
 from handouts.reading.folder import STUDIO_FILE, files_in, find_studio, stem
 from handouts.reading.gathered import Gathered
-from handouts.reading.log import read_log
+from handouts.reading.log import read_log_lines
 from handouts.reading.names import check_names
 from handouts.reading.plan import all_work, plan_from
 from handouts.reading.yaml_text import YamlText
@@ -122,12 +124,20 @@ def _read_texts(found: Gathered, own_texts: Path, starter_texts: Path, headings:
     found.text_paths = {key: file.shown for key, file in files.items()}
     for (_, language), file in files.items():
         if language == FIRST_LANGUAGE:
-            read = found.read(read_exercise, file, headings)
-            if read is not None:
-                found.texts[file.id, language], found.documents[file.shown] = read
+            opened = _open_text(found, file, headings)
+            exercise = found.read(exercise_from, opened) if opened else None
+            if exercise is not None:
+                found.texts[file.id, language] = exercise
     for (_, language), file in files.items():
         if language != FIRST_LANGUAGE:
             _read_second_text(found, file, headings)
+
+
+def _open_text(found: Gathered, file: TextFile, headings: Headings) -> OpenedText | None:
+    opened = found.read(open_text, file, headings)
+    if opened is not None:
+        found.documents[file.shown] = opened.front
+    return opened
 
 
 def _text_files(found: Gathered, folder: Path, starter: bool, headings: Headings) -> dict[tuple[str, str], TextFile]:
@@ -144,8 +154,8 @@ def _read_second_text(found: Gathered, file: TextFile, headings: Headings) -> No
         instead = instead_of(file.id, found.exercise_ids(), "write it, or rename this file")
         found.add(Fault(file.shown, 0, f"there is no English text '{file.id}.md' to hold its data", instead))
         return
-    original = found.texts.get((file.id, FIRST_LANGUAGE))
-    text = found.read(read_translation, file, original, headings)
+    opened = _open_text(found, file, headings)
+    text = found.read(translation_from, opened, found.texts.get((file.id, FIRST_LANGUAGE))) if opened else None
     if text is not None:
         found.texts[file.id, file.language] = text
 
@@ -195,12 +205,13 @@ def _read_logs(found: Gathered, folder: Path) -> None:
     codes = list(found.client_codes.values())
     for path, shown in _files(found, folder, ".csv"):
         code = stem(shown)
-        lines = found.read(read_log, path, shown)
+        lines, faults = found.read(read_log_lines, path, shown) or ((), ())
+        for fault in faults:
+            found.add(fault)
+        found.logs[code] = lines
         if code not in codes:
             instead = instead_of(code, codes, "name the file after a client's code")
             found.add(Fault(shown, 0, f"no client {quoted(code)}", instead))
-        elif lines is not None:
-            found.logs[code] = lines
 
 
 # --- what is sound -------------------------------------------------------------------

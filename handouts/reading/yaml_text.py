@@ -72,15 +72,26 @@ class YamlText:
             not have are passed over, since a validator adds some of its own.
         of_key: the line of the last key instead of that of its value.
         """
+        line = self.root.line
         node: Node = self.root
-        line = node.line
+        for _, step_line, step_node in self._walk(place):
+            line, node = step_line, step_node
+        return node.line if isinstance(node, Scalar) and not of_key else line
+
+    def last_key(self, place: Sequence[str | int]) -> str:
+        """The last key on the way to a place; "" at the top."""
+        return next((key for key, _, _ in reversed(list(self._walk(place))) if key), "")
+
+    def _walk(self, place: Sequence[str | int]) -> Iterator[tuple[str, int, Node]]:
+        """Key ("" for a list item), line and value of each step that is there."""
+        node: Node = self.root
         for step in place:
             if isinstance(node, Mapping) and isinstance(step, str) and step in node.values:
                 line, node = node.key_lines[step], node.values[step]
+                yield step, line, node
             elif isinstance(node, Sequential) and isinstance(step, int) and step < len(node.items):
                 node = node.items[step]
-                line = node.line
-        return node.line if isinstance(node, Scalar) and not of_key else line
+                yield "", node.line, node
 
 
 def read_yaml(text: str, shown: str, first_line: int = 1, loader: type | None = None) -> YamlText:
@@ -132,11 +143,9 @@ class _Reader:
         self.faults.append(Fault(self.shown, line, wrong, instead))
 
     def read(self, events: Iterator[yaml.Event]) -> Node | None:
-        values = 0
-        for event in events:
+        for count, event in enumerate(events):
             line = event.start_mark.line + self.first_line
-            values += 1
-            if values > MOST_VALUES:
+            if count > MOST_VALUES:
                 self.fault(
                     line, f"the file has more than {MOST_VALUES:,} keys and values", "split it into several files"
                 )
