@@ -1,24 +1,220 @@
-"""The kind "pointing"."""
+"""The kind "pointing": a place, a direction or a size is pointed at, and no words say it."""
 
 from collections.abc import Iterator
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
+from handouts.wording.landmarks import explained, explained_after
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import Sentence
 
+_STANDS_FOR = {
+    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from",
+}
+
 _PHRASES = Phrases(
     LEXICON,
-    plain="""
-    over here
+    _STANDS_FOR,
+    place="""
+        [ {about}*3 here|there|yonder|thither|hither ]
+    """,
+    strong="""
+        [ {about}*2 yay|yea @dim|apart ]
+        [ the one|ones yonder|opposite? there? ]
+        [ yonder|thereabouts|hereabouts ]
+        [ about|roughly|around|just so @dim apart? ] !that|as|you|your|it
+        [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? ? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ]
+        [ where|wherever i point|tap|touch|pat|press|hold|am|put ] !standing|sitting
+        [ where|wherever my finger|fingers|hand|hands|thumb|palm|toe|foot is|are|'s|goes|go|rests ]
+        [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ? ] <indicated|pointed|touched
+        [ than this ] $
+        [ as @dim as this|that ] $
+        [ from|between this to|and this ]
+        [ this apart ]
+        [ about|roughly this|that ] $
+        [ over|round|out|up|down|across|along|back|off this|that way|direction|side|corner|end ]
+    """,
+    size="""
+        [ {about}*2 this|that @dim apart? ]
+    """,
+    way="""
+        [ @where*2 this|that way|direction ]
+    """,
+    part="""
+        [ {about}*2 this|that|these|those _? @spatial ]
+        [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib|bony|fleshy|soft|hard|tender|sore ]
+    """,
+    thing="""
+        at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across [ this|that|these|those _? @room ]
     """,
 )
+
+_DOES = LEXICON.mask("be", "modal")
+_ENDS = frozenset(", ; : . ! ? — ) and then or but not for with while as until till so".split())
+_HANDS = LEXICON.mask("handle", "orient")
+_STILL = frozenset(
+    "stay stays hold holds holding stop stops pause pauses wait waits rest rests breathe remain linger park stopping staying be sit lie live work"
+    " works happen happens leave leaves keep keeps start starts".split()
+)
+_ABSTRACT = frozenset(
+    "point idea aim goal trick key thing secret message lesson question answer deal plan rule mistake problem difference focus job catch"
+    " work everyone everybody anyone nobody people we you new back live".split()
+)
+_SPACE = frozenset(
+    "over up down out in round around about roughly approximately somewhere anywhere just right along through across under past to"
+    " exactly precisely only almost near off".split()
+)
+_NOT_SPACE_HERE = frozenset("be been being get gets getting got hang hanging nearly almost not you i we they he she 's are is am was".split())
+_TIME = frozenset("point moment stage time week session day part".split())
+_PLAN = frozenset(
+    "plan programme program session class set song workout week day month year routine exercise movement sequence lesson course block"
+    " rep round stretch song track morning evening talk story sheet page list text".split()
+)
+_DIRECTED = LEXICON.mask("orient", "handle")
+_ANAPHORA = frozenset("side leg arm foot hand knee hip position space range shape line".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
-    for first, last, _ in _PHRASES.find(sentence):
-        yield first, last
+    for first, last, note in _PHRASES.find(sentence):
+        if _TESTS[note](sentence, first, last) and not explained(sentence, first, last):
+            yield first, last
+
+
+def _always(sentence: Sentence, first: int, last: int) -> bool:
+    return True
+
+
+def _place(sentence: Sentence, first: int, last: int) -> bool:
+    """ "here" and "there" as places that a hand points at."""
+    words, classes = sentence.words, sentence.classes
+    word = words[last - 1]
+    before = words[first - 1] if first else ""
+    after = words[last] if last < len(words) else "."
+    prefix = words[first : last - 1]
+    if word in ("yonder", "hither", "thither"):
+        return True
+    after_class = classes[last] if last < len(words) else 0
+    # "there are two pads", "is there a", "here comes", "here is the key point"
+    if after_class & _DOES or after in ("comes", "come", "goes", "go", "we", "you", "i", "seems", "lies", "exists", "they", "it", "used"):
+        if not (prefix and prefix[-1] in _SPACE):
+            return False
+    if before in ("is", "are", "was", "were", "'s") and word == "there" and not prefix and after in ("a", "an", "any", "no", "some", "anything", "one", "something"):
+        return False
+    if not prefix and (first == 0 or before in (".", "!", "?")) and after in (",", ":", "!", ".", "?", "there", "—"):
+        return False  # "Here, like so"; "There!"
+    if prefix and prefix[-1] == "from":
+        return after == "to" and last + 1 < len(words) and words[last + 1] in ("here", "there", "this", "that")
+    if "from" in prefix:
+        return True
+    space = [w for w in prefix if w in _SPACE]
+    if space:
+        if space[-1] in ("in", "out", "up", "down", "back", "right") and before in ("hang", "hanging", "get", "someone", "somebody", "people", "anyone", "everybody", "everyone"):
+            return False
+        if before in ("am", "will") or (before == "be" and first > 1 and words[first - 2] in ("will", "'ll", "i")):
+            return False  # "I'll be right over there"
+        if prefix == ["almost"] or prefix == ["just"] and after in ("to",):
+            return False
+        return True
+    # bare: a hand-verb with its object, and the clause ends there
+    if after not in _ENDS and last < len(words):
+        return False
+    if before in _NOT_SPACE_HERE or before in _ABSTRACT:
+        return False
+    if before in _STILL:
+        return False
+    for near in range(first - 1, max(-1, first - 8), -1):
+        if words[near] in (".", "!", "?", ";", ":"):
+            break
+        if classes[near] & _HANDS and words[near] not in ("get", "go", "stop", "come", "work"):
+            return words[near] not in _STILL or near < first - 1
+    return before == "not" or "tender" in words or "tenderness" in words
+
+
+def _size(sentence: Sentence, first: int, last: int) -> bool:
+    """ "this wide", with no noun after it."""
+    words, classes = sentence.words, sentence.classes
+    after = words[last] if last < len(words) else "."
+    dim = words[last - 1] if words[last - 1] != "apart" else words[last - 2]
+    this = "this" in words[first:last]
+    if dim in ("long", "hard", "short", "longer", "shorter") and words[last - 1] != "apart":
+        return False
+    after_class = classes[last] if last < len(words) else 0
+    if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader") or after in ("from", "off", "each", "every", "when", "if")):
+        return False
+    if after == "into":
+        return False
+    if dim == "much" and after in ("of",):
+        return False
+    if not this:
+        before = words[max(0, first - 2) : first]
+        if "not" in before or any(sentence.classes[near] & LEXICON.bits["be"] for near in range(max(0, first - 2), first)):
+            return False
+        if dim in ("much", "big", "close", "deep", "bent", "straight", "back", "forward", "round"):
+            return first < last - 2
+    elif dim in ("round", "back", "forward", "near") and last - first == 2:
+        return after in (".", ",", "!")
+    return True
+
+
+def _way(sentence: Sentence, first: int, last: int) -> bool:
+    """ "turn that way", but not "that way the load stays close"."""
+    words, classes = sentence.words, sentence.classes
+    if last - first > 2 and words[first] != "just":
+        return True
+    before = words[first - 1] if first else "."
+    after = words[last] if last < len(words) else "."
+    if before in (".", "!", "?", ",", ";", ":", "—") or not first:
+        return False
+    if before in ("in",):
+        return words[last - 1] == "direction" and not _said(sentence, "direction", "clockwise", "forward", "forwards", "left", "right")
+    if after in ("of",):
+        return False
+    for near in range(first - 1, max(-1, first - 5), -1):
+        if words[near] in (",", ".", ";", "!", "?"):
+            break
+        if classes[near] & LEXICON.bits["orient"] or words[near] in ("look", "knees", "toes", "palms"):
+            return words[near] not in ("work", "keep", "feel", "stay")
+    return False
+
+
+def _said(sentence: Sentence, *names: str) -> bool:
+    return any(name in sentence.earlier for name in names)
+
+
+def _part(sentence: Sentence, first: int, last: int) -> bool:
+    """ "to this spot", "at that angle"."""
+    words = sentence.words
+    noun = words[last - 1]
+    before = words[first - 1] if first else "."
+    after = words[last] if last < len(words) else "."
+    this = next(place for place in range(last - 1, first - 1, -1) if words[place] in ("this", "that", "these", "those"))
+    prefix = words[first:this]
+    if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
+        return False
+    if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
+        return noun in ("side", "line") and bool(prefix) and prefix[-1] in ("to", "from", "over", "up")
+    if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until"):
+        if not (prefix[-1] in ("at",) and after in _ENDS and after != "," and before in ("stop", "pull", "anchor")):
+            return prefix[-1] in ("until",)
+    if after == "of" and any(word in _PLAN for word in words[last : last + 4]):
+        return False
+    if noun in ("bit", "part", "point", "section", "half", "mark", "line") and sentence.classes[min(last, len(words) - 1)] & _DOES and not prefix:
+        return False
+    if _said(sentence, noun) or noun in words[:first]:
+        return False
+    return True
+
+
+def _thing(sentence: Sentence, first: int, last: int) -> bool:
+    """ "to that pillar", where no pillar was spoken of."""
+    noun = sentence.words[last - 1]
+    if noun.rstrip("s") in ("side", "line", "end", "step", "mat", "station", "bar", "block", "stand", "table", "chair", "clock", "bike", "rower", "speaker"):
+        return noun.rstrip("s") in ("end", "line", "side") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from")
+    return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
+
+
+_TESTS = {"place": _place, "strong": _always, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
