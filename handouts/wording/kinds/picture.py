@@ -24,7 +24,6 @@ _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     surely="""
-    else """
         [ {the} @ordinal|@colour|cover|short|little|top|wall|long|full|training|new|attached|linked|enclosed|final|first|quick|online|small|big|tiny|instruction|printed|laminated|demo|drawn? {surely} ] !yourself|yourselves
         [ {surely} ] !yourself|yourselves|call|calls|shoot
     """,
