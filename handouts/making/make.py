@@ -23,7 +23,8 @@ from handouts.handout import SheetKind
 from handouts.making.file_names import safe_names
 from handouts.making.writing import write_whole
 from handouts.models import Client, Plan, Studio
-from handouts.reading.studio import find_suggestion, read_studio_parts
+from handouts.reading.faults import instead_of
+from handouts.reading.studio import read_studio_parts
 
 
 @dataclass(frozen=True)
@@ -139,9 +140,8 @@ def _check_names(names: tuple[str, ...], studio: Studio, clients: tuple[str, ...
     plans = {plan for plan, _ in studio.plans}
     for name in names:
         if name not in clients and name not in plans:
-            raise NothingAsked(
-                f"no client and no plan '{name}' in this studio{find_suggestion(name, (*clients, *plans))}"
-            )
+            hint = instead_of(name, sorted({*clients, *plans}), "the folders clients and plans hold the names")
+            raise NothingAsked(f"no client and no plan '{name}' in this studio; {hint}")
 
 
 def _plans_of(client: Client, studio: Studio) -> Iterator[Plan]:
