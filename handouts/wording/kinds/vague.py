@@ -1,29 +1,653 @@
-"""The kind "vague"."""
+"""The kind "vague": a distance, an angle, a width or a height without a measure.
+
+A vague size is found in two steps.  First a word of size or degree that is
+said of the body, of a movement or of a gap: "slightly", "a little", "wide",
+"a big" before "step".  What it is said of decides: "a little wider" is a
+place, "a little tired" is not.  Then the rest of the sentence is read for
+words that give the measure: a unit, a clock hour, a part of the body or a
+surface that is met, "as far as is comfortable".
+"""
 
 from collections.abc import Iterator
 
-from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
-from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import Sentence
+from handouts.wording.lexicons import en
+from handouts.wording.lexicons import sizes as say
+from handouts.wording.prose import PAUSES, Sentence
 
-_PHRASES = Phrases(
-    LEXICON,
-    plain="""
-    slightly
-    """,
+_BODY = en.LEXICON.classes["body"]
+_LANDMARKS = (_BODY | en.LEXICON.classes["surface"]) - say.NOT_A_LANDMARK
+_SURFACES = en.LEXICON.classes["surface"]
+
+_ANGLES = frozenset(
+    "bend bends tilt lean arch curve gap gaps space distance flexion extension rotation clearance separation headroom turn-out"
+    " stagger angle incline spacing room".split()
 )
+_FORWARD = frozenset("apart together forward forwards back backward backwards out in up down away over across ahead behind overhead front".split())
+_EASY_OFF = frozenset("ease eases easing back lay dial tone pick turn let".split())
+_BREATHING = frozenset("breath breaths breathe breathing inhale inhaling inhales exhale exhaling exhales breathes sigh sighs".split())
+_PLACES_BY_LANDMARK = frozenset("above below outside inside past beyond behind under underneath beneath over between forward ahead beside".split())
+_DETERMINERS = frozenset("a an the some your his her their its my our those these that this any no each every another one".split())
+_NEEDS_A_SHAPE = frozenset("long longer short shorter larger bigger big small smaller tiny tinier little huge massive teeny teensy mini dinky minimal reduced slight modest moderate".split())
+_STRENGTHENED = frozenset("too pretty fairly quite rather really very super extra nice good kinda sorta sort kind so reasonably relatively medium not".split())
+_WAY_PLACES = frozenset("back out up down over in forward forwards ahead behind past overhead apart below above off wide wider high higher low lower deep deeper".split())
+_WELL_PLACES = frozenset("apart forward forwards back out wide clear behind ahead away over past in bent open tucked below above spread".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
-    """The marked words of a sentence."""
-    for first, last, _ in _PHRASES.find(sentence):
-        yield first, last
+    """The vague words of a sentence that nothing in the sentence explains."""
+    words = sentence.words
+    for place, word in enumerate(words):
+        read = _READERS.get(word)
+        if read is None:
+            continue
+        span = read(words, place)
+        if span and not _described(words, *span) and not _explained(words, *span):
+            yield span
+
+
+# --- what a word of size is said of -----------------------------------------------------------------------------------
+
+
+def _amount(words: list[str], place: int) -> Span | None:
+    """ "a bit", "just a little", "a good way", with what follows."""
+    first = place
+    while first > 0 and words[first - 1] in _AMOUNT_ADJECTIVES:
+        first -= 1
+    word = words[place]
+    if first == 0 or words[first - 1] not in ("a", "an", "the", "some", "another"):
+        if not (word in ("bit", "smidge", "tad", "smidgen", "hair", "touch") and words[place + 1 : place + 2] == ["more"]):
+            return None
+        start = first
+    else:
+        start = first - 1
+        if words[start] == "the" or (words[start] == "some" and word not in ("way", "ways", "distance")):
+            return None
+    if word in ("way", "ways") and (first == place and words[start] != "some" and word != "ways"):
+        return None
+    if word in ("way", "ways") and start > 0 and words[start - 1] in ("in", "come", "comes", "came"):
+        return None
+    if word in ("good", "deal"):
+        return None
+    if start > 0 and words[start - 1] in ("at", "of", "for", "after", "quite", "in") and words[start - 1] != "quite":
+        return None
+    if start > 0 and words[start - 1] == "quite":
+        start -= 1
+    if start > 0 and words[start - 1] == "not":
+        start -= 1
+    end = place + 1
+    if word in ("way", "ways") and _at(words, end) in ("to", "of", "that", "you", "we"):
+        return None
+    if word in ("lot", "deal") and start > 0 and words[start] != "not" and _at(words, end) not in say.PREDICATES:
+        return None
+    return _degree(words, start, end)
+
+
+_AMOUNT_ADJECTIVES = frozenset(
+    "little wee tiny teeny teensy good fair decent small short long big whole bare slight fraction healthy reasonable tad mere just quick hair touch nice great".split()
+)
+
+
+def _adverb(words: list[str], place: int) -> Span | None:
+    """ "slightly", "somewhat", "partway", with what follows or went before."""
+    start = place
+    if start > 0 and words[start - 1] in ("very", "ever", "so", "only", "just", "too"):
+        start -= 1
+        if words[start] == "so" and _at(words, start - 1) == "ever":
+            start -= 1
+    return _degree(words, start, place + 1)
+
+
+def _degree(words: list[str], start: int, end: int) -> Span | None:
+    """The span of a phrase of degree if it is said of a place, an angle or a movement."""
+    follows = _at(words, end)
+    if follows in ("too", "ever", "very", "just"):
+        follows = _at(words, end + 1)
+        end += 1
+    if follows in ("more", "less"):
+        after = _at(words, end + 1)
+        if after in say.FEELINGS or after in say.UNSPATIAL:
+            return None
+        if after in say.SHAPES or after in _ANGLES or after in say.POSTURES or after == "upright" or after in say.SIZES:
+            return start, end + 2
+        if after == "of" and _shape_after_of(words, end + 2):
+            return start, _shape_after_of(words, end + 2)
+        if not _finished(words, end + 1):
+            return None
+        return (start, end + 1) if _moved(words, start, end + 1) else None
+    if follows in say.UNSPATIAL or (follows in say.FEELINGS and follows not in say.POSTURES):
+        return None
+    if follows == "of":
+        stop = _shape_after_of(words, end + 1)
+        return (start, stop) if stop else None
+    if follows in say.SIZES or follows in say.PREDICATES:
+        after = _at(words, end + 1)
+        if after in say.SHAPES or after in say.WEAK_SHAPES:
+            return start, end + 2
+        if follows in ("longer", "long", "short", "shorter", "tight", "tighter", "late") and not _has(words, _clause(words, start), end, say.SHAPES):
+            return None
+        if after in say.UNSPATIAL or after in say.ANATOMY or not (_finished(words, end + 1) or after in say.POSTURES):
+            return None
+        if _blocked(words, start):
+            return None
+        return start, end + 1
+    if follows in say.POSTURES:
+        after = _at(words, end + 1)
+        if follows in ("over", "under", "above", "below", "past", "beyond", "short", "off", "left", "behind", "down", "back", "up") and (
+            after in say.UNSPATIAL or after in say.NUMBERS and after not in ("a", "an") or after[:1].isdigit() or after in ("half", "schedule", "pain", "colour", "form")
+        ):
+            return None
+        if follows in ("off", "down", "left", "behind") and _other_verb(words, start):
+            return None
+        if _feels(words, start):
+            return None
+        return start, end
+    if follows in say.SHAPES and words[end - 1] == "little":
+        return start, end + 1
+    if follows in say.MOVES and words[end - 1] in say.DEGREE_ADVERBS and not _finished(words, end):
+        return start, end
+    if _finished(words, end) and _moved(words, start, end):
+        return start, end
+    return None
+
+
+def _shape_after_of(words: list[str], place: int) -> int:
+    """Where the noun ends in "(a bit of) a bend"; 0 if there is none."""
+    for reach in range(place, min(place + 4, len(words))):
+        word = words[reach]
+        if word in say.SHAPES or word in _ANGLES:
+            return reach + 1
+        if word not in ("a", "an", "the", "your") and word not in _BODY and word not in say.POSTURES and word not in say.SIZES:
+            return 0
+    return 0
+
+
+def _size(words: list[str], place: int) -> Span | None:
+    """A size before a noun of movement, or alone after a part of the body or a verb."""
+    before = _at(words, place - 1)
+    if before in ("this", "that", "how", "as", "however", "yay", "yea", "whatever", "such", "these", "those") and _at(words, place + 1) not in say.SHAPES:
+        return None
+    if before == "so" and _at(words, place - 2) not in ("ever", "not"):
+        return None
+    if _at(words, place + 1) == "enough":
+        return None
+    return _before_noun(words, place) or _alone(words, place)
+
+
+def _before_noun(words: list[str], place: int) -> Span | None:
+    word = words[place]
+    if word not in say.SIZES:
+        return None
+    count = len(words)
+    reach = place + 1
+    while reach < count and reach < place + 5:
+        noun = words[reach]
+        if noun in say.SHAPES:
+            if word in say.NOT_WITH.get(noun, ()):
+                return None
+            if word in ("some", "certain") and noun not in _ANGLES:
+                return None
+            break
+        if noun in say.SIZES_OF_WEAK:
+            if word not in say.SIZES_OF_WEAK[noun]:
+                return None
+            if noun in ("range", "way", "ways") and _at(words, reach + 1) in ("of", "to") and _at(words, reach + 2) not in ("motion", "movement"):
+                return None
+            break
+        if noun not in say.SIZES and noun not in say.FEELINGS and noun not in _BODY and noun not in say.POSTURES and noun not in _BETWEEN:
+            return None
+        if noun in _BODY and noun.endswith("s") and noun not in ("abs", "biceps"):
+            return None
+        reach += 1
+    else:
+        return None
+    if reach >= count:
+        return None
+    end = reach + 1
+    if _at(words, end) in say.UNSPATIAL and _at(words, end) not in ("weight", "weights"):
+        return None
+    if noun in ("jump", "step", "drop", "jumps", "steps") and _at(words, end) in ("in", "of", "for") and _at(words, end + 1) in say.UNSPATIAL:
+        return None
+    first = _grown(words, place)
+    if first > 0 and words[first - 1] in ("a", "an", "some", "the", "your", "another", "those", "these"):
+        first -= 1
+    return first, end
+
+
+_BETWEEN = frozenset("and , controlled smooth steady even easy slow relaxed circular more less v bouncy springy lazy cat hip knee elbow of soft loose".split())
+
+
+def _alone(words: list[str], place: int) -> Span | None:
+    word = words[place]
+    if word not in say.PREDICATES:
+        return None
+    after = _at(words, place + 1)
+    first = _grown(words, place)
+    graded = first < place
+    end = place + 1
+    if word in ("close", "far", "wide", "deep", "high", "low", "further", "farther", "closer", "nearer", "near") and after in _FORWARD:
+        end += 1
+    elif not _finished(words, end) or after in ("of", "is", "are", "'s") and word != "wide":
+        return None
+    if word in ("close", "near", "nearer") and after in ("to", "by", "your", "the", "it"):
+        return None
+    if word == "closer" and after == "to" and _at(words, place + 2) in ("failure", "your", "bed") and not graded:
+        return None
+    if word in ("far", "further", "farther") and (after in ("from", "as") and _at(words, first) != "not" or _at(words, place - 1) in ("by", "no", "any", "as")):
+        return None
+    if word in ("tight", "tighter", "compact", "near"):
+        return None
+    if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
+        return None
+    start = _clause(words, first)
+    if word in ("lower", "close", "narrow", "wide") and place == start and not graded and _at(words, place + 1) in say.FOLLOWERS and after not in ("apart", "and"):
+        return None
+    if _blocked(words, first):
+        return None
+    if word in ("deep", "deeper") and (after in ("in", "inside", "into", "within") and _has(words, start, place, say.OTHER_VERBS)):
+        return None
+    subject = verb = shape = False
+    it = False
+    for reach in range(first - 1, start - 1, -1):
+        other = words[reach]
+        if other in say.OTHER_VERBS or other in ("eyes", "mouth", "awake", "price"):
+            return None
+        if other in say.SHAPES or other in say.WEAK_SHAPES:
+            shape = True
+        if other in _BODY:
+            subject = True
+        if other in say.MOVES:
+            verb = True
+        if other in ("it", "them", "these", "those", "everything"):
+            it = True
+    if word in _NEEDS_A_SHAPE:
+        if not (shape or (it and verb and _at(words, place - 1) in ("it", "them", "it's")) or (graded and _at(words, first) in ("ever", "nice"))):
+            return None
+        return first, end
+    if word == "lower" and not graded and _at(words, place - 1) not in _GOES:
+        return None
+    if word == "lower" and not graded and _at(words, place + 1) in ("the", "your"):
+        return None
+    if word in ("close",) and end == place + 1 and not graded and not (subject or it):
+        return None
+    if subject or verb or shape:
+        return first, end
+    if word in say.ALONE and (place + 1 >= len(words) or words[place + 1] in PAUSES) and start == first and word != "lower":
+        return first, end
+    if graded and any(other in _STRENGTHENED for other in words[first:place]) and start == first and place - first <= 3:
+        return first, end
+    return None
+
+
+_GOES = frozenset("go get stay sit sink come keep drop hang start finish squat crouch hinge a bit slightly even much it them yourself hold reach hover be go goes going aim".split())
+
+
+def _way(words: list[str], place: int) -> Span | None:
+    """ "way back", "way in front"; "a little way" is an amount."""
+    after = _at(words, place + 1)
+    before = _at(words, place - 1)
+    if after in _WAY_PLACES and before not in _NOT_BEFORE_WAY and before not in _AMOUNT_ADJECTIVES:
+        if after == "in" and _at(words, place + 2) != "front":
+            return None
+        if _other_verb(words, place):
+            return None
+        return place, place + (3 if after == "in" else 2)
+    return _amount(words, place)
+
+
+_NOT_BEFORE_WAY = frozenset("the this that your a an one any either which same half my their his her our its all every each other another no some long".split())
+
+
+def _well(words: list[str], place: int) -> Span | None:
+    """ "well apart", "well forward"."""
+    if _at(words, place + 1) not in _WELL_PLACES or _at(words, place - 1) in ("as", "very", "do", "did", "so", "is", "it", "works"):
+        return None
+    start = _clause(words, place)
+    if _has(words, start, place, say.MOVES) or _has(words, start, place, _BODY):
+        return place, place + 2
+    return None
+
+
+def _gap(words: list[str], place: int) -> Span | None:
+    """ "just off the mat", "just short of the floor"."""
+    after = _at(words, place + 1)
+    end = 0
+    if after == "off" or (after in ("clear", "short", "shy") and _at(words, place + 2) in ("of", "the")):
+        end = place + 2 if after == "off" else place + 3
+    elif after in ("above", "over") and _at(words, place + 2) in ("the", "a") and _at(words, place + 3) in _GROUND:
+        end = place + 2
+    if not end:
+        return None
+    while end < len(words) and words[end] in _DETERMINERS:
+        end += 1
+    if end < len(words) and (words[end] in _SURFACES or words[end] in _BODY or words[end] in ("it", "them", "lockout", "straight", "locked", "full", "vertical", "horizontal")):
+        return place, end + 1
+    return None
+
+
+_GROUND = frozenset("floor ground mat bench chair seat bed stool box step carpet rug platform deck".split())
+
+
+def _shy(words: list[str], place: int) -> Span | None:
+    """ "shy of the floor", "a whisker shy of straight"."""
+    if _at(words, place + 1) != "of" or _at(words, place - 1) == "just":
+        return None
+    first = _grown(words, place)
+    return first, place + 2
+
+
+def _some(words: list[str], place: int) -> Span | None:
+    """ "tucked in some", "some bend"."""
+    after = _at(words, place + 1)
+    if after in _ANGLES and _at(words, place - 1) != "in":
+        return place, place + 2
+    if after in ("way", "distance"):
+        return None
+    before = _at(words, place - 1)
+    end = place + 1
+    if after == "more":
+        end += 1
+    if not _finished(words, end) or _at(words, end) == "of":
+        return None
+    if before in say.POSTURES or (before in say.MOVES and before not in say.TIMID_MOVES):
+        if not _other_verb(words, place):
+            return place - 1, end
+    return None
+
+
+def _much(words: list[str], place: int) -> Span | None:
+    """ "not much", "not too much", "bend too much"."""
+    if _at(words, place - 1) in ("as", "how", "so", "very", "this", "that", "pretty"):
+        return None
+    first = place
+    if _at(words, first - 1) in ("too", "very"):
+        first -= 1
+    if _at(words, first - 1) == "not" and _at(words, first - 2) not in ("do", "does", "did", "is", "are"):
+        first -= 1
+    elif first == place:
+        return None
+    if not _finished(words, place + 1):
+        return None
+    return (first, place + 1) if _moved(words, first, place + 1) else None
+
+
+def _angle(words: list[str], place: int) -> Span | None:
+    """ "at an angle"."""
+    if words[place - 2 : place] == ["at", "an"] and _at(words, place + 1) not in ("of", "that", "where"):
+        return place - 2, place + 1
+    return None
+
+
+def _gap_noun(words: list[str], place: int) -> Span | None:
+    """ "leave a gap between the feet"."""
+    if _at(words, place - 1) == "a" and _at(words, place - 2) in ("leave", "leaving", "with", "keep", "keeping", "make", "open", "have"):
+        return place - 1, place + 1
+    return None
+
+
+# --- reading around a phrase ------------------------------------------------------------------------------------------
+
+
+def _at(words: list[str], place: int) -> str:
+    """The word at a place, or "" outside the sentence."""
+    return words[place] if 0 <= place < len(words) else ""
+
+
+def _finished(words: list[str], place: int) -> bool:
+    """Whether a phrase that ends before `place` is complete there."""
+    return place >= len(words) or words[place] in PAUSES or words[place] in say.FOLLOWERS
+
+
+def _clause(words: list[str], place: int) -> int:
+    """Where the clause around `place` starts, looking back twelve words at most."""
+    start = place
+    while start > 0 and place - start < 12 and words[start - 1] not in say.CLAUSE_BREAKS:
+        start -= 1
+    return start
+
+
+def _has(words: list[str], start: int, end: int, wanted: frozenset[str]) -> bool:
+    return any(word in wanted for word in words[start:end])
+
+
+def _grown(words: list[str], place: int) -> int:
+    """Where the words that grade a size start: "not too" before "far"."""
+    first = place
+    while first > 0:
+        before = words[first - 1]
+        if before in say.GRADERS:
+            first -= 1
+        elif before in ("and", "of") and first > 1 and words[first - 2] in ("nice", "good", "kind", "sort", "lovely"):
+            first -= 2
+        elif before in say.SMALL_AMOUNTS or before in say.AMOUNTS_TOO and before != "good":
+            reach = first - 1
+            while reach > 0 and words[reach - 1] in _AMOUNT_ADJECTIVES:
+                reach -= 1
+            if reach > 0 and words[reach - 1] in ("a", "an"):
+                first = reach - 1
+            elif before in ("bit", "tad", "smidge"):
+                first = reach
+            else:
+                break
+        else:
+            break
+    if first < place and first > 0 and words[first - 1] == "not":
+        first -= 1
+    while first < place and words[first] in ("just", "only", "so", "and", "more", "less", "still", "even") and first + 1 < place:
+        first += 1
+    if first == place - 1 and words[first] in ("just", "only", "so", "still", "right", "less"):
+        return place
+    return first
+
+
+def _blocked(words: list[str], place: int) -> bool:
+    """Whether the clause speaks of breath, effort, load, time or another size that is no place."""
+    start = _clause(words, place)
+    return any(word in _BREATHING or word in say.UNSPATIAL for word in words[start:place]) or any(
+        word in _BREATHING for word in words[place : place + 4]
+    )
+
+
+def _other_verb(words: list[str], place: int) -> bool:
+    """Whether the nearest verb before `place` in the clause is none of movement."""
+    for reach in range(place - 1, _clause(words, place) - 1, -1):
+        word = words[reach]
+        if word in say.OTHER_VERBS or word in _EASY_OFF:
+            return True
+        if word in say.MOVES:
+            return False
+    return False
+
+
+def _feels(words: list[str], place: int) -> bool:
+    return any(word in ("feel", "feels", "feeling", "felt") for word in words[_clause(words, place) : place])
+
+
+def _moved(words: list[str], start: int, end: int) -> bool:
+    """Whether the words before a phrase of degree are about a movement or a place of the body."""
+    begin = _clause(words, start)
+    particle = subject = False
+    for reach in range(start - 1, begin - 1, -1):
+        word = words[reach]
+        if word in say.OTHER_VERBS or word in say.UNSPATIAL or word in _BREATHING:
+            return False
+        if word in say.FEELINGS and word not in say.MOVES:
+            return False
+        if word in ("off", "up", "back", "down") and _at(words, reach - 1) in _EASY_OFF:
+            return False
+        if word in _BODY and word not in say.MOVES and word not in ("back", "side"):
+            subject = True
+        if word in say.PARTICLES:
+            particle = True
+        if word in say.MOVES:
+            if word not in say.TIMID_MOVES or particle or subject:
+                return True
+            if word in ("keep", "stay", "hold", "rest", "wait"):
+                return particle or subject
+    if subject:
+        return particle or start - begin > 1 or begin == start
+    if particle:
+        return True
+    if start - begin <= 1 and (end >= len(words) or words[end] in PAUSES):  # "Just a bit.", ", not a lot,"
+        if any(word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS for word in words[:begin]):
+            return False
+        return any(word in say.MOVES or word in say.SHAPES for word in words[:begin]) or words[end - 1] in ("more", "less", "further")
+    return False
+
+
+def _described(words: list[str], first: int, last: int) -> bool:
+    """Whether the clause tells what was, or what the speaker does, or what a thing is like."""
+    begin = _clause(words, first)
+    for reach in range(first - 1, begin - 1, -1):
+        word = words[reach]
+        if word in ("you", "your", "want", "need", "like"):
+            return word == "like" and _at(words, reach - 1) not in ("would", "i", "'d")
+        if word in say.FIRST_PERSON or word in say.PAST or word in say.IMAGINED:
+            return True
+    if begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as":
+        return True
+    return False
+
+
+# --- what explains a size ---------------------------------------------------------------------------------------------
+
+
+def _explained(words: list[str], first: int, last: int) -> bool:
+    """Whether the sentence itself gives the measure of the words from `first` to `last`."""
+    count = len(words)
+    # the measure stands right before: "two fingers lower"
+    for reach in range(first - 1, max(-1, first - 3), -1):
+        if words[reach] in say.UNITS and _numbered(words, reach):
+            return True
+    # a place by a landmark: "just outside the shoulders", "a little above the knee"
+    inner = words[last - 1] in _PLACES_BY_LANDMARK
+    if _at(words, last) in _PLACES_BY_LANDMARK or inner or words[last : last + 2] == ["in", "front"]:
+        start = last + (0 if inner else 1)
+        if words[last : last + 2] == ["in", "front"]:
+            start += 1
+        if words[first] not in ("a",) or words[last - 1] not in ("way", "ways", "distance", "step", "gap"):
+            if _landmark(words, start, 4):
+                return True
+    return _measured_after(words, last, count)
+
+
+def _landmark(words: list[str], start: int, reach: int) -> bool:
+    """Whether a landmark stands within `reach` words, before any pause."""
+    for word in words[start : start + reach]:
+        if word in PAUSES:
+            return False
+        if word in _LANDMARKS or word in ("shoulder-width", "hip-width"):
+            return True
+    return False
+
+
+def _measured_after(words: list[str], place: int, count: int) -> bool:
+    pauses = 0
+    limit = min(count, place + 16)
+    while place < limit:
+        word = words[place]
+        if word in (";", ".", "!", "?"):
+            return False
+        if word in PAUSES:
+            pauses += 1
+            after = _at(words, place + 1)
+            if pauses > 1 or not _continues(words, place + 1, after):
+                return False
+        elif word in ("and", "then", "but", "or") and _starts_afresh(words, place + 1):
+            return False
+        elif word == "than":
+            return _at(words, place + 1) not in ("that", "this", "usual", "before", "normal", "you", "feels", "most", "it", "last", "i")
+        elif word in say.UNITS and _numbered(words, place):
+            return True
+        elif word in ("until", "till", "til", "so", "enough"):
+            return _met(words, place + 1, limit + 4)
+        elif word == "as" and _at(words, place + 2) == "as":
+            return True
+        elif word in ("level", "line", "parallel", "height", "width", "touching", "o'clock", "°"):
+            return True
+        elif word in ("past", "beyond", "below", "above", "under", "beneath", "against", "at", "to", "onto", "over", "outside", "inside", "between") and (
+            pauses or word not in ("at", "over", "between", "to")
+        ):
+            if _landmark(words, place + 1, 3):
+                return True
+        elif word == "to" and _at(words, place + 1) in ("the", "your") and _landmark(words, place + 2, 2) and _at(words, place + 2) not in say.DIRECTIONS:
+            return True
+        place += 1
+    return False
+
+
+def _continues(words: list[str], place: int, word: str) -> bool:
+    """Whether the words after a pause still speak of the same thing."""
+    return (
+        word in ("about", "roughly", "say", "around", "like", "maybe", "until", "till", "so", "just", "level", "no", "at", "to", "in", "close", "far", "wide",
+                 "enough", "as", "approximately", "not", "touching", "below", "above", "past", "under", "outside", "perhaps", "only", "or", "with", "which",
+                 "and", "more", "one", "two", "three", "half", "a", "an", "the", "though", "beyond", "against", "never", "stopping", "ending")
+        or word in say.UNITS
+        or word in say.NUMBERS
+        or word[:1].isdigit()
+    )
+
+
+def _starts_afresh(words: list[str], place: int) -> bool:
+    """Whether a new action or a new part of the body starts here."""
+    for word in words[place : place + 3]:
+        if word in PAUSES:
+            return False
+        if word in say.MOVES or word in say.OTHER_VERBS or word in _BODY:
+            return True
+    return False
+
+
+def _numbered(words: list[str], place: int) -> bool:
+    """Whether a number stands before the unit at `place`, or is in it."""
+    word = words[place]
+    if word in ("o'clock", "°", "hip-width", "shoulder-width", "hips-width", "parallel", "right-angle", "halfway") or "-" in word or word in ("width", "height", "length"):
+        return True
+    for reach in range(place - 1, max(-1, place - 5), -1):
+        before = words[reach]
+        if before in say.NUMBERS or before[:1].isdigit():
+            return True
+        if before in PAUSES:
+            return False
+    return False
+
+
+def _met(words: list[str], place: int, limit: int) -> bool:
+    """Whether something is met: a landmark after "until" or "so that"."""
+    for word in words[place:limit]:
+        if word in (";", ".", "!", "?", ":", "("):
+            return False
+        if word in _LANDMARKS or word in say.UNITS:
+            return True
+    return False
+
+
+_READERS = {
+    **{word: _size for word in say.SIZES | say.PREDICATES},
+    **{word: _amount for word in say.SMALL_AMOUNTS | {"little", "ways", "lot"}},
+    **{word: _adverb for word in say.DEGREE_ADVERBS},
+    "way": _way,
+    "well": _well,
+    "just": _gap,
+    "barely": _adverb,
+    "shy": _shy,
+    "some": _some,
+    "much": _much,
+    "angle": _angle,
+    "gap": _gap_noun,
+}
+
+
+def _little(words: list[str], place: int) -> Span | None:
+    return _before_noun(words, place) or _amount(words, place) or _size(words, place)
+
+
+_READERS["little"] = _little
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    return "Say how far."
 
 
 ENGLISH = Kind(
@@ -31,7 +655,7 @@ ENGLISH = Kind(
     strength="advice",
     why="A size without a measure: two readers would do two different things.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
+    triggers=frozenset(_READERS),
     find=find,
     flag=(),
     leave=(),

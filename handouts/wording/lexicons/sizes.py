@@ -1,0 +1,360 @@
+"""Words of size, distance and degree, and the words that tell a size in space from any other size.
+
+A size is vague only where it belongs to the body or to a movement.  So the
+lists come in pairs: what is measured in space (movements, gaps, postures) and
+what is not (effort, time, load, feelings, talk).
+"""
+
+from handouts.wording.lexicons.forms import comparatives, nouns, verbs
+
+
+def _set(*lists: list[str]) -> frozenset[str]:
+    return frozenset(word for words in lists for word in words)
+
+
+# --- degrees --------------------------------------------------------------------------------------------------------
+
+SMALL_AMOUNTS = _set(
+    "bit tad touch hair smidge smidgen smidgin smidgeon fraction whisker shade mite skosh tick jot soupçon soupcon trifle sliver"
+    " wee-bit tiddly titch tidge tinge dash teensy-bit lick crumb speck nudge bittie toot fuzz squidge scooch scoosh scosh midge"
+    " fag-paper gnat's weeny pinch scrap morsel notch".split()
+)
+"""Nouns that say "a little" with "a" before them."""
+
+AMOUNTS_TOO = _set("little lot ways way good deal".split())
+
+DEGREE_ADVERBS = _set(
+    "slightly somewhat moderately marginally fractionally minimally modestly partially partly partway part-way barely faintly"
+    " subtly generously substantially considerably significantly noticeably minutely infinitesimally imperceptibly"
+    " tad-bit sparingly amply".split()
+)
+"""Adverbs that are vague wherever they change a place, an angle or a height."""
+
+GRADERS = _set(
+    "too very really quite pretty fairly rather reasonably relatively extra super ultra mega dead proper properly well right"
+    " kinda sorta nice nicely good just only so even still much far lots loads miles tons ever slightly somewhat moderately"
+    " marginally fractionally comparatively awfully terribly crazy insanely stupidly ridiculously seriously extremely"
+    " exceptionally incredibly unusually overly unduly excessively a-bit way jolly decently suitably sufficiently medium mid"
+    " more most less sky ankle fractionally noticeably generously medium-ish hella wicked deceptively".split()
+)
+"""Words before a size that grade it: "pretty low", "too wide", "extra deep"."""
+
+SIZES = _set(
+    comparatives("wide narrow high low deep shallow near close big small large short long broad steep slight tight tiny tall"),
+    "far farther farthest further furthest lil little teeny teensy teenie weeny wee tiddly titchy dinky itty-bitty itsy-bitsy"
+    " teeny-weeny teeny-tiny micro mini miniature minuscule minute minimal minor moderate modest medium medium-sized decent fair"
+    " generous ample sizeable sizable substantial considerable healthy hefty huge giant gigantic massive enormous vast immense"
+    " colossal humongous ginormous mahoosive whopping mighty monster jumbo baby bitty weensy reduced restricted exaggerated"
+    " partial subtle smallish biggish largish widish lowish highish longish shortish deepish narrowish mid-sized good-sized"
+    " fair-sized reasonable sensible fractional dainty mincing gentle expansive sweeping extravagant hearty whacking great"
+    " flattish nominal marginal good bijou roomy whisker-thin wide-ish low-ish high-ish shallow-ish full-ish half-ish some certain".split(),
+)
+"""Adjectives of size that make a movement or a gap vague."""
+
+STEEPER_ONLY = _set("steeper flatter sharper shallower gentler softer greater lesser bigger smaller fuller".split())
+
+PREDICATES = _set(
+    "wide wider high higher low lower deep deeper shallow shallower narrow narrower far farther further close closer near nearer"
+    " small smaller tiny tinier big bigger little short shorter larger steeper broader minimal reduced sky-high sky-wide ground-low"
+    " lowish highish widish deepish knee-deep huge massive long longer wide-ish low-ish teeny teensy diddy dinky mini"
+    " slight modest moderate shallow-ish compact tight tighter".split()
+)
+"""Sizes that can stand alone after a body part or a verb: "hands wide", "stay low"."""
+
+ALONE = _set("wider higher deeper shallower narrower closer nearer farther further bigger smaller tinier lower".split())
+"""Sizes that are an instruction by themselves: "Wider!"."""
+
+# --- what has a size in space -----------------------------------------------------------------------------------------
+
+SHAPES = _set(
+    nouns(
+        "step stride pace lunge hop jump leap bound skip bounce circle arc loop spiral oval ring pulse pump movement motion bend"
+        " tilt lean curve arch bow angle incline decline slope gradient gap distance stance squat plié plie slam twist rotation"
+        " turn nod kick straddle tuck hinge dip shift sway shuffle slide swing sweep wave opening stagger"
+        " crunch curl wiggle shimmy shrug rock circuit jab hook hover toe-out turn-out turnout knee-bend elbow-bend arm-swing"
+        " side-step sidestep footstep footprint tiptoe paddle kip wobble flick flutter scissor oscillation undulation"
+        " excursion displacement offset clearance spacing separation headroom lordosis kink flexion extension abduction"
+        " adduction pronation supination protraction retraction elevation depression inclination deviation roll lift raise drop"
+        " scoot skim shove glide reach rise descent v vee wedge diamond sidelean cant slant tap stomp stamp backswing upswing"
+        " follow-through swoop scoop pivot swivel windmill drift hip-hinge camber crouch sink peel fold press-up straddle split"
+        " zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend semicircle half-circle"
+    ),
+    "footwork feet-spacing".split(),
+)
+"""Nouns of movement, angle and gap: a size word before one of them is vague."""
+
+WEAK_SHAPES = _set(
+    nouns("way range space room move base grip amount degree spread width height depth span swim-stroke stroke press push pull punch throw position movement-range plank bridge row walk march jog amplitude carriage hold set-up setup opening frame foothold margin")
+)
+"""Nouns that have a size in space with some size words only."""
+
+SIZES_OF_WEAK = {
+    "way": _set("little small short long fair good decent tiny wee big considerable".split()),
+    "ways": _set("little small short long fair good decent tiny wee big".split()),
+    "range": _set("small smaller short shorter low partial reduced limited restricted tiny modest moderate little comfortable-ish mid narrow inner outer-ish larger bigger".split()),
+    "space": _set("little small some big generous tiny bit decent fair good more wide wider".split()),
+    "room": _set("little some bit".split()),
+    "move": _set("small tiny little big smaller bigger large huge teeny wee subtle".split()),
+    "moves": _set("small tiny little big smaller bigger large huge teeny wee subtle".split()),
+    "base": _set("wide wider broad broader narrow narrower small smaller generous bigger".split()),
+    "grip": _set("wide wider narrow narrower close closer broad medium wide-ish".split()),
+    "amount": _set("small tiny little slight fair modest".split()),
+    "degree": _set("small slight modest fair moderate".split()),
+    "spread": _set("wide wider narrow generous small big slight broad".split()),
+    "width": _set("medium generous moderate comfortable-ish decent fair small".split()),
+    "height": _set("medium low moderate modest small fair decent middling middle".split()),
+    "heights": _set("medium low moderate modest".split()),
+    "depth": _set("medium shallow moderate modest partial decent small fair good greater more".split()),
+    "position": _set("wide wider narrow narrower low lower".split()),
+    "carriage": _set("high low".split()),
+    "margin": _set("small slight fair narrow".split()),
+    "amplitude": _set("small low large".split()),
+    "stroke": _set("short shorter long longer small smaller big bigger tiny wide".split()),
+    "strokes": _set("short shorter long longer small smaller big bigger tiny wide".split()),
+    "punches": _set("short small little".split()),
+    "push": _set("tiny small".split()),
+    "pushes": _set("tiny small little short".split()),
+    "presses": _set("tiny small little".split()),
+    "bridge": _set("small low high higher little tiny".split()),
+    "hold": _set("wide low".split()),
+}
+
+NOT_WITH = {
+    "step": _set("low lower lowest high higher tall taller deep narrow close near nearest far good great gentle tight steep fair some certain broad".split()),
+    "steps": _set("low lower high higher deep narrow close steep good great gentle some certain fair".split()),
+    "pace": _set("good gentle steady moderate high low decent fair reasonable sensible healthy great modest easy short some certain".split()),
+    "turn": _set("good great some certain fair high low tall near long".split()),
+    "turns": _set("good great some certain fair long".split()),
+    "press": _set("low high".split()),
+    "rock": _set("good great big huge".split()),
+    "drop": _set("some good great high low".split()),
+    "jump": _set("good great".split()),
+    "jumps": _set("some good great".split()),
+    "ring": _set("low lower high higher small big large near far close some".split()),
+    "rings": _set("low lower high higher small big large near far close some".split()),
+    "loop": _set("low high lower higher short long small big large wide narrow".split()),
+    "loops": _set("low high lower higher short long small big large wide narrow some".split()),
+    "lift": _set("good great close some certain hefty heavy big near long deep low".split()),
+    "lifts": _set("good great some certain hefty big".split()),
+    "tap": _set("good great gentle close hefty near".split()),
+    "taps": _set("gentle good great".split()),
+    "wave": _set("good great some certain".split()),
+    "wedge": _set("low small high".split()),
+    "wedges": _set("low small high".split()),
+    "pulse": _set("high low good steady fair slight".split()),
+    "pump": _set("good great".split()),
+    "circuit": _set("short long mini small big good great fair some certain".split()),
+    "circuits": _set("short long mini good great some certain".split()),
+    "circle": _set("good great some certain fair".split()),
+    "movement": _set("good great some certain fair reduced gentle limited restricted".split()),
+    "movements": _set("good great some certain fair gentle reduced".split()),
+    "motion": _set("good great certain fair gentle".split()),
+    "press-up": _set("good some".split()),
+    "press-ups": _set("good some".split()),
+    "reach": _set("good great close easy some".split()),
+    "rise": _set("some".split()),
+    "extension": _set("good great some certain".split()),
+    "extensions": _set("good great some".split()),
+    "swing": _set("good great full some".split()),
+    "swings": _set("good great some".split()),
+    "squats": _set("good great some certain fair gentle".split()),
+    "squat": _set("good great some certain fair gentle".split()),
+    "lunges": _set("good great some certain gentle".split()),
+    "lunge": _set("good great some certain gentle low high".split()),
+    "kicks": _set("good great some".split()),
+    "kick": _set("good great some".split()),
+    "crunches": _set("good great some".split()),
+    "crunch": _set("good great some".split()),
+    "curls": _set("good great some".split()),
+    "curl": _set("good great some".split()),
+    "roll": _set("good great some certain".split()),
+    "rolls": _set("good great some certain".split()),
+    "twists": _set("good great some certain".split()),
+    "raises": _set("good great some certain".split()),
+    "raise": _set("good great some certain".split()),
+    "slide": _set("good great some certain".split()),
+    "slides": _set("good great some certain".split()),
+    "split": _set("close good".split()),
+    "depression": _set("minor moderate deep major some certain mild great".split()),
+    "elevation": _set("high low higher lower great".split()),
+    "arch": _set("high low higher lower great fallen".split()),
+    "arches": _set("high low higher lower".split()),
+    "shift": _set("short long good great late".split()),
+    "shifts": _set("short long good great late some".split()),
+    "skip": _set("good great".split()),
+    "distance": _set("great".split()),
+    "jab": _set("good great some".split()),
+    "jabs": _set("some good great".split()),
+    "hook": _set("low high lower higher small big".split()),
+    "hooks": _set("low high lower higher small big some".split()),
+    "v": _set("some certain good".split()),
+    "bow": _set("some good".split()),
+    "diamond": _set("some good big".split()),
+    "exercise": frozenset(),
+    "angle": _set("certain far close".split()),
+    "bounce": _set("good some".split()),
+    "bound": _set("certain".split()),
+    "fold": _set("some good".split()),
+    "stamp": _set("some small good big".split()),
+    "curve": _set("low high".split()),
+    "dip": _set("some good great".split()),
+    "dips": _set("some good great".split()),
+    "paddle": _set("small big short long some good".split()),
+    "slope": _set("some short long good".split()),
+    "incline": _set("high low some good".split()),
+}
+"""Sizes that say something else of this noun: "a low step" is a thing, "a good pace" a speed."""
+
+ANATOMY = _set("back leg legs body arm arms abs belly ribs limb limbs jaw lip trunk spine tummy stomach abdomen abdominals half third part edge end side corner calf calves thigh thighs quarter quarters hand foot rung hole holes notch row rail pulley shelf step stair bar setting gear pad level hip knee elbow shoulder shoulders cable ring handle hook resistance risk weight weights load loads dose price number numbers heart rate rep reps repetitions back's extremity extremities trapezius traps trap glute chest fibres".split())
+"""Nouns after "lower", "deep", "high" and the like that make it a name and no instruction."""
+
+# --- verbs and other words of movement --------------------------------------------------------------------------------
+
+MOVES = _set(
+    verbs(
+        "step bend lean tilt tip turn twist rotate roll raise lift lower drop sink dip squat lunge hinge fold bow curl uncurl arch"
+        " round flatten widen narrow broaden spread open close separate split straddle slide shuffle scoot shift move travel walk"
+        " march jog hop jump leap skip run come go bring take draw pull push press reach extend stretch straighten lengthen shorten"
+        " swing sweep circle stir rise float hover lie sit stand kneel crouch perch stay keep hold put place set plant"
+        " position park rest hang tuck lock unlock flex point turn-out angle slant pivot swivel spin send drive kick punch"
+        " throw push-off inch edge creep nudge scooch budge wriggle wiggle jut poke stick drift wander flare splay fan peel"
+        " pike crunch rock sway pulse pump bounce tap flick shrug retract protract abduct adduct dorsiflex plantarflex pronate"
+        " supinate internally-rotate elevate depress recline incline decline hike hoist heave drag lay land start finish begin end"
+        " stop pause work stride tread glide swim paddle row pedal climb crawl squeeze pinch settle soften ease relax release let"
+        " give make get grip grab hug loop wrap hitch bump crank adjust swap switch ride crook cock untuck stack stagger tighten"
+        " loosen duck scoop slump slouch hunch crane stoop squirm scrunch project present lead follow trail cross uncross clasp"
+        " unclasp push-back counter compress expand grow shrink collapse melt swoop surge plunge slot slip pop plonk"
+        " plop nestle tease tweak cant aim direct steer guide carry bear lob fling toss bowl putt cast paint trace sketch"
+        " scissor flutter vault spring bound prance gallop side-step sidestep back-step backpedal cover clear unfold unroll"
+        " un-bend unbend jack mount dismount pull-back invert evert nod shake turn swap curve sag yaw pitch list veer"
+        " tiptoe tip-toe wedge prop pile ladder feed pay play cup clench unclench lollop bob weave slip zig zag"
+        " hook sprawl toddle stroll gather hollow scoop dome wing beat"
+    ),
+)
+"""Verbs that move or place a part of the body or a piece of kit."""
+
+TIMID_MOVES = _set(
+    verbs(
+        "keep hold stay rest stop pause start finish begin end work get give make let swap switch adjust settle soften ease relax release"
+        " play lead follow pay set run go come take carry stretch move shake cover clear beat grow pump press push pull ride land grip swim"
+        " counter compress row pedal lie climb feed crank present project direct guide bear tighten loosen squeeze gather march jog walk"
+    )
+)
+"""Verbs of MOVES that speak as often of effort, time or mood; a degree after them needs a place or a body part too."""
+
+OTHER_VERBS = _set(
+    verbs(
+        "feel ache hurt burn sting tingle throb tire worry wait cheat talk speak breathe inhale exhale sweat drink sip eat sleep"
+        " slow speed calm warm cool rush hurry try help think know say tell hear listen see look enjoy love like hate laugh smile"
+        " chat read learn cough sneeze sound seem cost need want wish hope improve progress vary differ suffer struggle"
+        " panic moan grumble complain practise practice train exercise save spend wear read bother wobble shiver tremble"
+        " yawn sigh hum sing whistle fidget mind change chill brace tense contract engage strengthen fatigue pant puff"
+        " challenge vary scare surprise annoy sting itch pinch-feel swell bruise bleed spin fuss care sit-with"
+        " depend matter hesitate rely bite grumble groan creak squeak wince quiver"
+    ),
+)
+
+FEELINGS = _set(
+    comparatives(
+        "hard heavy fast slow quick light strong weak warm cool cold hot sore stiff tight soft loud quiet easy tough brave tired late"
+        " soon early old young nervous odd strange weird silly nice calm fresh keen rough sharp bright busy sick dull dim fit happy"
+        " sad proud cosy snug damp dry wet messy noisy hungry thirsty dizzy giddy queasy woozy shaky wobbly achy puffy short-tempered"
+    ),
+    "uncomfortable comfortable breathless puffed winded out-of-breath anxious bored boring awkward nauseous unwell different"
+    " difficult intense intensive relaxed tender swollen bruised numb tingly painful fatigued exhausted unsteady off bit"
+    " energetic enthusiastic ambitious demanding challenging challenged gentle careful optimistic pessimistic confusing confused"
+    " embarrassed embarrassing surprised disappointed pleased better worse best worst more-tired faster slower".split(),
+)
+
+UNSPATIAL = _set(
+    "time times while minute minutes second seconds hour hours day days week weeks month months year years moment longer sooner later"
+    " earlier effort energy strength force power pressure resistance load loads weight weights kilo kilos pound pounds kg speed tempo"
+    " beat pain soreness ache aches stiffness fatigue discomfort tension stretch burn burning pull-feeling tingle tingling warmth heat cold"
+    " breath breaths breathing water tea coffee juice food sugar snack salt milk squash wine beer music volume voice noise sound"
+    " rest break breather practice patience confidence courage fun help support advice information info detail details news"
+    " chat talk attention focus thought sleep money rep reps repetition repetitions set sets work practice training exercise exercises"
+    " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
+    " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
+    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist".split()
+)
+"""Nouns (and time words) whose amount is not a distance."""
+
+POSTURES = _set(
+    "bent flexed extended open apart turned rotated tilted raised lifted elevated lowered tucked rounded arched angled inclined"
+    " declined spread splayed staggered offset curved hinged crossed parted separated abducted adducted pronated supinated retracted"
+    " protracted unlocked hunched leaning hanging reclined twisted crooked curled folded slanted cocked pointed flared hollowed"
+    " straightened outstretched stretched outturned turned-out toed-out toed-in inward inwards outward outwards forward forwards"
+    " back backward backwards up upward upwards down downward downwards sideways sideway out in over off away aside ahead"
+    " behind beyond past below above under outside inside beneath across round around diagonal diagonally open opened closed"
+    " together adrift upright-ish pigeon-toed knock-kneed bow-legged internally externally medially laterally anteriorly"
+    " posteriorly distally proximally superiorly inferiorly lateral medial anterior posterior proximal distal oblique obliquely"
+    " skewed slouched stooped crouched dipped depressed everted inverted deviated concave convex off-centre off-center"
+    " uncrossed popped drawn pulled pushed dropped sunk shifted set cocked left right clockwise anticlockwise counterclockwise"
+    " straighter flatter rounder wider lower taller out-turned dorsiflexed plantarflexed hyperextended overlapping bowed cupped"
+    " clear proud short shy".split()
+)
+"""Words for where a part of the body is or how it is bent; a degree before one of them is vague."""
+
+PARTICLES = _set(
+    "up down in out back forward forwards backward backwards apart together outward outwards inward inwards away off over sideways"
+    " left right upward upwards downward downwards aside ahead behind across open round around wide high low higher lower wider"
+    " deep deeper closer nearer further farther out-turned down-and-out".split()
+)
+
+DIRECTIONS = _set("left right side sides inside outside front back rear outer inner middle centre center corner diagonal".split())
+
+# --- what explains a size ---------------------------------------------------------------------------------------------
+
+NOT_A_LANDMARK = _set(
+    "side sides back backs ball balls core cores arch arches body bodies foot-width hair pad pads heart hearts crown skin line lines"
+    " step steps grip grips corner corners loop loops rest".split()
+)
+
+LEVELS = _set(
+    "level line parallel height width high wide length touching touches touch brushes brush meets meet reaches reach clears clear"
+    " grazes kisses kiss bumps bump lands land rests rest contact against beside under underneath below beneath above past beyond outside inside"
+    " between onto over hovers passes pass covers cover lines faces crosses stacked".split()
+)
+
+UNTIL = _set("until till til so enough because where when as".split())
+CONTACT = _set(
+    verbs("touch brush meet reach graze kiss bump land rest clear pass press contact hit find knock nudge cover tap line feel stop stack sit")
+)
+
+UNITS = _set(
+    nouns(
+        "inch centimetre centimeter millimetre millimeter metre meter yard degree hand-width hand's-width handswidth handwidth handspan"
+        " hand-span finger finger-width fingerwidth finger's-width thumb thumb-width fist fist-width palm palm-width foot-length"
+        " foot-width shoe-length shoelength forearm-length arm-length arm's-length span knuckle hole notch click setting block quarter third half"
+        " breadth length width cubit fingertip hand footprint-length stride-length shoe mat-length card phalanx mil tile plank-width"
+        " floorboard paving-slab brick"
+    ),
+    "cm mm m ft in inches feet foot o'clock ° hip-width shoulder-width hips-width shoulders-width hip-distance shoulder-height"
+    " chest-height waist-height head-height knee-height hip-height eye-level right-angle parallel deg".split(),
+)
+NUMBERS = _set(
+    "a an one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen eighteen twenty thirty forty"
+    " forty-five fifty sixty seventy eighty ninety hundred half quarter third few couple several".split()
+)
+
+# --- small words ------------------------------------------------------------------------------------------------------
+
+FOLLOWERS = _set(
+    "and or but then so while until till when as if because before after on in at to of off from with for by over under above below"
+    " behind beside between into onto through toward towards across around round near past inside outside along against"
+    " now here there please again too instead throughout also first next this every each both you your it its his her their everyone"
+    " everybody folks guys girls ladies gents love darling loves my mate today tonight than unless since once just only like without"
+    " during per where which who though although rather almost plus not nor is are 's was i we they".split()
+)
+"""Words that may stand after a finished phrase of degree; after any other word the degree belongs to that word."""
+
+CLAUSE_BREAKS = _set(
+    "and then but so until till while as if because when that which who whose where before after unless once or since though although"
+    " , ; : ( ) ! ? . —".split()
+)
+
+FIRST_PERSON = _set("i my me he she mine we us our".split())
+PAST = _set("was were had did went felt used became seemed looked drifted".split())
+"""Past forms that no instruction has."""
+
+IMAGINED = _set("imagine imagining picture pretend pretending think".split())
