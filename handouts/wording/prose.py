@@ -96,7 +96,7 @@ def sentences(text: str, wanted: frozenset[str], classes_of) -> Iterator[Sentenc
     prose = blank_out(text)
     last: list[str] = []
     last_but_one: list[str] = []
-    for start, end in _spans(prose):
+    for start, end in sentence_spans(prose):
         piece = prose[start:end]
         letters = _LETTERS.findall(piece.lower())
         if not wanted.isdisjoint(letters):
@@ -152,8 +152,11 @@ def _sentence(text: str, piece: str, offset: int, classes_of, earlier: list[str]
     return Sentence(text, words, starts, ends, classes, earlier)
 
 
-def _spans(prose: str) -> Iterator[tuple[int, int]]:
-    """Start and end of each sentence, in order; none longer than LONGEST_SENTENCE."""
+def sentence_spans(prose: str) -> Iterator[tuple[int, int]]:
+    """Start and end of each sentence, in order; none longer than LONGEST_SENTENCE.
+
+    prose: as `blank_out` gives it.
+    """
     start = 0
     for found in _BREAK.finditer(prose):
         end = found.end()
@@ -185,16 +188,7 @@ def _cut(prose: str, start: int) -> int:
 
 def blank_out(text: str) -> str:
     """`text` with everything that is not prose turned to spaces, the same length, the same lines."""
-    cuts: list[tuple[int, int]] = []
-    start = 0
-    if text.startswith("---") and text[3:4] in ("\n", " ", "\r"):
-        end = _FRONT_MATTER_END.search(text, 3)
-        if end:
-            start = end.end()
-            cuts.append((0, start))
-    if "```" in text or "~~~" in text or "\n    " in text or "\n\t" in text or text.startswith(("    ", "\t")):
-        cuts += _code_blocks(text, start)
-    text = _blanked(text, cuts)
+    text = _blanked(text, _no_prose(text))
     if "<!--" in text:
         text = _blanked(text, _comments(text))
     if "`" in text:
@@ -202,6 +196,32 @@ def blank_out(text: str) -> str:
     if "](" in text or "][" in text or "]:" in text or "<" in text or "://" in text:
         text = _ADDRESSES.sub(_blank, text)
     return text
+
+
+def comments(text: str) -> list[tuple[int, int]]:
+    """Start and end of each HTML comment that stands outside front matter and code."""
+    if "<!--" not in text:
+        return []
+    found = _comments(_blanked(text, _no_prose(text)))
+    return [(start, end) for start, end in found if text[start - 1 : start] != "`" or text[end : end + 1] != "`"]
+
+
+def front_matter_end(text: str) -> int:
+    """The place after the front matter's last line, 0 where there is none."""
+    if text.startswith("---") and text[3:4] in ("\n", " ", "\r"):
+        end = _FRONT_MATTER_END.search(text, 3)
+        if end:
+            return end.end()
+    return 0
+
+
+def _no_prose(text: str) -> list[tuple[int, int]]:
+    """Where front matter and blocks of code stand."""
+    start = front_matter_end(text)
+    cuts = [(0, start)] if start else []
+    if "```" in text or "~~~" in text or "\n    " in text or "\n\t" in text or text.startswith(("    ", "\t")):
+        cuts += _code_blocks(text, start)
+    return cuts
 
 
 def _blank(found: re.Match[str]) -> str:
