@@ -3,6 +3,9 @@
 The field aliases (with spaces) are the keys of the files.  All scalars of a
 file arrive as text, exactly as written, and are read strictly here; a
 validator's ValueError reads "what is wrong; what to write instead".
+
+A line "field: what it means" in a class's docstring is also what an editor
+shows for that key, through the JSON Schema.
 """
 
 from __future__ import annotations
@@ -219,7 +222,11 @@ class Option(Model):
 
 
 class Substitute(Model):
-    """Another exercise, or an option of one, that serves the same end."""
+    """Another exercise, or an option of one, that serves the same end.
+
+    exercise: id, the name of its file without ".md".
+    option: id of an easier or harder way of it.
+    """
 
     exercise: Code
     option: Code | None = None
@@ -228,16 +235,25 @@ class Substitute(Model):
 class ExerciseFacts(Model):
     """The front matter of an exercise text.
 
+    title: the name of the exercise, as it stands on the sheet.
+    language: tag of the text's language.
     equipment: what is needed; each entry is one kit name, or alternatives
         joined by " or " in the file ("bench or chair").
     positions: the first is the usual one.
     written_for: the side that the text is written for; None when sides are
         "together" or when the text names no side.
+    sides: "together", "each" (one side, then the other) or "alternating".
     hands: how hands hold the weight: "one each" (a pair), "both on one",
         "one" (the working hand alone), "none".
     cuff: a weight cuff on a forearm can replace the grip.
+    clock: where 12 o'clock is: straight ahead on the floor, up on the wall,
+        beyond the crown of the head of someone who lies, or across the body.
+    regions: what works, in plain words.
     demands: what the movement asks of a body at its usual range.
     knee_bend: the deepest bend of a knee, degrees from straight.
+    step_height: of the step that the text is written for.
+    options: data of easier and harder ways, by id; their words are the items
+        under Easier and Harder.
     substitutes: in the order in which to try them.
     seconds_per_rep: at an easy, controlled pace (common practice: 4 s).
     picture: a likeness from sighted life, only for clients who like them.
@@ -336,6 +352,8 @@ class Exercise(Model):
 class ByLevel(Model, Generic[T]):
     """One value for each level; a file may give one value for all three."""
 
+    model_config = ConfigDict(title="By level")
+
     level_1: T = Field(alias="level 1")
     level_2: T = Field(alias="level 2")
     level_3: T = Field(alias="level 3")
@@ -378,10 +396,15 @@ WordsByLanguage = Annotated[
 class Work(Model):
     """One exercise in a plan.
 
+    exercise: id, the name of its file without ".md".
     option: id of an easier or harder way; "none" in the file for a level that
         does the exercise as it is.
-    dose: None in timed intervals, where the work time decides, and where a
-        warm-up leaves it open.
+    dose: how much; None in timed intervals, where the work time decides, and
+        where a warm-up leaves it open.
+    load: for every client whose own file asks for none.
+    effort: how hard, such as "2 in reserve" or "RPE 8".
+    tempo: counts to lower, pause, lift, pause, such as "3-1-2-0".
+    position: one of those that the exercise can be done in.
     """
 
     exercise: Code
@@ -411,12 +434,24 @@ class TimedWork(Work):
 
 
 class StraightSets(DosedWork):
+    """All sets of one exercise, one after another.
+
+    sets: how many.
+    rest: between sets; none after the last.
+    """
+
     structure: Literal["straight sets"]
     sets: CountByLevel
     rest: SecondsByLevel
 
 
 class Superset(Model):
+    """Two or more exercises back to back, as often as there are rounds.
+
+    rest_inside: between the exercises of a round.
+    rest_after: between rounds; none after the last.
+    """
+
     structure: Literal["superset"]
     rounds: CountByLevel
     rest_inside: SecondsByLevel = Field(alias="rest inside")
@@ -425,6 +460,12 @@ class Superset(Model):
 
 
 class Circuit(Model):
+    """Three or more stations, one after another, as often as there are rounds.
+
+    station_rest: between stations.
+    round_rest: between rounds; none after the last.
+    """
+
     structure: Literal["circuit"]
     rounds: CountByLevel
     station_rest: SecondsByLevel = Field(alias="station rest")
@@ -433,6 +474,13 @@ class Circuit(Model):
 
 
 class Intervals(Model):
+    """Work and rest by the clock, station after station.
+
+    work: time at each station.
+    rest: between stations.
+    round_rest: between rounds; none after the last.
+    """
+
     structure: Literal["intervals"]
     work: SomeSecondsByLevel
     rest: SecondsByLevel
@@ -442,13 +490,21 @@ class Intervals(Model):
 
 
 class AsManyRounds(Model):
+    """As many good rounds as the time allows.
+
+    time: for all rounds together.
+    """
+
     structure: Literal["as many rounds as possible"]
     time: SomeSecondsByLevel
     exercises: ListOf[DosedWork] = Field(min_length=1)
 
 
 class EveryMinute(Model):
-    """Each exercise starts on a full minute; what is left of it is rest."""
+    """Each exercise starts on a full minute; what is left of it is rest.
+
+    time: for all of it.
+    """
 
     structure: Literal["every minute"]
     time: SomeSecondsByLevel
@@ -462,7 +518,10 @@ Structure = Annotated[
 
 
 class EasyPart(Model):
-    """Warm-up or cool-down: how long, and what to do in it."""
+    """Warm-up or cool-down: how long, and what to do in it.
+
+    time: for the whole part.
+    """
 
     time: SomeSeconds
     exercises: ListOf[Work] = ()
@@ -471,11 +530,17 @@ class EasyPart(Model):
 class PlanFacts(Model):
     """A plan file.
 
-    title, note: one text for all, or one for each language tag.
-
+    plan: short code that stands on every sheet and in every log.
     version: counted from 1; each version has a file of its own, so that an
         old log still finds the plan that it belongs to.
-    note: what changed since the last version, in the trainer's words.
+    title: one for all, or one for each language tag.
+    date: of this version.
+    review_by: when trainer and client should look at the plan again.
+    note: what changed since the last version, in the trainer's words; one for
+        all, or one for each language tag.
+    warm_up: before the session.
+    session: the parts of the session, in order.
+    cool_down: after the session.
     """
 
     plan: Code
@@ -512,8 +577,12 @@ Points = Annotated[int, *_strict(_read_points, "24 pt")]
 
 
 class PrintForm(Model):
-    """size: points, 14 to 48.  weight: of the running text.
+    """Large print on paper.
 
+    size: 14 pt to 48 pt.
+    weight: of the running text.
+    both_sides: printed on both sides of the paper.
+    sheets: which of the full sheet, the memory card and the log sheet.
     log_landscape: the log sheet on pages that are wider than high.
     line_spacing: times the size; "by size" is 1.5, and 1.3 above 28 pt.
     """
@@ -529,14 +598,24 @@ class PrintForm(Model):
 
 
 class ScreenForm(Model):
+    """A page for a screen reader or a magnifier.
+
+    sheets: which of the full sheet, the memory card and the log sheet.
+    """
+
     sheets: Sheets = ALL_SHEETS
 
 
 class BrailleForm(Model):
-    """code and grade choose the liblouis tables; width in cells, length in lines.
+    """Braille, as a file to emboss or to read on a braille display.
 
-    grade: 1 uncontracted, 2 contracted.  print_twin: also a print copy of the
-    same pages for the trainer (not yet: reserved for the proof).
+    code: the braille code; with the grade it chooses the liblouis tables.
+    grade: 1 uncontracted, 2 contracted.
+    width: cells in a line.
+    length: lines on a page.
+    both_sides: embossed on both sides of the paper.
+    running_head: client, plan and page at the top of every page.
+    sheets: which of the full sheet, the memory card and the log sheet.
     """
 
     code: Literal["ueb", "fr", "es", "de"] = "ueb"
@@ -571,7 +650,11 @@ class Forms(Model):
 
 
 class Cuff(Model):
-    """A weight cuff for a forearm without a hand to grip."""
+    """A weight cuff for a forearm without a hand to grip.
+
+    up_to: the heaviest that it can be made.
+    step: from one weight to the next.
+    """
 
     side: Side
     up_to: MassText = Field(alias="up to")
@@ -628,7 +711,11 @@ class Limit(Model):
 
 
 class PlanChoice(Model):
-    """version None means the newest."""
+    """A plan that this client follows.
+
+    plan: its code.
+    version: None means the newest.
+    """
 
     plan: Code
     version: Version | None = None
@@ -647,7 +734,10 @@ OneOrTwoSided = Annotated[
 
 
 class BestSet(Model):
-    """A hard set the client did: the base of an estimated maximum."""
+    """A hard set the client did: the base of an estimated maximum.
+
+    in_reserve: repetitions that were left.
+    """
 
     load: LoadText
     reps: Annotated[int, *_whole(1, 200, "10")]
@@ -655,6 +745,11 @@ class BestSet(Model):
 
 
 class Screening(Model):
+    """What came of the questions on health before the first session.
+
+    outcome: "cleared" by whoever may clear, or "referred" to them.
+    """
+
     date: Date
     by: Words
     outcome: Literal["cleared", "referred"]
@@ -663,6 +758,20 @@ class Screening(Model):
 class ClientFacts(Model):
     """A client file.
 
+    code: short code, on every page instead of a surname.
+    name: as the client likes to be called; it stands on the sheets.
+    language: of the sheets.
+    units: in which the client thinks of weights.
+    place: a gym has the usual kit, a home what "kit" lists.
+    level: 1, 2 or 3, for plans with levels.
+    minutes: time that the client has.
+    guide_dog: the sheet reminds of the dog's corner.
+    weaker_side: it goes first.
+    log_by: how the client notes what was done.
+    effort_cap: the hardest that is asked, 0 to 10.
+    limits: what this client's body asks for.
+    plans: which plans the client follows.
+    best_sets: by exercise id.
     hands: which hands can grip; "right" or "left" for one-handed clients.
     pace: how kit is found between exercises; sets the change-over time
         (common practice: 30 s sighted, 75 s by touch).
@@ -713,9 +822,13 @@ class Client(Model):
 
 
 class StudioFacts(Model):
-    """studio.yaml.  format: version of the folder's format, 1 today.
+    """studio.yaml.
 
-    phone: whom the client calls with a question.  emergency: the local number.
+    format: version of the folder's format, 1 today.
+    name: of the studio.
+    coach: who writes the plans.
+    phone: whom the client calls with a question.
+    emergency: the local number.
     """
 
     format: Annotated[int, *_whole(1, 1, "1")] = 1
@@ -738,6 +851,14 @@ class LogLine(Model):
     effort: 0 to 10.
     raw: what came in, word for word.  One message may fill several lines;
         each of them carries the whole of it.
+    reps of (0,): the exercise was skipped, which is not the same as unknown.
+    metres: walked with a weight, all sets together.
+    rounds: done in "as many rounds as possible".
+    warning: pain or another sign to stop, in the client's words.  Until the
+        trainer has written an answer beside it, no new weight is worked out.
+    answer: what the trainer decided about the warning.
+    corrected: the day on which another line took this one's place; such a
+        line is kept in the file and counts for nothing.
     """
 
     line: int
@@ -752,6 +873,11 @@ class LogLine(Model):
     effort: int | None
     note: str
     raw: str
+    metres: int | None = None
+    rounds: int | None = None
+    warning: str = ""
+    answer: str = ""
+    corrected: datetime.date | None = None
 
 
 class Studio(Model):
@@ -759,6 +885,7 @@ class Studio(Model):
 
     exercises: (id, language) to text; starter texts and the studio's own.
     plans: (plan, version) to plan.
+    logs: by client code; lines that were corrected are left out.
     """
 
     facts: StudioFacts

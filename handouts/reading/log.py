@@ -23,6 +23,9 @@ from handouts.reading.text_file import LARGEST_LOG, read_text
 COLUMNS = ("date", "plan", "version", "exercise", "side", "weight", "reps", "time", "effort", "note", "raw")
 """The header of a log file, in this order."""
 
+LATER_COLUMNS = ("metres", "rounds", "warning", "answer", "corrected")
+"""Columns that stand behind these in newer files; an older file has none of them."""
+
 Cell = TypeVar("Cell")
 
 
@@ -46,13 +49,15 @@ def read_log_lines(path: Path, shown: str) -> tuple[tuple[LogLine, ...], tuple[F
     rows = csv.reader(io.StringIO(text, newline=""), strict=True)
     faults: list[Fault] = []
     lines: list[LogLine] = []
+    columns: tuple[str, ...] = COLUMNS
     begins = 1
     try:
         for row in rows:
             if begins == 1:
                 _check_header(row, shown)
+                columns = tuple(cell.strip() for cell in row)
             elif any(cell.strip() for cell in row):
-                line = _line(row, shown, begins, faults)
+                line = _line(row, columns, shown, begins, faults)
                 if line is not None:
                     lines.append(line)
             begins = rows.line_num + 1
@@ -68,7 +73,7 @@ def read_log_lines(path: Path, shown: str) -> tuple[tuple[LogLine, ...], tuple[F
 
 
 def _check_header(row: list[str], shown: str) -> None:
-    if tuple(cell.strip() for cell in row) == COLUMNS:
+    if tuple(cell.strip() for cell in row) in (COLUMNS, COLUMNS + LATER_COLUMNS):
         return
     wrong = "the first line does not name the columns of a log"
     instead = f"write '{','.join(COLUMNS)}'"
@@ -79,18 +84,20 @@ def _check_header(row: list[str], shown: str) -> None:
     raise StudioFaults((Fault(shown, 1, wrong, instead),))
 
 
-def _line(row: list[str], shown: str, number: int, faults: list[Fault]) -> LogLine | None:
-    if len(row) != len(COLUMNS):
+def _line(
+    row: list[str], columns: tuple[str, ...], shown: str, number: int, faults: list[Fault]
+) -> LogLine | None:
+    if len(row) != len(columns):
         faults.append(
             Fault(
                 shown,
                 number,
-                f"the line has {len(row)} of {len(COLUMNS)} cells",
+                f"the line has {len(row)} of {len(columns)} cells",
                 "write a comma for each empty cell, and quotation marks around words with commas",
             )
         )
         return None
-    cells = dict(zip(COLUMNS, row, strict=True))
+    cells = dict.fromkeys(LATER_COLUMNS, "") | dict(zip(columns, row, strict=True))
     before = len(faults)
 
     no_reps: tuple[int, ...] = ()
@@ -119,6 +126,11 @@ def _line(row: list[str], shown: str, number: int, faults: list[Fault]) -> LogLi
         effort=read("effort", _read_effort, None),
         note=cells["note"].strip(),
         raw=cells["raw"],
+        metres=read("metres", amounts.read_whole_number, None),
+        rounds=read("rounds", amounts.read_whole_number, None),
+        warning=cells["warning"].strip(),
+        answer=cells["answer"].strip(),
+        corrected=read("corrected", amounts.read_date, None),
     )
     return line if len(faults) == before else None
 

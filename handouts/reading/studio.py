@@ -240,7 +240,11 @@ def _sound(found: Gathered, facts: StudioFacts) -> StudioReading:
             if shown not in found.faults
         },
         clients=clients,
-        logs={code: lines for code, lines in found.logs.items() if code in clients},
+        logs={
+            code: tuple(line for line in lines if line.corrected is None)
+            for code, lines in found.logs.items()
+            if code in clients
+        },
     )
     return StudioReading(studio, by_client, tuple(dict.fromkeys(found.client_codes.values())))
 
