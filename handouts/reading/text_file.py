@@ -28,7 +28,10 @@ _SAVE_AS = "open it in a text editor and save it as 'UTF-8' plain text"
 # (Unicode's category Cc) but tab and line feed, then invisible ones.
 _BAD = re.compile(
     "[\x00-\x08\x0b-\x1f\x7f-\x9f"
-    "\u00ad\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060\u2066-\u2069\ufeff\ufffe\uffff]"
+    "\u00ad\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060\u2066-\u2069\ufeff\ufffe\uffff"
+    # Private-use characters mean something in one font alone; none has a name
+    # to speak or a braille cell.
+    "\ue000-\uf8ff\U000f0000-\U000ffffd\U00100000-\U0010fffd]"
 )
 
 
@@ -154,12 +157,13 @@ def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
         bad = _BAD.search(line)
         if bad:
             found = bad[0]
-            name = unicodedata.name(found, "a control character").lower()
+            nameless = "a control character" if unicodedata.category(found) == "Cc" else "without a name"
+            name = unicodedata.name(found, nameless).lower()
             faults.append(
                 Fault(
                     shown,
                     number,
-                    f"an invisible character (U+{ord(found):04X}, {name}) stands after '{_start_of(line, found)}'",
+                    f"a character that cannot be read (U+{ord(found):04X}, {name}) stands after '{_start_of(line, found)}'",
                     "delete it and type the line again",
                 )
             )
