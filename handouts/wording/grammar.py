@@ -22,7 +22,7 @@ the work at one word has a fixed ceiling.
 from collections.abc import Iterable, Iterator, Mapping
 from typing import NamedTuple
 
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import NAME, PAUSES, Sentence
 
 LEADER = 1
 """The bit of the class `leader`, the first class of every lexicon: words after which a clause may start."""
@@ -102,7 +102,7 @@ class Phrases:
         for place, part in enumerate(parts):
             if part.sort == ONE and not part.anything:
                 size = len(_spelt_out(lexicon, part))
-                if size < best_size:
+                if 0 < size < best_size:
                     best, best_size = place, size
         if best < 0:
             raise ValueError(f"the phrase {line.strip()!r} has no word to be found by")
@@ -177,6 +177,9 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
 
 
 def _spelt_out(lexicon: Lexicon, part: Part) -> frozenset[str]:
+    """All words a part may be; none when it may also be a name, which no list holds."""
+    if part.mask & NAME:
+        return frozenset()
     words = set(part.words)
     for name, bit in lexicon.bits.items():
         if part.mask & bit:

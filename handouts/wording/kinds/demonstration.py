@@ -15,6 +15,14 @@ _STANDS_FOR = {
         the|our|your|that|this _? @role
         @role @name
     """,
+    # whoever is shown, in a comparison
+    "shown": """
+        me|mine|ours|hers|theirs|@name
+        the|our|your|that|this _? @role
+        our @name
+        @role @name
+        the one|ones|person|people next|in|at|on|beside|opposite
+    """,
     # a thing of theirs
     "whose": """
         mine|ours
@@ -69,7 +77,9 @@ _PHRASES = Phrases(
     """,
     unlike="""
         [ not like that|this ]
+        [ about|roughly like that|this ]
         <!@number like that
+        [ so ] <@body|@kit|it|them &,|.|!|;|and|:
     """,
     this="""
         just|and|you|to|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial
@@ -80,7 +90,7 @@ _PHRASES = Phrases(
     """,
     watch="""
         {look} {who}
-        {look} {whose} @body|kit
+        {look} {whose} @body|@kit
         {look} how|what {doing}
         {look_at} {who}
         {look_at} {whose}
@@ -98,7 +108,9 @@ _PHRASES = Phrases(
         ^ [ see ] $
         ^ [ see ] that|this|it|there|here $
         ^ see|notice {whose}
-        ^ see|notice my|me|mine|@name
+        ^ see|notice mine $
+        ^ see|notice my|our @body
+        ^ see @name|him|her|me do|doing|go|going|drive|bend|lift|move|turn|use|keep|keeping|hold
         ^ notice {who}
         ^ [ notice where|how|what ] my|mine|i
         can|did|do|could [ you all|guys? see ] that|this|how|what|where|it|the|my|mine|me $
@@ -106,18 +118,40 @@ _PHRASES = Phrases(
         you [ see ] $
         did|do you [ see|catch|clock|get|spot ] that|it|the|my
         you|you'all|all can|could|will|should|might|may [ see|notice ] me|my|mine
-        watched me|@name|him|her|the
+        watched me|us !train|grow
+        {look} _*3 in|on my hand|hands|feet|shoulders
+        [ notice|see|watch how|where|what @adverb? i|my|we|he|she|@name ]
     """,
     invitation="""
-        [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? ? see|observe|notice|tell ] !the|a|if|whether
+        [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? see|observe|notice|tell ] !the|a|if|whether
         [ as|like you see|saw ]
-        [ as|like you have|'ve|had just|already|all|? ? seen|watched|noticed ]
-        [ as just? seen ] !@be
-        [ like|as|what|the|that you just|all|already|have|? ? saw|seen|watched ]
+        [ as|like you have|'ve|had just|already|all? seen|watched|noticed ]
+        [ as just? demoed|seen ] !@be
+        [ like|as|what|the|that you just|all|already|have? saw|seen|watched ]
         [ see|watch for yourself|yourselves ]
         [ what you saw|seen|watched ]
     """,
+    view="""
+        everyone|everybody|you|they|all get|gets|has|have|getting [ a _? view|look|peek|gander ] !at|of
+        [ everyone|everybody|you|they|all get|gets|has|have a _? view|look ] !at|of
+        [ witnessed|witness|witnessing|observed ] @det
+        once|after|when you have|'ve [ seen|watched|observed|witnessed ] @det|it|me|how
+        so|let you|everyone [ get|gets the picture|idea ] <!never
+    """,
     copy="""
+        [ go|goes|going by my|mine|his|her|@name ] !@name
+        [ take|taking|borrow|steal|get|pick your|a|the|up? cue|lead|leaf|tip|idea|rhythm|pattern|shape|example off|from|out? of? {who} ]
+        [ take|taking your cue|lead|rhythm|shape|pattern from {whose} ]
+        [ base|model|pattern|mould|mold|style|build yours|yourself|it|your on|after {who} ]
+        [ base|model|pattern|mould|mold|style|build yours|yourself|it|your _? on|after {whose} ]
+        [ be my|his|her|our|@name 's? echo|shadow|twin|mirror|copy|copycat|reflection ]
+        i|@name|he|she _*6 ,|and|then|. ? you|everyone [ do|does the same|likewise ]
+        i|@name|he|she will|'ll|go|'m|am _*6 then|and|, ? you|everyone [ copy|imitate|mimic|follow|mirror|repeat|echo|do|try ]
+        my|our _*3 do|does|goes|go|move|moves , [ yours|your @body? does|do|goes|go|too ]
+        [ do|does|go|goes likewise ]
+        [ follow|keep|move|go|work|come|play|dance|sing along ] !the|a|at|@poss|to|until
+        [ join in|me ] with|on|when
+        [ mirror|copy|echo|follow|match|shadow|repeat|replicate|imitate|mimic every|each|all|both ] _*4 @name|@role|i|me|make|makes|do|does
         !@poss [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|mime|impersonate|replicate|reproduce|duplicate {who} ]
         [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|replicate|reproduce|duplicate|match|matching {whose} ]
         [ copy|mimic|imitate|mirror|ape|emulate|shadow|parrot|replicate|reproduce|duplicate|match|repeat|echo what|whatever|exactly|how|everything|every|each|all ]
@@ -132,7 +166,7 @@ _PHRASES = Phrases(
         [ do|doing as|what|whatever|like the|your|our @role ]
         [ do|doing my|our|his|her moves|move|steps|routine ]
         [ do|doing the|exactly|just same|as|the as|like|that {who} ]
-        [ same|together|along as|with me ] 
+        [ same|along as|with me ]
         [ monkey see ] , monkey
         copied|imitated|mirrored|modelled|modeled [ from|by|on ] the|our|your|@name|me
         [ copied|imitated|mirrored|reproduced from|off ] 
@@ -145,7 +179,7 @@ _PHRASES = Phrases(
         [ the|exactly|just same? way|how|manner {doing} ]
         in the manner|way|style|fashion [ i|we|he|she|@name ]
         [ in the manner|way|style|fashion i|we|he|she am|are|is ]
-        [ just|exactly|much|same|identical|identically|identically? ? as|like|to {doing} ]
+        [ just|exactly|much|same|identical|identically|identically? as|like|to {doing} ]
         [ as|like i|we am|do|did|have|'ve|was|showed|show|just|demonstrated|said|move|go|hold|keep ] !said|mentioned|explained|described|told|say|always
         [ same|identical|similar|exactly|just as|to|like mine|ours|me|@name|his|hers|theirs ]
         [ as|like|to|with|than mine|ours ]
@@ -154,6 +188,19 @@ _PHRASES = Phrases(
         [ same|identical as|to {whose} ]
         [ identical|similar to that|those of ]
         [ the same _*3 as|like {whose} ]
+        [ same _? _? as {shown} ]
+        [ in|after|with the|a? _? style|fashion|manner|spirit|vein|way|footsteps of {shown} ]
+        [ in the same|identical _ as|like {shown} ]
+        [ as @adverb|@dim as {shown} ]
+        [ as @adverb|@dim as our|the|my _? _ just|always? did|does|do|has|can ]
+        [ as|like|the|where|how|what|whatever mine|@name just|always|already? landed|did|does|goes|went|is|was|sits|sat|stays|lands|finishes|ends|ended|starts|stands|lies|moves|moved|hangs|points|bends|do ]
+        [ what you see mine|me|my|us ]
+        @handle|@body|@orient|@kit [ like me|@name ] $
+        @handle|@body|@orient|@kit [ like the|our|your @role ] in|on|at|next|opposite|beside|does|is|$
+        ^|, [ like me|@name ] $
+        [ à|a la me|@name ]
+        [ @name style ] $
+        [ my|@name|his|her 's? way ] $
         [ the same _*3 as|like mine|me|i|@name ]
         [ like|as|where|what|whatever|wherever mine @be ]
         [ like|as|where|whatever|wherever mine do|does|did|has|have|goes|go|stays|stay ]
@@ -164,17 +211,17 @@ _PHRASES = Phrases(
         [ the _? one i|we|he|she|@name did|do|showed|made|was ]
     """,
     show="""
-        i|we|he|she|@name|@role will|'ll|am|'m|can|could|shall|is|'s|would just|now|also|quickly|? ? going|about|happy|? to? [ show|showing|demonstrate|demonstrating|demo|model|illustrate ]
+        i|we|he|she|@name|@role will|'ll|am|'m|can|could|shall|is|'s|would just|now|also|quickly? going|about|happy|? to? [ show|showing|demonstrate|demonstrating|demo|model|illustrate ]
         [ let|letting me|us|him|her|@name just|quickly|first|? show|demonstrate|demo|model ]
         [ let|letting you see|watch ] it|me|how|@name|what|this
-        [ show|shows|showing you|them|everyone|us|people|him|her how|what|where|the|one|again|this|now|it|a|my ] 
+        [ show|shows|showing|shown you|them|everyone|us|people|him|her how|what|where|the|one|again|this|now|it|a|my ] 
         [ show|shows|showed|shown|showing you ] $
         @name|@role , _? [ show us|them|everyone|everybody ]
-        [ as|like|the|that|which i|we|he|she|@name|@role just|already|have|? ? showed|shown|showing|demonstrated|demonstrate|demonstrates|demoed|modelled|modeled|show|shows ]
-        [ i|we|he|she|@name just|already|have|had|? ? showed|shown|demonstrated|demoed|modelled|modeled ]
+        [ as|like|the|that|which i|we|he|she|@name|@role just|already|have? showed|shown|showing|demonstrated|demonstrate|demonstrates|demoed|modelled|modeled|show|shows ]
+        [ i|we|he|she|@name just|already|have|had? showed|shown|demonstrated|demoed|modelled|modeled ]
         [ i|we|he|she|@name am|is|'s|was|were|are showing|demonstrating|modelling|modeling|demoing ]
-        [ as|how|way|like|when|exactly it|just|is|was|already|being|? ? demonstrated|modelled|modeled|presented|demoed|performed ] by|in|on|at|earlier|above|here|last|today|this|now|$
-        [ as|like it|just|is|was|already|? ? demonstrated|modelled|modeled|demoed ]
+        [ as|how|way|like|when|exactly it|just|is|was|already|being? demonstrated|modelled|modeled|presented|demoed|performed ] by|in|on|at|earlier|above|here|last|today|this|now|$
+        [ as|like it|just|is|was|already? demonstrated|modelled|modeled|demoed ]
         [ way|manner it was|is|'s|has presented|demonstrated|shown|done|performed ]
         [ demonstration|demonstrations|demo|demos ] !of|that
         [ demonstrated|modelled|modeled by|in ]

@@ -23,10 +23,10 @@ _PHRASES = Phrases(
         [ the one|ones yonder|opposite? there? ]
         [ yonder|thereabouts|hereabouts ]
         [ about|roughly|around|just so @dim apart? ] !that|as|you|your|it
-        [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? ? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ]
+        [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ]
         [ where|wherever i point|tap|touch|pat|press|hold|am|put ] !standing|sitting
         [ where|wherever my finger|fingers|hand|hands|thumb|palm|toe|foot is|are|'s|goes|go|rests ]
-        [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ? ] <indicated|pointed|touched
+        [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ] <indicated|pointed|touched
         [ than this ] $
         [ as @dim as this|that ] $
         [ from|between this to|and this ]

@@ -53,7 +53,7 @@ _PHRASES = Phrases(
         [ eyeball|eyeballing ]
         [ visually ] 
         [ visual check|inspection|cue|checks ]
-        [ use|using|with|trust your own|two|? ? eyes ] !closed|shut
+        [ use|using|with|trust your own|two? eyes ] !closed|shut
         [ with your own eyes ]
         [ naked eye ]
         [ eyes tell|confirm ]
@@ -67,9 +67,9 @@ _PHRASES = Phrases(
         [ peripheral vision ]
         [ not be able to see ]
         [ not|never|cannot|just|barely|still|only|no longer see ] @poss|@body
-        [ you can|could|should|will|'ll|might just|barely|only|still|no|be|able|not|longer|? ? ? ? see ] @poss|the|both|@body|where|if|whether|any|more|no
+        [ you can|could|should|will|'ll|might just|barely|only|still|no|be|able|not|longer*3 see ] @poss|the|both|@body|where|if|whether|any|more|no
         [ see|seeing your|both|all own? @body ]
-        [ until|till|when|once|if|unless|where|as|so|before|that you can|could|do|no|cannot|just|first|longer|not|only? ? ? see|spot|notice|glimpse ] @poss|the|both|any|a|daylight|more|less
+        [ until|till|when|once|if|unless|where|as|so|before|that you can|could|do|no|cannot|just|first|longer|not|only*2 see|spot|notice|glimpse ] @poss|the|both|any|a|daylight|more|less
         [ visible|invisible ] 
         [ in|under|with good|bright|strong light ]
         [ disappear|disappears|vanish|vanishes behind|under|below|beneath|from ]

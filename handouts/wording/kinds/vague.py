@@ -100,6 +100,8 @@ def _adverb(words: list[str], place: int) -> Span | None:
 
 def _degree(words: list[str], start: int, end: int) -> Span | None:
     """The span of a phrase of degree if it is said of a place, an angle or a movement."""
+    if words[max(0, start - 3) : start] and "there" in words[max(0, start - 3) : start] and _at(words, end) not in say.SHAPES:
+        return None
     follows = _at(words, end)
     if follows in ("too", "ever", "very", "just"):
         follows = _at(words, end + 1)
@@ -196,7 +198,7 @@ def _before_noun(words: list[str], place: int) -> Span | None:
             break
         if noun not in say.SIZES and noun not in say.FEELINGS and noun not in _BODY and noun not in say.POSTURES and noun not in _BETWEEN:
             return None
-        if noun in _BODY and noun.endswith("s") and noun not in ("abs", "biceps"):
+        if noun in _BODY and (noun.endswith("s") and noun != "biceps" or (word, noun) in _NAMES or word in ("low", "lower", "upper", "deep")):
             return None
         reach += 1
     else:
@@ -214,6 +216,9 @@ def _before_noun(words: list[str], place: int) -> Span | None:
     return first, end
 
 
+_NAMES = frozenset((size, part) for size in ("big", "little", "great", "small") for part in ("toe", "finger", "thumb"))
+"""Parts of the body with a size in their name."""
+
 _BETWEEN = frozenset("and , controlled smooth steady even easy slow relaxed circular more less v bouncy springy lazy cat hip knee elbow of soft loose".split())
 
 
@@ -227,7 +232,7 @@ def _alone(words: list[str], place: int) -> Span | None:
     end = place + 1
     if word in ("close", "far", "wide", "deep", "high", "low", "further", "farther", "closer", "nearer", "near") and after in _FORWARD:
         end += 1
-    elif not _finished(words, end) or after in ("of", "is", "are", "'s") and word != "wide":
+    elif not _finished(words, end) or after in ("of", "is", "are", "'s"):
         return None
     if word in ("close", "near", "nearer") and after in ("to", "by", "your", "the", "it"):
         return None
@@ -260,6 +265,11 @@ def _alone(words: list[str], place: int) -> Span | None:
             verb = True
         if other in ("it", "them", "these", "those", "everything"):
             it = True
+        if other == "be":
+            verb = True
+    if start == first and first > 1 and words[first - 1] == ":":  # "Trunk lean: minimal."
+        shape = any(other in say.SHAPES or other in say.MOVES or other in ("length", "range", "stance") for other in words[max(0, first - 4) : first - 1])
+        verb = verb or shape
     if word in _NEEDS_A_SHAPE:
         if not (shape or (it and verb and _at(words, place - 1) in ("it", "them", "it's")) or (graded and _at(words, first) in ("ever", "nice"))):
             return None
@@ -431,7 +441,7 @@ def _grown(words: list[str], place: int) -> int:
                 break
         else:
             break
-    if first < place and first > 0 and words[first - 1] == "not":
+    if first > 0 and words[first - 1] == "not":
         first -= 1
     while first < place and words[first] in ("just", "only", "so", "and", "more", "less", "still", "even") and first + 1 < place:
         first += 1
@@ -489,7 +499,7 @@ def _moved(words: list[str], start: int, end: int) -> bool:
     if particle:
         return True
     if start - begin <= 1 and (end >= len(words) or words[end] in PAUSES):  # "Just a bit.", ", not a lot,"
-        if any(word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS for word in words[:begin]):
+        if any((word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS) and word != "time" for word in words[:begin]):
             return False
         return any(word in say.MOVES or word in say.SHAPES for word in words[:begin]) or words[end - 1] in ("more", "less", "further")
     return False
@@ -517,10 +527,12 @@ def _explained(words: list[str], first: int, last: int) -> bool:
     count = len(words)
     # the measure stands right before: "two fingers lower"
     for reach in range(first - 1, max(-1, first - 3), -1):
-        if words[reach] in say.UNITS and _numbered(words, reach):
+        if words[reach] in PAUSES:
+            break
+        if words[reach] in say.UNITS and words[reach] not in _LIMBS and _numbered(words, reach):
             return True
     # a place by a landmark: "just outside the shoulders", "a little above the knee"
-    inner = words[last - 1] in _PLACES_BY_LANDMARK
+    inner = words[last - 1] in _PLACES_BY_LANDMARK and words[last - 2] not in ("far", "way", "further", "farther")
     if _at(words, last) in _PLACES_BY_LANDMARK or inner or words[last : last + 2] == ["in", "front"]:
         start = last + (0 if inner else 1)
         if words[last : last + 2] == ["in", "front"]:
@@ -560,10 +572,10 @@ def _measured_after(words: list[str], place: int, count: int) -> bool:
         elif word in say.UNITS and _numbered(words, place):
             return True
         elif word in ("until", "till", "til", "so", "enough"):
-            return _met(words, place + 1, limit + 4)
-        elif word == "as" and _at(words, place + 2) == "as":
+            return _met(words, place + 1, limit + 4, word == "so")
+        elif word == "as" and _at(words, place + 2) == "as" and _at(words, place + 1) in say.PREDICATES:
             return True
-        elif word in ("level", "line", "parallel", "height", "width", "touching", "o'clock", "°"):
+        elif word in ("level", "parallel", "height", "width", "touching", "o'clock", "°") or (word == "line" and words[place - 1] == "in"):
             return True
         elif word in ("past", "beyond", "below", "above", "under", "beneath", "against", "at", "to", "onto", "over", "outside", "inside", "between") and (
             pauses or word not in ("at", "over", "between", "to")
@@ -599,25 +611,34 @@ def _starts_afresh(words: list[str], place: int) -> bool:
 
 
 def _numbered(words: list[str], place: int) -> bool:
-    """Whether a number stands before the unit at `place`, or is in it."""
+    """Whether the unit at `place` is counted, or counts itself: "two fingers", "hip-width"."""
     word = words[place]
-    if word in ("o'clock", "°", "hip-width", "shoulder-width", "hips-width", "parallel", "right-angle", "halfway") or "-" in word or word in ("width", "height", "length"):
+    if word in _WHOLE_UNITS or "-" in word:
         return True
     for reach in range(place - 1, max(-1, place - 5), -1):
         before = words[reach]
-        if before in say.NUMBERS or before[:1].isdigit():
-            return True
         if before in PAUSES:
             return False
+        if before in ("a", "an", "one", "half", "quarter", "another", "each"):
+            return reach == place - 1 or (before in ("one", "half", "quarter", "a") and words[place - 1] in ("a", "good", "single", "whole", "'s", "full", "half"))
+        if before in say.NUMBERS or before[:1].isdigit():
+            return True
     return False
 
 
-def _met(words: list[str], place: int, limit: int) -> bool:
-    """Whether something is met: a landmark after "until" or "so that"."""
+_WHOLE_UNITS = frozenset("o'clock ° parallel right-angle halfway width height length".split())
+_LIMBS = frozenset("foot feet hand hands fingertip fingertips shoe finger thumb".split())
+
+
+def _met(words: list[str], place: int, limit: int, purpose: bool) -> bool:
+    """Whether something is met: a landmark after "until", a touch after "so that"."""
+    contact = landmark = False
     for word in words[place:limit]:
         if word in (";", ".", "!", "?", ":", "("):
-            return False
-        if word in _LANDMARKS or word in say.UNITS:
+            break
+        contact |= word in say.CONTACT
+        landmark |= word in _LANDMARKS or word in say.UNITS or word in ("each", "together")
+        if landmark and (contact or not purpose):
             return True
     return False
 

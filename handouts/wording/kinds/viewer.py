@@ -67,7 +67,7 @@ _PHRASES = Phrases(
         [ show|shows|showing|give me|us|the|your @camera? your|the|both @body ]
         [ show|present|give your|the|both|a @body|profile to {watcher} ]
         [ in profile|shot|frame|view ]
-        [ i|we should|can|could|want|need|will|'ll|must|be|able|like|to|? ? ? see ] your|the|both|all|daylight
+        [ i|we should|can|could|want|need|will|'ll|must|be|able|like|to*2 see ] your|the|both|all|daylight
         [ out of? shot|frame ]
         [ off-camera|on-camera|onscreen|on-screen|offscreen ]
         [ mirror|opposite image of me|mine ]

@@ -56,7 +56,7 @@ _ROLES = _nouns(
     " sensei sifu guru master mentor staff volunteer student pupil client member class group team crew line row"
     " person guy lady girl boy bloke lad lass fella chap gentleman lady kid child man woman fellow dude gal star"
     " daughter son sister brother mum mom dad wife husband nephew niece cousin aunt uncle grandson granddaughter"
-    " carer caregiver companion opponent leader-in-front front-row somebody someone everyone everybody others rest"
+    " carer caregiver companion opponent leader-in-front front-row somebody whoever someone everyone everybody others rest"
 ) + ["men", "women", "children", "people", "folk", "folks", "ladies", "guys"]
 
 # --- the body -------------------------------------------------------------------------------------------------------
@@ -165,7 +165,7 @@ _COPY = _verbs(
 _MEDIA = _nouns(
     "photo photograph picture pic image snapshot selfie screenshot diagram figure chart graph infographic illustration drawing sketch"
     " cartoon poster video clip vid footage film movie reel gif animation slideshow slide recording tutorial thumbnail"
-    " pictogram icon emoji doodle painting storyboard livestream stream vlog webcast broadcast webinar dvd youtube visual graphic"
+    " pictogram icon emoji doodle outline inset woodcut engraving silhouette flyer brochure leaflet painting storyboard livestream stream vlog webcast broadcast webinar dvd youtube visual graphic"
     " flipbook flashcard handout-picture leaflet-picture close-up closeup wallchart flipchart whiteboard blackboard noticeboard"
     " projection projector montage portrait figure-drawing artwork stick-man stick-figure stickman x-ray scan plate caption line-drawing"
     " schematic blueprint map print printout"
@@ -242,6 +242,7 @@ _POSSESSIVES = _words("my your his her its our their")
 CLASSES = {
     "leader": _words("and then but or so now just please next also okay ok right first to again here well good simply lastly finally instead"),
     "name": [],
+    "adverb": _words("neatly slowly smoothly nicely softly quietly lightly gently tidily tall straight still low high wide far deep deeply fast quickly crisply sharply loosely cleanly well"),
     "me": _words("i me myself we us mine ours"),
     "my": _words("my our mine ours"),
     "they": _words("he she they him her them"),

@@ -1,0 +1,71 @@
+"""Whether the words of a sentence say a place or a size themselves.
+
+A place that is pointed at, or a size without a measure, is rescued by a body
+landmark, a clock direction, a measure or a surface that can be touched, when
+it stands in the same sentence and explains that place or that size.
+"""
+
+from handouts.wording.lexicons.en import LEXICON
+from handouts.wording.prose import Sentence
+
+_PLACE = LEXICON.mask("body", "surface", "unit", "room")
+_BODY = LEXICON.mask("body")
+_PREPOSITION = LEXICON.mask("prep")
+_NOT_A_PLACE = frozenset("of with for from after before as".split())
+_LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly".split())
+_SAYS_WHERE = frozenset("the a where until till so touching level close enough your halfway midway in line wherever".split())
+_STOPS = frozenset("and but then not if because while or with . ! ? ;".split())
+_CONTACT = frozenset(
+    "touch touches touching meet meets brush brushes reach reaches feel feels press presses rest rests graze grazes kiss kisses"
+    " contact bend bends crease creases starts ends begins stops".split()
+)
+
+
+def explained_after(sentence: Sentence, last: int, reach: int = 9) -> bool:
+    """Whether the words that follow say the place or the size: ", to the bridge of your nose"."""
+    words, classes = sentence.words, sentence.classes
+    count = len(words)
+    place = last
+    skipped = 0
+    while place < count and words[place] in _LEADS_IN and skipped < 4 and not classes[place] & _PLACE:
+        if words[place] in ("the", "your"):
+            break
+        place += 1
+        skipped += 1
+    if place >= count:
+        return False
+    opens = classes[place] & _PREPOSITION and words[place] not in _NOT_A_PLACE
+    counts = classes[place] & LEXICON.bits["number"] or words[place] in ("a", "an", "half")
+    apposed = words[place] in _SAYS_WHERE and (skipped and words[last] in (",", ":", "—", "("))
+    explains = words[place] in ("where", "until", "till", "so", "close", "touching", "level", "wherever")
+    if not (opens or counts or apposed or explains):
+        return False
+    for near in range(place, min(count, place + reach)):
+        if near > place and words[near] in _STOPS:
+            return False
+        if classes[near] & _PLACE and (near > place or classes[near] & LEXICON.bits["unit"]):
+            return True
+        if explains and words[near] in _CONTACT:
+            return True
+    return False
+
+
+def explained_before(sentence: Sentence, first: int) -> bool:
+    """Whether the words just before say the place: "on the front of your thighs, right here"."""
+    words, classes = sentence.words, sentence.classes
+    place = first - 1
+    if place >= 0 and words[place] in (",", "—", ":", "("):
+        place -= 1
+    if place < 1 or not classes[place] & (_BODY | LEXICON.mask("surface", "unit")):
+        return False
+    for near in range(place - 1, max(-1, place - 7), -1):
+        if words[near] in _STOPS or words[near] == ",":
+            return False
+        if classes[near] & _PREPOSITION and words[near] not in _NOT_A_PLACE:
+            return True
+    return False
+
+
+def explained(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether the sentence says what the words from `first` to before `last` leave open."""
+    return explained_after(sentence, last) or explained_before(sentence, first)
