@@ -43,6 +43,8 @@ from handouts.handout import (
 
 # Blank cells at each side of a centred line, at the least.
 CENTRE_MARGIN = 3
+# Cells that deep lists leave for their words.
+NARROWEST = 12
 # Lines of what follows that stay on the page of a heading.
 KEPT_BELOW_HEADING = 2
 # A field of the log sheet leaves this much of its line free, or a line below.
@@ -73,7 +75,6 @@ class Piece:
 
     segments: its words.  first, runover: blank cells at the left.
     centred: each line in the middle, `first` and `runover` then 0.
-    whole: the cells that its longest lines may fill.
     before, after: whether a blank line stands there; None below a heading
         that keeps its text close (then no blank line, whatever follows).
     keeps: lines of the next pieces that must stand on the same page.
@@ -85,6 +86,7 @@ class Piece:
     continued: set in a box or table; what a new page in its midst begins with.
     heading: what it says, where it is a heading of the tree.
     refers: for an entry of a contents list, which heading it leads to.
+    limit: for such an entry, the cells that its words may fill.
     role: as in `PageLine`.
     """
 
@@ -105,6 +107,7 @@ class Piece:
     continued: Continued | None = None
     heading: Head | None = None
     refers: int | None = None
+    limit: int = 0
     role: str = "text"
 
     @property
@@ -151,6 +154,10 @@ class _Setter:
 
     def _segments(self, content: Line, indent: int, emphasis: bool = True) -> tuple[Segment, ...]:
         return segments(words(content, self.code, emphasis), self.width - indent, self.code)
+
+    def _indent(self, cells: int) -> int:
+        """An indent that leaves room for words, however deep a list goes."""
+        return min(cells, self.width - NARROWEST)
 
     def _phrase(self, key: str, **values: Line) -> Line:
         """A phrase of layout with lines set in for its names."""
@@ -207,11 +214,13 @@ class _Setter:
             return Piece(
                 segments(its_words, self.width - 2 * CENTRE_MARGIN, self.code),
                 centred=True, before=True, after=True, keeps=KEPT_BELOW_HEADING, heading=told, unbroken=True,
+                role="heading",
             )
         indent = 4 if heading.level == 3 else 6
         return Piece(
             segments(its_words, self.width - indent, self.code),
             first=indent, runover=indent, before=True, after=None, keeps=KEPT_BELOW_HEADING, heading=told, unbroken=True,
+            role="heading",
         )
 
     def _list(self, block: Steps | Points) -> Pieces:
@@ -224,14 +233,16 @@ class _Setter:
             marker = words((Text(f"{number}."),), self.code) if isinstance(block, Steps) else ()
             content = (*marker, *words(item.content, self.code))
             pieces.append(
-                Piece(segments(content, self.width - runover, self.code), first=2 * level, runover=runover)
+                Piece(segments(content, self.width - self._indent(runover), self.code), self._indent(2 * level), self._indent(runover))
             )
             for nested in item.blocks:
                 if isinstance(nested, Steps | Points):
                     pieces += self._items(nested, level + 1, runover)
                 elif isinstance(nested, Paragraph):
-                    indent = 2 * (level + 1)
-                    pieces.append(Piece(self._segments(nested.content, runover), first=indent, runover=runover))
+                    below = self._indent(runover)
+                    pieces.append(
+                        Piece(self._segments(nested.content, below), self._indent(2 * (level + 1)), below)
+                    )
                 else:
                     pieces += self._block(nested)
         return tuple(pieces)
@@ -240,7 +251,7 @@ class _Setter:
         """A line of 7s above, a line of gs below, no blank line at their inside."""
         title = Piece(
             self._segments(block.title, 4, emphasis=False),
-            first=4, runover=4, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True,
+            first=4, runover=4, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True, role="heading",
         )
         inner = (title, *self.blocks(block.blocks))
         continued = Continued(self._segments(self._phrase("continued", title=block.title), 4, emphasis=False))
@@ -252,6 +263,7 @@ class _Setter:
         caption = Piece(
             self._segments(table.caption, 4, emphasis=False),
             first=4, runover=4, before=True, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True,
+            role="heading",
         )
         if not table.columns or not table.rows:
             return (caption,) if table.caption else ()
@@ -301,7 +313,7 @@ class _Setter:
                 *note_words[1:-1],
                 replace(note_words[-1], cells=note_words[-1].cells + closing),
             )
-        note = Piece(segments(note_words, self.width - 6, self.code), first=6, runover=4)
+        note = Piece(segments(note_words, self.width - 6, self.code), first=6, runover=4, role="note")
         continued = Continued(self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False))
         pieces: list[Piece] = [note]
         for row in table.rows:
@@ -326,12 +338,12 @@ class _Setter:
         """An exercise in cell 5, below it a short line for each thing to write,
         with room beside it or an empty line below it."""
         title = Piece(
-            self._segments(entry.title, 4), first=4, runover=4, before=True, after=None,
-            keeps=KEPT_BELOW_HEADING, unbroken=True,
+            self._segments(entry.title, 4, emphasis=False), first=4, runover=4, before=True, after=None,
+            keeps=KEPT_BELOW_HEADING, unbroken=True, role="heading",
         )
         fields = [self._log_field(field) for field in entry.fields]
         if not fields:
-            return (replace(title, after=False, keeps=0),)
+            return (replace(title, after=False, keeps=0, role="text"),)
         return (title, *fields[:-1], replace(fields[-1], after=True))
 
     def _log_field(self, field: LogField) -> Piece:
@@ -391,11 +403,14 @@ def contents(pieces: Pieces, code: Code, paper: Paper, language: str, reserved: 
     width = paper.width - paper.margin
     setter = _Setter(code, width, layout_words(language))
     title = setter.heading(Heading(2, (Text(setter.words["contents"]),), "contents"))
-    # The columns of the page numbers stay free, and three cells before them.
-    room = width - 2 - reserved - 3
+    # A blank, two guide dots, a blank and the page number stand after an entry.
+    limit = width - 4 - reserved
     entries = tuple(
-        Piece(segments(piece.heading.words, room, code), runover=2, refers=index, off_number_line=True)
+        Piece(
+            segments(piece.heading.words, limit - 2, code), runover=2, limit=limit, refers=index,
+            off_number_line=True, role="contents",
+        )
         for index, piece in enumerate(pieces)
         if piece.heading and piece.heading.level == 2
     )
-    return (replace(title, heading=None), *_as_list(entries)) if entries else ()
+    return (replace(title, heading=None, role="contents"), *_as_list(entries)) if entries else ()

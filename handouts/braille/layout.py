@@ -133,7 +133,7 @@ class _Frame:
             whole += [PageLine("", role="blank")] * (place + 1 - len(whole))
             line = whole[place]
             cells = line.cells.ljust(self.width - len(its_number), BLANK) + its_number
-            whole[place] = replace(line, cells=cells, role="number" if line.role == "blank" else line.role)
+            whole[place] = replace(line, cells=cells, role="number" if not line.cells else line.role)
         # On paper that is embossed on both sides, an even page is bound at its right.
         margin = 0 if self.paper.both_sides and number % 2 == 0 else self.paper.margin
         if margin:
@@ -216,15 +216,14 @@ class _Pages:
                 lambda offset: min(frame.width - 2 * CENTRE_MARGIN, width(offset) - CENTRE_MARGIN),
                 frame.width - 2 * CENTRE_MARGIN,
             )
-            lines = [_Line(replace(row, cells=_in_the_middle(row.cells, frame.width))) for row in rows]
+            lines = [_Line(replace(row, cells=_in_the_middle(row.cells, frame.width)), piece.role) for row in rows]
         elif piece.refers is not None:
-            room = max(len(segment.cells) for segment in piece.segments) + piece.runover
-            room = max(room, frame.width - BESIDE_NUMBER - len(frame.number_cells(self._page)) - 2)
-            rows = wrap(piece.segments, piece.first, piece.runover, lambda _: room, room)
-            lines = [_Line(row) for row in rows[:-1]] + [_Line(row, refers=piece.refers) for row in rows[-1:]]
+            rows = wrap(piece.segments, piece.first, piece.runover, lambda _: piece.limit, piece.limit)
+            lines = [_Line(row, piece.role) for row in rows]
+            lines[-1] = replace(lines[-1], refers=piece.refers)
         else:
             rows = wrap(piece.segments, piece.first, piece.runover, width, frame.width)
-            lines = [_Line(row) for row in rows]
+            lines = [_Line(row, piece.role) for row in rows]
         if piece.opening:
             lines.insert(0, _Line(Row(piece.opening * frame.width_of(line, page), "", 0), "rule"))
         if piece.closing:
@@ -233,7 +232,7 @@ class _Pages:
             taken = lines[-1].row.taken if lines else 0
             lines.append(_Line(Row(piece.closing * its_width, "", taken), "rule"))
         blank = Row("", "", lines[-1].row.taken if lines else 0)
-        lines += [_Line(blank, "blank")] * piece.room
+        lines += [_Line(blank, "room")] * piece.room
         return lines
 
     def _fits(self, pieces: Pieces, index: int, line: int) -> bool:
@@ -253,17 +252,28 @@ class _Pages:
                 return False
             # A long first item of a list does not hold the second one to it.
             keeps = piece.keeps if piece.unbroken or len(rows) <= UNDIVIDED else 0
-            if keeps or piece.unbroken or len(rows) <= UNDIVIDED:
-                needed = len(rows)
-            else:
-                needed = DIVIDED_AT_LEAST + (1 if piece.opening else 0)
-            if line + needed > frame.last:
-                return False
+            if line + len(rows) > frame.last:
+                return self._divided(piece, rows, line) > 0
             kept = max(keeps, kept - len(rows))
             index += 1
-            if kept <= 0 or needed < len(rows) or index == len(pieces):
+            if kept <= 0 or index == len(pieces):
                 return True
-            line += needed + self._gap(pieces, index)
+            line += len(rows) + self._gap(pieces, index)
+
+    def _divided(self, piece: Piece, rows: list[_Line], line: int) -> int:
+        """How many of a piece's lines stay on this page when the others go to
+        the next; 0 if it must not be divided here."""
+        if piece.unbroken or piece.fixed or sum(1 for row in rows if row.row.cells) <= UNDIVIDED:
+            return 0
+        room = min(self.frame.last - line, len(rows) - 1)
+        for here in range(room, 0, -1):
+            above = sum(1 for row in rows[:here] if row.row.cells) - bool(piece.opening)
+            if above < DIVIDED_AT_LEAST:
+                return 0
+            rest = self._rows(_rest(piece, rows[here - 1].row.taken), self.frame.top, self._page + 1)
+            if sum(1 for row in rest if row.row.cells) - bool(piece.closing) >= DIVIDED_AT_LEAST:
+                return here
+        return 0
 
     def _new_page(self, piece: Piece | None, index: int) -> None:
         """Begin a page; in the midst of a box or table, say what goes on."""
@@ -275,7 +285,8 @@ class _Pages:
             self._blank()
         said = Piece(continued.line, first=4, runover=4)
         for part in (said, *continued.heads):
-            self.pages[-1] += self._rows(part, self._line, self._page)
+            lines = self._rows(part, self._line, self._page)
+            self.pages[-1] += [replace(line, role="continued") for line in lines]
 
     def _blank(self) -> None:
         self.pages[-1].append(_Line(Row("", "", 0), "blank"))
@@ -307,14 +318,16 @@ class _Pages:
             if len(rows) <= room:
                 self.pages[-1] += rows
                 return
-            here = room
-            if len(rows) - here < DIVIDED_AT_LEAST + (1 if piece.closing else 0):
-                here = len(rows) - DIVIDED_AT_LEAST - (1 if piece.closing else 0)
-            here = max(1, min(here, room))
+            # Nothing else is possible where a rule cannot be kept on a whole page.
+            here = self._divided(piece, rows, self._line) or room
             self.pages[-1] += rows[:here]
-            taken = rows[here - 1].row.taken
-            piece = replace(piece, segments=piece.segments[taken:], first=piece.runover, opening="")
+            piece = _rest(piece, rows[here - 1].row.taken)
             self._new_page(piece, 1)
+
+
+def _rest(piece: Piece, taken: int) -> Piece:
+    """What is left of a piece after its first segments."""
+    return replace(piece, segments=piece.segments[taken:], first=piece.runover, opening="")
 
 
 def _same_frame(before: Piece, piece: Piece) -> bool:
@@ -333,7 +346,7 @@ def _with_numbers(lines: list[_Line], starts: dict[int, tuple[int, int]], frame:
             # One blank at each side of the dots, and never fewer than two dots.
             dots = GUIDE_DOT.get(frame.code.name, "⠐") * (free - 2) if free >= 4 else BLANK * (free - 2)
             cells = cells + BLANK + dots + BLANK + number
-        if not cells and role == "text":
+        if not cells and role != "room":
             role = "blank"
         finished.append(PageLine(cells, line.row.print, role))
     return finished

@@ -12,8 +12,10 @@ class PageLine:
     cells: from the first cell on, without blanks at the end; "" for an empty
         line.  Blanks are U+2800.
     print: the words of the source that the line says, "" where none do.
-    role: "text", "head" (running head), "number" (a page number alone),
-        "rule" (a line of a box or table) or "blank".
+    role: "text", "heading", "rule" (a line of a box or table), or what the
+        layout adds: "head" (running head), "number" (a page number alone),
+        "contents", "continued", "note" (transcriber's note), "room" (an empty
+        line to write on), "blank".
     """
 
     cells: str
