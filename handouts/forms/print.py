@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import ctypes
+import importlib.metadata
 import logging
 import re
 from collections.abc import Iterator
@@ -11,6 +13,7 @@ from typing import Any
 
 from handouts.errors import MissingLibrary, RenderError
 from handouts.forms import Look, Rendered, paper
+from handouts.forms.pdf_repair import repair
 from handouts.forms.templating import fill
 from handouts.handout import Handout
 from handouts.models import PrintForm
@@ -41,23 +44,40 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
         log_template="print_log.html.j2", bands=lambda entries: paper.bands(entries, form, log_page.width),
         fits=lambda table: paper.fits(table, form, page.width),
     )
-    html = _spaces_apart(html)
+    html = _spaces_apart(html, underlined=form.weight == "bold")
+    source = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher())
     with _complaints() as complaints:
-        document = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher()).render()
+        document = source.render()
         data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")
     if complaints:
         raise RenderError(f"the PDF would be faulty: {complaints[0]}; tell the maker of this program")
-    return Rendered(data, len(document.pages))
+    return Rendered(repair(data, source.etree_element), len(document.pages))
 
 
-def _spaces_apart(html: str) -> str:
-    """The same page with the last space before a span in a span of its own.
+def versions() -> dict[str, str]:
+    """The libraries that shape the bytes; Pango is asked without WeasyPrint."""
+    found = {name: importlib.metadata.version(name) for name in ("weasyprint", "pydyf", "pikepdf", "fonttools")}
+    try:
+        pango = ctypes.CDLL("libpango-1.0.so.0")
+        pango.pango_version_string.restype = ctypes.c_char_p
+        found["pango"] = pango.pango_version_string().decode()
+    except (OSError, AttributeError):
+        found["pango"] = "unknown"
+    return found
+
+
+def _spaces_apart(html: str, underlined: bool) -> str:
+    """The same page with no text that ends in a space before a span.
 
     WeasyPrint 70 breaks a line after its first word when a run of text fits
     but for its last space; a run that does not end in a space is broken well.
+    So the space goes into the span, or, where it would keep a measure from
+    the next line or be seen underlined, into a span of its own.
     """
     html = re.sub(r" (</(?:strong|abbr|span)>)", r"\1 ", html)
-    return re.sub(r" (?=<(?:strong|abbr|span)\b)", "<span> </span>", html)
+    apart = r"(?:abbr|span) class=\"measure\"" + (r"|strong" if underlined else "")
+    html = re.sub(rf" (?=<(?:{apart})\b)", "<span> </span>", html)
+    return re.sub(r" (<(?:strong|span lang)\b[^>]*>)", r"\1 ", html)
 
 
 def _weasyprint() -> Any:
