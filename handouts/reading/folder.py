@@ -57,6 +57,10 @@ def files_in(folder: Path, ending: str, needed: bool = False) -> Iterator[tuple[
         shown = f"{folder.name}/{name}"
         if name.startswith(".") or name.endswith("~"):
             continue
+        if not name.isprintable():
+            readable = "".join(sign if sign.isprintable() else "?" for sign in name)
+            yield Fault(f"{folder.name}/{readable}", 0, "the file's name holds signs that cannot be read", "rename it")
+            continue
         if not name.endswith(ending):
             found = next((other for other in (*_MISSPELT[ending], ending) if name.lower().endswith(other)), None)
             if found:

@@ -77,8 +77,6 @@ def read_bytes(path: Path, shown: str, largest: int = LARGEST_TEXT) -> bytes:
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
     except FileNotFoundError:
         raise _refused(shown, 0, "there is no such file", "make it, or take its name out") from None
-    except IsADirectoryError:
-        raise _refused(shown, 0, "this is a folder, not a file", "put a text file in its place") from None
     except PermissionError:
         if path.is_dir():  # Windows says no permission where others say it is a folder
             raise _refused(shown, 0, "this is a folder, not a file", "put a text file in its place") from None
@@ -87,18 +85,20 @@ def read_bytes(path: Path, shown: str, largest: int = LARGEST_TEXT) -> bytes:
         raise _refused(
             shown, 0, f"the file cannot be opened ({problem.strerror or problem})", "check the file and its disk"
         ) from None
-    with os.fdopen(handle, "rb") as file:
-        kind = os.fstat(file.fileno())
-        if stat.S_ISDIR(kind.st_mode):
+    try:
+        mode = os.fstat(handle).st_mode
+        if stat.S_ISDIR(mode):
             raise _refused(shown, 0, "this is a folder, not a file", "put a text file in its place")
-        if not stat.S_ISREG(kind.st_mode):
+        if not stat.S_ISREG(mode):
             raise _refused(shown, 0, "this is not an ordinary file", "put a text file in its place")
-        try:
+        with os.fdopen(handle, "rb", closefd=False) as file:
             data = file.read(largest + 1)
-        except OSError as problem:
-            raise _refused(
-                shown, 0, f"the file cannot be read ({problem.strerror or problem})", "check the file and its disk"
-            ) from None
+    except OSError as problem:
+        raise _refused(
+            shown, 0, f"the file cannot be read ({problem.strerror or problem})", "check the file and its disk"
+        ) from None
+    finally:
+        os.close(handle)
     if len(data) > largest:
         raise _refused(
             shown,
@@ -130,11 +130,11 @@ def _line_of(before: bytes) -> int:
 
 
 def _around(data: bytes, at: int) -> str:
-    """The letters before the byte that cannot be read, and a gap for it."""
+    """The words around a byte that cannot be read, "_" standing for such bytes."""
     start = max(data.rfind(b"\n", 0, at), data.rfind(b"\r", 0, at), at - 20) + 1
-    before = data[start:at].decode("utf-8", "ignore")
-    after = data[at + 1 : at + 12].split(b"\n")[0].split(b"\r")[0].decode("ascii", "ignore")
-    return "".join(sign for sign in f"{before}_{after}" if sign.isprintable())
+    line = re.split(b"[\r\n]", data[start : at + 12])[0]
+    words = line.decode("utf-8", "replace").replace("\ufffd", "_")
+    return "".join(sign for sign in words if sign.isprintable())
 
 
 def _binary(shown: str, line: int) -> StudioFaults:

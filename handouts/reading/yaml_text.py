@@ -258,6 +258,11 @@ _SYNTAX = (
         "a second colon with a space after it stands in one value, or the line is indented too far",
         "put quotes around the words after the first colon, or line it up with the line above",
     ),
+    (
+        "maximum nesting",
+        f"blocks are nested more than {DEEPEST} deep",
+        "write the file with fewer levels",
+    ),
     ("tab character", "a tab stands where spaces belong", "indent with spaces, two for each step"),
     (
         "escape",
