@@ -158,7 +158,8 @@ Count = Annotated[int, *_whole(1, 50, "3")]
 Age = Annotated[int, *_whole(1, 120, "47")]
 EffortCap = Annotated[int, *_whole(1, 10, "5")]
 Cells = Annotated[int, *_whole(20, 60, "40")]
-Lines = Annotated[int, *_whole(10, 40, "25")]
+Lines = Annotated[int, *_whole(8, 40, "25")]
+Margin = Annotated[int, *_whole(0, 8, "2")]
 Grade = Annotated[int, *_whole(1, 2, "2")]
 LevelNumber = Annotated[Level, *_whole(1, 3, "1")]
 Version = Annotated[int, *_whole(1, 999, "1")]
@@ -606,25 +607,67 @@ class ScreenForm(Model):
     sheets: Sheets = ALL_SHEETS
 
 
+BraillePaper: TypeAlias = Literal["11.5 x 11 inch", "Letter", "A4", "notetaker"]
+
+# Cells a line and lines a page.  11.5 x 11 inch: the size usual in North
+# America (BANA sample notes).  Letter and A4: what fits at 6.2 mm a cell and
+# 10 mm a line with a margin for binding, as samples of both have it.  A
+# notetaker has no pages (length 0).
+_BRAILLE_PAPERS: dict[str, tuple[int, int]] = {
+    "11.5 x 11 inch": (40, 25), "Letter": (30, 25), "A4": (28, 28), "notetaker": (32, 0),
+}
+
+
 class BrailleForm(Model):
     """Braille, as a file to emboss or to read on a braille display.
 
     code: the braille code; with the grade it chooses the liblouis tables.
     grade: 1 uncontracted, 2 contracted.
+    tables: names of liblouis tables to use in place of those of code and grade.
+    numbers: French digits in the mathematical notation (antoine) or as a to j
+        after the number sign (letters).
+    paper: gives width and length where they are not written; a notetaker has
+        no pages.
     width: cells in a line.
     length: lines on a page.
     both_sides: embossed on both sides of the paper.
+    binding_margin: cells of the width that stay empty at the binding edge.
     running_head: client, plan and page at the top of every page.
+    page_number: where it stands.
+    file: what is written: brf for an embosser, pef for embossing programs,
+        unicode for a text of braille cells, ebraille for a braille display.
+    padded: every line of a brf file filled with spaces to the width.
+    letters: of a brf file.
+    volume_pages: a sheet of more pages than this is split into volumes; 0
+        never splits.
     sheets: which of the full sheet, the memory card and the log sheet.
     """
 
     code: Literal["ueb", "fr", "es", "de"] = "ueb"
     grade: Grade = 2
+    tables: ListOf[Words] = ()
+    numbers: Literal["antoine", "letters"] = "antoine"
+    paper: BraillePaper = "11.5 x 11 inch"
     width: Cells = 40
     length: Lines = 25
     both_sides: YesNo = Field(False, alias="both sides")
+    binding_margin: Margin = Field(0, alias="binding margin")
     running_head: YesNo = Field(True, alias="running head")
+    page_number: Literal["bottom right", "top right"] = Field("bottom right", alias="page number")
+    file: Literal["brf", "pef", "unicode", "ebraille"] = "brf"
+    padded: YesNo = False
+    letters: Literal["upper case", "lower case"] = "upper case"
+    volume_pages: Whole = Field(0, alias="volume pages")
     sheets: Sheets = ALL_SHEETS
+
+    @model_validator(mode="before")
+    @classmethod
+    def _size_of_paper(cls, values: object) -> object:
+        """A named paper gives the width and length that are not written."""
+        if isinstance(values, dict) and values.get("paper") in _BRAILLE_PAPERS:
+            width, length = _BRAILLE_PAPERS[values["paper"]]
+            return {"width": width, "length": length, **values}
+        return values
 
 
 class Forms(Model):
