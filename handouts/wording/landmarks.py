@@ -10,9 +10,11 @@ from handouts.wording.prose import Sentence
 
 _PLACE = LEXICON.mask("body", "surface", "unit", "room")
 _BODY = LEXICON.mask("body")
+_TOO_WIDE = frozenset("muscle muscles bone bones joint joints skin body tendon tendons limb limbs hair core side sides end bit edge".split())
+_SIZES = frozenset("level with to at by beside until till between reaching touching past beyond near against around line".split())
 _PREPOSITION = LEXICON.mask("prep")
 _NOT_A_PLACE = frozenset("of with for from after before as".split())
-_LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly".split())
+_LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly too again now today".split())
 _SAYS_WHERE = frozenset("the a where until till so touching level close enough your halfway midway in line wherever".split())
 _STOPS = frozenset("and but then not if because while or with . ! ? ;".split())
 _CONTACT = frozenset(
@@ -21,7 +23,7 @@ _CONTACT = frozenset(
 )
 
 
-def explained_after(sentence: Sentence, last: int, reach: int = 9) -> bool:
+def explained_after(sentence: Sentence, last: int, reach: int = 9, size: bool = False) -> bool:
     """Whether the words that follow say the place or the size: ", to the bridge of your nose"."""
     words, classes = sentence.words, sentence.classes
     count = len(words)
@@ -35,15 +37,19 @@ def explained_after(sentence: Sentence, last: int, reach: int = 9) -> bool:
     if place >= count:
         return False
     opens = classes[place] & _PREPOSITION and words[place] not in _NOT_A_PLACE
+    if size and opens and words[place] not in _SIZES:
+        return False
     counts = classes[place] & LEXICON.bits["number"] or words[place] in ("a", "an", "half")
     apposed = words[place] in _SAYS_WHERE and (skipped and words[last] in (",", ":", "—", "("))
     explains = words[place] in ("where", "until", "till", "so", "close", "touching", "level", "wherever")
     if not (opens or counts or apposed or explains):
         return False
+    if counts and not apposed:
+        reach = 4
     for near in range(place, min(count, place + reach)):
-        if near > place and words[near] in _STOPS:
+        if near > place and (words[near] in _STOPS or counts and words[near] == ","):
             return False
-        if classes[near] & _PLACE and (near > place or classes[near] & LEXICON.bits["unit"]):
+        if classes[near] & _PLACE and words[near] not in _TOO_WIDE and (near > place or classes[near] & LEXICON.bits["unit"]):
             return True
         if explains and words[near] in _CONTACT:
             return True
@@ -56,7 +62,7 @@ def explained_before(sentence: Sentence, first: int) -> bool:
     place = first - 1
     if place >= 0 and words[place] in (",", "—", ":", "("):
         place -= 1
-    if place < 1 or not classes[place] & (_BODY | LEXICON.mask("surface", "unit")):
+    if place < 1 or not classes[place] & (_BODY | LEXICON.mask("surface", "unit")) or words[place] in _TOO_WIDE:
         return False
     for near in range(place - 1, max(-1, place - 7), -1):
         if words[near] in _STOPS or words[near] == ",":
@@ -66,6 +72,9 @@ def explained_before(sentence: Sentence, first: int) -> bool:
     return False
 
 
-def explained(sentence: Sentence, first: int, last: int) -> bool:
-    """Whether the sentence says what the words from `first` to before `last` leave open."""
-    return explained_after(sentence, last) or explained_before(sentence, first)
+def explained(sentence: Sentence, first: int, last: int, size: bool = False) -> bool:
+    """Whether the sentence says what the words from `first` to before `last` leave open.
+
+    size: whether they leave a size open and not a place; then "off the floor" says nothing.
+    """
+    return explained_after(sentence, last, size=size) or (not size and explained_before(sentence, first))

@@ -40,8 +40,8 @@ _STANDS_FOR = {
     """,
     "look": "watch|watching|observe|observing|view|clock|study|eyeball",
     "look_at": """
-        look|looking|glance|peek|peep|gaze|stare|squint|peer again? at|over?
-        look|looking|glance|peek|peep closely|carefully|again|over|across|up|down|back at|to
+        look|looking|glance|peek|peep|gaze|stare|squint|peer again? at|over
+        look|looking|glance|peek|peep closely|carefully|again|over|across|up|down|back|hard at|to
         check|suss|scope out
         cop|have|take|get|grab|steal|sneak|catch a|another _? look|gander|peek|peep|glance|butcher's|glimpse|squint|dekko|nosey|eyeful at|of
         get a load of
@@ -60,7 +60,7 @@ _PHRASES = Phrases(
     _STANDS_FOR,
     # "like this": what follows and what stands before decide
     manner="""
-        just? like|as this|so|thus
+        just? like this|so|thus
         just so $
         something|somewhat like this
         in|with|using this|that|the|such sort|kind|type|style of motion|movement|way|fashion|manner|action|shape|rhythm|arc|style|path|line|position|grip
@@ -69,7 +69,7 @@ _PHRASES = Phrases(
         in such a way !that|as
         this is|'s [ how i|we|you|he|she|they do ]
         ^ [ this is|'s how ] $
-        [ this is|'s how ] it|that|you|we|i|to|the|he|she
+        [ this is|'s how ] it|that|you|we|i|to|the|he|she !get|can|will|know|progress
         here is|'s [ how i|we|he|she do|does|hold ]
         do|does|doing|try|copy|follow [ it|them this way ]
         this way , see
@@ -79,7 +79,7 @@ _PHRASES = Phrases(
         [ not like that|this ]
         [ about|roughly like that|this ]
         <!@number like that
-        [ so ] <@body|@kit|it|them &,|.|!|;|and|:
+        <@body|@kit|it|them [ so ] &,|.|!|;|and|:
     """,
     this="""
         just|and|you|to|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial
@@ -95,7 +95,7 @@ _PHRASES = Phrases(
         {look_at} {who}
         {look_at} {whose}
         {look_at} how|what|where
-        ^ {look} how|closely|carefully|this|again
+        ^ {look} how|closely|carefully|this|again !space
         ^ {look} , this|here|now
         ^ observe|behold $
         ^ watch|look|observe first|this|carefully|closely|again $
@@ -105,9 +105,9 @@ _PHRASES = Phrases(
         ^ look , $
         ^ [ see how|the|where|what|which ] way|@poss|i|this|it|that|the|they
         [ see|notice how|the|where|what|that ] my|mine|i|we|he|she|his|her|@name
-        ^ [ see ] $
+        <!to ^ [ see ] $
         ^ [ see ] that|this|it|there|here $
-        ^ see|notice {whose}
+        ^ see|notice {whose} @body|@kit
         ^ see|notice mine $
         ^ see|notice my|our @body
         ^ see @name|him|her|me do|doing|go|going|drive|bend|lift|move|turn|use|keep|keeping|hold
@@ -144,12 +144,12 @@ _PHRASES = Phrases(
         [ take|taking your cue|lead|rhythm|shape|pattern from {whose} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your on|after {who} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your _? on|after {whose} ]
-        [ be my|his|her|our|@name 's? echo|shadow|twin|mirror|copy|copycat|reflection ]
-        i|@name|he|she _*6 ,|and|then|. ? you|everyone [ do|does the same|likewise ]
-        i|@name|he|she will|'ll|go|'m|am _*6 then|and|, ? you|everyone [ copy|imitate|mimic|follow|mirror|repeat|echo|do|try ]
+        [ be my|his|her|our|@name 's? shadow|twin|mirror|copycat|reflection ]
+        i|@name|he|she _*6 ,|and|then*2 you|everyone [ do|does the same|likewise ]
+        i|@name|he|she will|'ll|go|'m|am _*6 then|and|,*2 you|everyone [ copy|imitate|mimic|follow|mirror|repeat|echo ]
         my|our _*3 do|does|goes|go|move|moves , [ yours|your @body? does|do|goes|go|too ]
         [ do|does|go|goes likewise ]
-        [ follow|keep|move|go|work|come|play|dance|sing along ] !the|a|at|@poss|to|until
+        just|now|and|then|to|can [ follow along ]
         [ join in|me ] with|on|when
         [ mirror|copy|echo|follow|match|shadow|repeat|replicate|imitate|mimic every|each|all|both ] _*4 @name|@role|i|me|make|makes|do|does
         !@poss [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|mime|impersonate|replicate|reproduce|duplicate {who} ]
@@ -158,8 +158,8 @@ _PHRASES = Phrases(
         ^|will|to|can|you|just|then [ mimic|imitate|ape|emulate|replicate|reproduce ] !the|a sound|noise
         you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it
         ^ [ copy|mirror|shadow|imitate|mimic|repeat after me ]
-        [ follow|following me|us|along|mine|him|her|them|@name ] !@body|to
-        [ follow|following {whose} ] 
+        [ follow|following me|us|along|mine|him|her|@name ] !@body|to|@heard|home
+        [ follow|following {whose} ] !@heard
         [ follow|following the|our|your _? @role ]
         [ follow|take|pick|get my|her|his|their|the|our lead|cue|pattern|example|rhythm|moves ] from?
         [ do|doing as|what|whatever|exactly|just|like|everything i|we|he|she|they|@name ]
@@ -180,15 +180,17 @@ _PHRASES = Phrases(
         in the manner|way|style|fashion [ i|we|he|she|@name ]
         [ in the manner|way|style|fashion i|we|he|she am|are|is ]
         [ just|exactly|much|same|identical|identically|identically? as|like|to {doing} ]
-        [ as|like i|we am|do|did|have|'ve|was|showed|show|just|demonstrated|said|move|go|hold|keep ] !said|mentioned|explained|described|told|say|always
+        <!far|long|soon|much|well|often|many|fast [ as|like i am|do|did|have|was|showed|show|just|demonstrated|move|hold|keep ] !said|mentioned|explained|described|told|say|always|last|been
+        [ like we|they|he|she did|do|does|showed ]
         [ same|identical|similar|exactly|just as|to|like mine|ours|me|@name|his|hers|theirs ]
         [ as|like|to|with|than mine|ours ]
-        [ as @dim as mine|ours|me|i ]
+        [ as @dim as mine|ours|me ]
+        [ as @dim as i ] am|do|go|have|did|was
         [ as _ as mine|ours ]
         [ same|identical as|to {whose} ]
         [ identical|similar to that|those of ]
         [ the same _*3 as|like {whose} ]
-        [ same _? _? as {shown} ]
+        [ same _? _? as {shown} ] !yesterday
         [ in|after|with the|a? _? style|fashion|manner|spirit|vein|way|footsteps of {shown} ]
         [ in the same|identical _ as|like {shown} ]
         [ as @adverb|@dim as {shown} ]
@@ -249,6 +251,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
             if not _stands_alone(sentence, first, last):
                 continue
+        elif note == "watch" and _not_asked(sentence, first):
+            continue
         elif note == "unlike" and words[first] == "like" and not _negated(sentence, first):
             continue
         yield first, last
@@ -264,6 +268,19 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
             return False
     before = words[max(0, first - 2) : first]
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
+
+
+_NOT_ASKED = frozenset("no-one nobody from without nothing needn't instead rather never stopped stop quit hate hates love loves for".split())
+
+
+def _not_asked(sentence: Sentence, first: int) -> bool:
+    """Whether looking is told of, or ruled out, and not asked for: "no need to watch me"."""
+    words = sentence.words[max(0, first - 4) : first]
+    return (
+        any(word in _NOT_ASKED for word in words[-2:])
+        or ("not" in words and any(word in ("need", "have", "to") for word in words))
+        or ("no" in words and "need" in words)
+    )
 
 
 def _negated(sentence: Sentence, place: int) -> bool:

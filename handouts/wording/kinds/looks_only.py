@@ -4,102 +4,172 @@ from collections.abc import Iterator
 
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import NAME, Sentence
 
 _COLOUR = LEXICON.bits["colour"]
-_LOOK = LEXICON.bits["looks"]
+_LOOK = LEXICON.mask("colour", "looks")
 _THING = LEXICON.mask("kit", "surface", "printed", "room")
+_KIT = LEXICON.bits["kit"]
 _PRINTED = LEXICON.bits["printed"]
-_NUMBER = LEXICON.bits["number"]
-_PICK = frozenset("the a your our that this my one two those these some any both either which another".split())
-
-# A colour beside one of these words names no thing by its colour.
-_IDIOMS = frozenset(
-    """
-    green light; red flag; red flags; black out; blue moon; white knuckle; golden rule; golden rules; gold standard; grey area; gray area; grey areas
-    black belt; black belts; green belt; brown belt; white belt; orange juice; green tea; black tea; black coffee; brown rice; white rice; white bread; brown bread
-    white noise; pink noise; brown noise; blue light; white blood; red blood; white wine; red wine; red meat; white lie; white lies
-    black eye; pink eye; silver lining; gold medal; silver medal; bronze medal; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice
-    black hole; red tape; red carpet; red herring; green fingers; green thumb; blue blood; blue cheese; blue sky; blue skies; clear blue
-    green room; brown sugar; black pepper; olive oil; peach fuzz; rose garden; lemon juice; lime juice; white flag; black sheep
-    grey matter; gray matter; white matter; brown fat; purple patch; green salad; red pepper; black market; red hot; white hot; red alert
-    code red; chocolate bar; chocolate cake; black friday; white coat; blue badge; red cross; green cross; rose hip; rust bucket; black tie; white water
-    golden retriever; gold star; gold stars; clear head; bright side; dark side; bright idea; dull ache; clear run; clear path; clear space; clear floor
-    clear area; clear view; plain english; plain sailing; plain words; plain water; plain language; plain old; plain wrong; plain flour; bright early; dark hour; dark room; dull pain; dull throb
-    dull ; sand bag; sand dune; clear conscience; bright spark; dark horse; pale ale; salmon fillet; brown bear; polar white; plain simple
-    """.replace("\n", ";").split(";")
-)
-_PAIRS = frozenset(tuple(idiom.split()) for idiom in _IDIOMS if len(idiom.split()) == 2)
-
-# Colours that are more often something else; they need a thing right after them or "the ... one".
-_SHY = frozenset(
-    "orange gold golden silver rose tan lime lemon peach plum cherry salmon sand rust copper bronze chocolate caramel mint olive ruby jade"
-    " amber coral cream ivory chestnut mustard camel emerald sapphire denim rainbow raspberry strawberry blueberry charcoal apricot violet lavender"
-    " clear dull plain dark bright matte matt chrome painted printed polished stained floral marbled reflective rusty glowing"
-    " pastel brown black white grey gray green chalk chalked checked dotted spotted neon coloured colored".split()
-)
-_FELT = frozenset(
-    "knot knots notch notches felt feel feels rough ridge ridged ridges smooth smoother heavy heavier heaviest light lighter lightest thick thicker thickest"
-    " thin thinner thinnest kg kilo kilos pound pounds lb lbs long longer longest short shorter shortest soft softer hard fuzzy furry bump bumps bumpy raised rubber velvet"
-    " tactile sticky stiff stiffer stretchy stretchier widest narrow wide wider narrower big bigger biggest small smaller smallest large larger largest"
-    " round square hexagonal loud click clicks braille velcro texture textured bumpy medium strong stronger cord rope leather"
-    " woolly wooden metal plastic nearest left-hand right-hand top bottom loop loops loose tight button buttons zip gritty toggle hook buckle beads bead"
-    " cold warm spiky knobbly grooved groove weighs weight weighing tied wrapped wrap elastic tape-wrapped".split()
-)
 _BODY = LEXICON.bits["body"]
-_NO_THING = frozenset(
-    "juice light belt area flag tea coffee wine moon room noise water bread rice sugar lining medal rule standard".split()
+_PICK = frozenset("the a an your our that this my one two three those these some any both either which another every each its".split())
+_ONE = frozenset("one ones pair half side face part bit end kind sort version set type size two".split())
+
+# A colour beside one of these words tells no thing apart.
+_PAIRS = frozenset(
+    tuple(pair.split())
+    for pair in """
+    green light; green lights; red flag; red flags; black out; blacks out; blacked out; blue moon; white knuckle; white knuckles; golden rule; golden rules
+    gold standard; grey area; gray area; grey areas; gray areas; black belt; black belts; green belt; brown belt; white belt; yellow belt; orange belt; blue belt; red belt
+    orange juice; green tea; black tea; black coffee; white coffee; brown rice; white rice; white bread; brown bread; white noise; pink noise; blue light
+    blue lights; white blood; red blood; white wine; red wine; red meat; white lie; white lies; black eye; pink eye; silver lining; gold medal; gold medals
+    silver medal; bronze medal; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red tape; red carpet
+    red herring; green fingers; green thumb; blue blood; blue cheese; blue sky; blue skies; clear blue; green room; brown sugar; black pepper; olive oil
+    white flag; black sheep; grey matter; gray matter; white matter; brown fat; purple patch; red pepper; black market; red hot; white hot; red alert
+    code red; black friday; white coat; white coats; blue badge; red cross; green cross; rose hip; black tie; white water; golden retriever; gold star; gold stars
+    clear head; bright side; dark side; bright idea; dull ache; dull pain; dull throb; dull day; clear run; clear path; clear space; clear floor; clear area; clear view
+    clear voice; clear mind; clear line; clear picture; clear idea; clear rule; plain english; plain sailing; plain words; plain water; plain language; plain old
+    plain wrong; plain flour; plain tired; plain stubborn; plain lazy; plain truth; just plain; dark room; dark hour; dark horse; dark thoughts; bright spark; pale ale
+    crystal clear; all clear; steer clear; stay clear; keep clear; clear of; clear the; clear your; clear a; clear up; clear out; clear away; dull moment; dull the
+    feeling blue; feel blue; once blue; in black; see red; sees red; seeing red; saw red; gone green; go green; in dark; night black; pitch dark; pitch black
+    tickled pink; rose to; rose up; rose from; he rose; she rose; it rose; plum job; peach of; plum tired; sand bag; brown bear; green with; white as; red as; pink as
+    red eye; white christmas; blue ribbon; blue chip; red letter; black box; grey hair; gray hair; white hair; red hair; brown hair; red face; white face; green grass; blue water
+    silver service; silver surfers; silver swimmers; silver steps; golden oldies; golden girls; gold dust; gold mine; gold plate; brown paper; white paper; red squirrel
+    mint tea; mint condition; lime cordial; lemon water; lemon tea; cherry pie; chocolate biscuit; chocolate biscuits; chocolate cake; chocolate bar; hot chocolate; dark chocolate; ginger tea; peppermint tea
+    ginger biscuit; ruby wedding; silver wedding; golden wedding; coral reef; amber nectar; bronze age; iron lung; salmon leap; salmon sandwich; plum jam; peach melba
+    charcoal biscuit; violet cream; lavender oil; lavender bag; rose garden; rose tea; rust belt; copper bottomed; red wire; tan lines; sun tan; grey day; gray day; grey morning; grey skies
+    bright morning; bright day; bright smile; bright and; dark and; dark morning; dark mornings; dark evening; dark evenings; dark winter; polished performance; polished floor; floral dance
+    ivory tower; ebony and; sky high; jet lag; navy seal; navy seals; jade garden; denim jacket; dotted about; dotted around; spotted you; spotted that; checked that; checked the; checked your; checked by; checked with; checked for; been checked; get checked; be checked; have checked
+    plain to; is plain; is clear; be clear; quite clear; clear enough; clear that; clear on; it clear; clear about; clear by; clear from; clear; dull; clear instructions; clear cue
+    """.replace("\n", ";").split(";")
+    if len(pair.split()) == 2
 )
+# Words that are more often something else than a look: they need a thing after them and a choosing word before.
+_SHY = frozenset(
+    "orange gold golden silver rose tan lime lemon peach plum cherry salmon sand rust copper bronze chocolate caramel mint olive ruby jade sky"
+    " amber coral cream ivory chestnut mustard camel emerald sapphire denim rainbow raspberry strawberry blueberry charcoal apricot violet lavender tangerine"
+    " clear dull plain dark bright matte matt chrome polished stained reflective rusty glowing navy pastel spotted checked chalk chalked marbled dotted"
+    " stone sparkling painted printed coloured colored brighter darker duller metallic varnished opaque".split()
+)
+_MIGHT_BE_ALONE = frozenset("orange gold silver lime plum navy amber peach mint rose lilac lavender mustard cream jade olive tan bronze copper salmon cherry lemon coral ruby".split())
+# Something the hand, the ear or the mind can tell: it rescues wherever it stands near.
+_FELT = frozenset(
+    "knot knots knotted notch notches notched felt rough ridge ridged ridges smooth thicker thinner"
+    " kg kilo kilos kilogram kilograms pound pounds lb lbs gram grams fuzzy furry bump bumps bumpy raised rubbery velvet tactile sticky"
+    " stretchy hexagonal braille velcro texture textured weighs knobbly grooved groove spiky"
+    " tape-wrapped woolly toggle bead beads fingertips fingertip touch rubber-coated corrugated ribbed hiss clicks audible gritty nub nubs pimples dimpled dimples"
+    " loops tassel tassels fringe embossed stitched lukewarm cork cable-tie safety-pin elastic-band rubber-band".split()
+)
+# The same, but only inside the words that name the thing: "the thick red band".
+_FELT_INSIDE = frozenset(
+    "light lighter heavy heavier thick thin long longer short shorter soft softer hard harder big bigger small smaller large larger medium strong stronger tight loose"
+    " wide wider narrow narrower round square wooden metal plastic rubber leather cold warm stiff stiffer tall low high middle left right first second third fourth fifth"
+    " top bottom nearest upper lower single double foam cotton wool steel brass canvas weighted".split()
+)
+_MOST = frozenset(
+    "heaviest lightest thickest thinnest longest shortest softest stiffest stretchiest widest narrowest biggest smallest largest strongest weakest"
+    " toughest easiest hardest tallest".split()
+)
+_NUMBER = LEXICON.bits["number"]
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words, classes = sentence.words, sentence.classes
-    count = len(words)
-    colours = [place for place in range(count) if classes[place] & (_COLOUR | _LOOK)]
-    if not colours:
-        return
-    felt = any(word in _FELT for word in words)
-    for place in colours:
-        word = words[place]
+    looks = [place for place in range(len(words)) if classes[place] & _LOOK]
+    for place in looks:
+        after = words[place + 1] if place + 1 < len(words) else "."
         before = words[place - 1] if place else ""
-        after = words[place + 1] if place + 1 < count else "."
-        if (word, after) in _PAIRS or (before, word) in _PAIRS or after in _NO_THING:
+        if (words[place], after) in _PAIRS or (before, words[place]) in _PAIRS or _named(sentence, place):
             continue
-        after_class = classes[place + 1] if place + 1 < count else 0
-        if after_class & _BODY and not after_class & LEXICON.bits["kit"]:
-            continue
-        if sentence.text[sentence.starts[place]].isupper() and place and not sentence.text[sentence.starts[place] + 1].isupper() and before not in (".", ":", "—"):
-            if after_class == 2 or sentence.text[sentence.starts[min(place + 1, count - 1)]].isupper():
-                continue
-        if _names_a_thing(sentence, place) and not felt:
-            if after_class & _PRINTED and after not in ("end", "edge", "band", "tape") or (after == "tape"):
-                yield place, place + 2
-            else:
-                yield place, place + 1
+        last = _tells_apart(sentence, place, len(looks))
+        if last and not _felt(sentence, place):
+            yield place, last
 
 
-def _names_a_thing(sentence: Sentence, place: int) -> bool:
+def _named(sentence: Sentence, place: int) -> bool:
+    """Whether the word is part of a name: "our White Lane class"."""
+    text, starts = sentence.text, sentence.starts
+    if not place or not text[starts[place]].isupper() or text[starts[place] + 1 : starts[place] + 2].isupper():
+        return False
+    before = sentence.words[place - 1]
+    near = place + 1
+    return (
+        before in ("mr", "mrs", "ms", "dr", "miss")
+        or (near < len(starts) and text[starts[near]].isupper())
+        or bool(sentence.classes[place - 1] & NAME and before != ":")
+    )
+
+
+def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
+    """The word after the marked ones, or 0 where the look tells no thing apart."""
     words, classes = sentence.words, sentence.classes
     count = len(words)
-    before = words[place - 1] if place else ""
     word = words[place]
+    before = words[place - 1] if place else ""
     near = place + 1
-    while near < count and near - place < 4 and (classes[near] & (_COLOUR | _LOOK | _NUMBER) or words[near] in ("and", "or", "-", ",", "rubber", "exercise", "resistance", "foam", "plastic")):
-        if words[near] == ",":
-            break
+    while near < count and near - place < 4 and (classes[near] & _LOOK or words[near] in ("and", "or", "rubber", "exercise", "resistance", "foam", "plastic")):
         near += 1
-    thing = near < count and bool(classes[near] & _THING)
-    if thing and not classes[near] & _BODY:
-        return True
-    if thing:
-        return word not in _SHY or before in _PICK
-    # "the red", "the purple for legs"
+    noun = words[near] if near < count else "."
+    noun_class = classes[near] if near < count else 0
+    chosen = before in _PICK or bool(place and classes[place - 1] & (_NUMBER | LEXICON.bits["poss"] | _LOOK)) or (place > 1 and words[place - 2] in _PICK)
+    shy = word in _SHY
+    if noun in _ONE or noun_class & _THING and not (noun_class & _BODY and not noun_class & _KIT):
+        if noun in ("size", "kind", "sort", "type", "version", "set", "side", "part", "bit", "half", "end", "two") and shy:
+            if not (word in ("painted", "printed", "coloured", "colored") or near + 1 < count and words[near + 1] == "of"):
+                return 0
+        if noun == "face" and before != "its":
+            return 0
+        if shy and not chosen and not noun_class & (_KIT | _PRINTED):
+            return 0
+        if (noun_class & _PRINTED and noun not in ("end", "band", "one", "edge") and near == place + 1) or noun == "bit":
+            return near + 1
+        return place + 1
+    if not classes[place] & _COLOUR and noun not in _ONE:
+        return 0
+    if shy and word not in _MIGHT_BE_ALONE:
+        return 0
     after = words[place + 1] if place + 1 < count else "."
-    if before == "the" and (after in (".", ",", ";", "!", "?", "for", "and", "or", ")", "with", "first", "if", "when", "to", "then", "at", "on") or place + 1 >= count):
-        return word not in ("dark", "clear", "bright", "dull", "plain", "orange", "gold", "silver", "light")
-    if before in (":", "is") and after in (".", ",", ";"):
-        return word not in _SHY and any(classes[p] & LEXICON.bits["kit"] for p in range(place))
+    ends = after in (".", ",", ";", ":", "!", "?", "for", "and", "or", ")", "with", "first", "if", "when", "to", "then", "at", "on", "are", "is", "'s", "today", "now", "until", "from", "next", "in", "—", "means")
+    if not ends:
+        return place + 1 if chosen and not shy and noun in ("lettering", "paint", "thread", "print", "writing", "wool", "cotton", "fabric", "rubber", "plastic", "stuff", "markings", "elastic", "stitching") else 0
+    kit_near = any(bits & _KIT for bits in classes) or any(LEXICON.of(word) & _KIT for word in sentence.earlier)
+    if before == "the" and place > 1 and words[place - 2] in ("in", "into") and word in ("pink", "red", "black"):
+        return 0
+    if before in ("the", "one", "two", "your", "my", "a", "on", "both", "that", "this"):
+        if shy:
+            return place + 1 if looks > 1 and kit_near else 0
+        if before in ("on", "a") and not kit_near:
+            return 0
+        return place + 1
+    if before in (":", ";", "") and kit_near and (not shy or looks > 1):
+        return place + 1
+    if looks > 1 and kit_near and after in ("for", "are", "is", "means") and before in (",", ";", "and", "or", "", ":"):
+        return place + 1
+    return 0
+
+
+def _felt(sentence: Sentence, place: int) -> bool:
+    """Whether something that can be felt, heard or known is named too."""
+    words = sentence.words
+    near = words[max(0, place - 9) : place + 11]
+    if any(word in _FELT for word in near):
+        return True
+    if any(word in _MOST for word in words[max(0, place - 4) : place + 4]):
+        return True
+    if "feel" in near and any(word in ("can", "by", "fingers", "thumb", "hand") for word in near):
+        return True
+    if any(word[0].isdigit() and word.endswith(("kg", "lb", "lbs", "g")) for word in near if len(word) > 1):
+        return True
+    start = place
+    while start > 0 and place - start < 3 and (words[start - 1] in _FELT_INSIDE or sentence.classes[start - 1] & _LOOK):
+        start -= 1
+    inside = words[start:place] + words[place + 1 : place + 3]
+    for number, word in enumerate(inside):
+        if word in _FELT_INSIDE:
+            if number >= place - start and (words[place + 1] != word or place + 2 >= len(words) or not sentence.classes[place + 2] & _THING):
+                continue
+            return True
     return False
 
 

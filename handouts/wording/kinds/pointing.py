@@ -6,10 +6,10 @@ from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.landmarks import explained, explained_after
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import PAUSES, Sentence
 
 _STANDS_FOR = {
-    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from",
+    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even",
 }
 
 _PHRASES = Phrases(
@@ -20,8 +20,13 @@ _PHRASES = Phrases(
     """,
     strong="""
         [ {about}*2 yay|yea @dim|apart ]
-        [ the one|ones yonder|opposite? there? ]
-        [ yonder|thereabouts|hereabouts ]
+        [ the one|ones yonder ]
+        [ yonder|hereabouts|thisaway|thataway|hitherwards ]
+        [ that @name has|'s|is|holds|got ]
+        [ that much ] and|$ no|.|,|!
+        [ where|to|at i|me am|is here|there ]
+        [ this|that|these|those one|ones ] &here|there
+        [ to the side|left|right|front|back|end|corner|edge there|here ]
         [ about|roughly|around|just so @dim apart? ] !that|as|you|your|it
         [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ]
         [ where|wherever i point|tap|touch|pat|press|hold|am|put ] !standing|sitting
@@ -42,7 +47,7 @@ _PHRASES = Phrases(
     """,
     part="""
         [ {about}*2 this|that|these|those _? @spatial ]
-        [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib|bony|fleshy|soft|hard|tender|sore ]
+        [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib ]
     """,
     thing="""
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across [ this|that|these|those _? @room ]
@@ -56,6 +61,9 @@ _STILL = frozenset(
     "stay stays hold holds holding stop stops pause pauses wait waits rest rests breathe remain linger park stopping staying be sit lie live work"
     " works happen happens leave leaves keep keeps start starts".split()
 )
+_DEMONSTRATIVES = frozenset("this that these those".split())
+_STAYS = frozenset("stay stays remain linger breathe rest wait live be staying hang".split())
+_SAID_BEFORE = frozenset("until till when once where as".split())
 _ABSTRACT = frozenset(
     "point idea aim goal trick key thing secret message lesson question answer deal plan rule mistake problem difference focus job catch"
     " work everyone everybody anyone nobody people we you new back live".split()
@@ -77,8 +85,19 @@ _ANAPHORA = frozenset("side leg arm foot hand knee hip position space range shap
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     for first, last, note in _PHRASES.find(sentence):
-        if _TESTS[note](sentence, first, last) and not explained(sentence, first, last):
+        if _TESTS[note](sentence, first, last) and not explained(sentence, first, last, size=note in ("size", "strong")):
             yield first, last
+
+
+def _speaks_of_self(sentence: Sentence, first: int) -> bool:
+    """Whether "I" or "we" are the ones who are here."""
+    for place in range(first - 1, max(-1, first - 8), -1):
+        word = sentence.words[place]
+        if word in (".", "!", "?", ";", ",", "you", "your"):
+            return False
+        if word in ("i", "we"):
+            return True
+    return False
 
 
 def _always(sentence: Sentence, first: int, last: int) -> bool:
@@ -94,6 +113,12 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     prefix = words[first : last - 1]
     if word in ("yonder", "hither", "thither"):
         return True
+    if before in ("this", "that", "these") or after in ("means", "mean", "said"):
+        return False
+    if word == "here" and _speaks_of_self(sentence, first):
+        return False
+    if before in _STILL and (before in _STAYS or _SAID_BEFORE & set(words[:first])) and not {"about", "here"} & set(words[first:last]):
+        return False
     after_class = classes[last] if last < len(words) else 0
     # "there are two pads", "is there a", "here comes", "here is the key point"
     if after_class & _DOES or after in ("comes", "come", "goes", "go", "we", "you", "i", "seems", "lies", "exists", "they", "it", "used"):
@@ -122,6 +147,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if before in _NOT_SPACE_HERE or before in _ABSTRACT:
         return False
     if before in _STILL:
+        return False
+    if word == "there" and "here" not in words and before != "not":
         return False
     for near in range(first - 1, max(-1, first - 8), -1):
         if words[near] in (".", "!", "?", ";", ":"):
@@ -184,11 +211,11 @@ def _said(sentence: Sentence, *names: str) -> bool:
 
 def _part(sentence: Sentence, first: int, last: int) -> bool:
     """ "to this spot", "at that angle"."""
-    words = sentence.words
+    words, classes = sentence.words, sentence.classes
     noun = words[last - 1]
     before = words[first - 1] if first else "."
     after = words[last] if last < len(words) else "."
-    this = next(place for place in range(last - 1, first - 1, -1) if words[place] in ("this", "that", "these", "those"))
+    this = next(place for place in range(last - 1, first - 1, -1) if words[place] in _DEMONSTRATIVES)
     prefix = words[first:this]
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
@@ -201,15 +228,21 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if noun in ("bit", "part", "point", "section", "half", "mark", "line") and sentence.classes[min(last, len(words) - 1)] & _DOES and not prefix:
         return False
-    if _said(sentence, noun) or noun in words[:first]:
+    if not prefix and before in (".", ",", "!", "?", ";", ":") and last < len(words) and words[last] not in PAUSES:
         return False
-    return True
+    if not first and last < len(words) and words[last] not in PAUSES or after == "of" and last + 1 < len(words) and words[last + 1] in ("you", "us", "them"):
+        return False
+    if noun.rstrip("s") in ("end", "side", "corner", "part", "spot") and words[this] == "that" and any(bits & LEXICON.mask("surface", "room") for bits in classes[:first]):
+        return False
+    return not (_said(sentence, noun) or noun in words[:first])
 
 
 def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
-    if noun.rstrip("s") in ("side", "line", "end", "step", "mat", "station", "bar", "block", "stand", "table", "chair", "clock", "bike", "rower", "speaker"):
+    if noun == "stage":
+        return False
+    if noun.rstrip("s") in ("side", "line", "end", "step", "station", "bar", "block", "machine", "mat"):
         return noun.rstrip("s") in ("end", "line", "side") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from")
     return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
 

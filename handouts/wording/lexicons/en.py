@@ -242,6 +242,16 @@ _POSSESSIVES = _words("my your his her its our their")
 CLASSES = {
     "leader": _words("and then but or so now just please next also okay ok right first to again here well good simply lastly finally instead"),
     "name": [],
+    "forename": _words(
+        "rose olive ruby amber violet jade grace joy hope mark bill will frank art grant pat sue rob jack penny may april june dawn heather ivy lily daisy"
+        " holly iris hazel ginger pearl crystal jean gene ray rich dale glen cliff reed drew bob nick chuck skip josh faith chase hunter mason cooper"
+        " scarlett coral poppy basil herb don miles max rusty sandy robin jay dean earl duke norm stew lance pierce wade brook brooke summer autumn"
+        " sky kit jo beth bella stella star angel destiny charity victor oscar sage melody carol eve gail harmony fern clay forest woody barb peg dot"
+    ),
+    "heard": _nouns(
+        "voice count clap call beat drum music word instruction direction advice sound whistle breath breathing story metronome song tune bell cue-word rhythm tempo"
+        " plan programme program text page list note schedule link recipe rule guideline heartbeat counting talk line-by-line thought"
+    ),
     "adverb": _words("neatly slowly smoothly nicely softly quietly lightly gently tidily tall straight still low high wide far deep deeply fast quickly crisply sharply loosely cleanly well"),
     "me": _words("i me myself we us mine ours"),
     "my": _words("my our mine ours"),
