@@ -9,12 +9,12 @@ here.  A fitting follows the files; it never says that a plan is safe.
 from __future__ import annotations
 
 import datetime
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from statistics import median
 from typing import Literal
 
-from handouts.amounts import Dose, Effort
+from handouts.amounts import AskedLoad, Dose, Effort
 from handouts.coaching import timing
 from handouts.fitting.changes import changes_between
 from handouts.fitting.fitted import (
@@ -216,7 +216,7 @@ def _fit_groups(
         else:
             what = f"the {structure.structure} of {', '.join(work.exercise for work in works)} is left out: nothing in it fits."
             remarks.append(Remark("eye", works[0].exercise, f"{what} Change the plan for this client."))
-    return tuple(groups), tuple(remarks)
+    return tuple(groups), (*remarks, *_twice_remarks(groups))
 
 
 def _group(context: _Context, structure: Structure, fitted: tuple[FittedExercise, ...]) -> FittedGroup:
@@ -250,6 +250,19 @@ def _group(context: _Context, structure: Structure, fitted: tuple[FittedExercise
         case AsManyRounds() | EveryMinute():
             time = structure.time.at(level)
             return FittedGroup(structure.structure, fitted, 0, 0, 0, 0, time, time)
+
+
+def _twice_remarks(groups: Sequence[FittedGroup]) -> Iterator[Remark]:
+    """A substitute that the session holds already works the same muscles twice."""
+    fitted = [exercise for group in groups for exercise in group.exercises]
+    for exercise in fitted:
+        name = exercise.exercise.id
+        if exercise.planned != name and sum(other.exercise.id == name for other in fitted) > 1:
+            what = (
+                f"{name}, which takes the place of {exercise.planned}, stands in this session more than once; "
+                f"keep it so, or choose another exercise for one of them."
+            )
+            yield Remark("note", exercise.planned, what)
 
 
 def _group_remarks(context: _Context, group: FittedGroup) -> tuple[Remark, ...]:
@@ -301,7 +314,8 @@ def _fit_exercise(
         return None, (Remark("eye", work.exercise, what),)
     option = work.option.at(level) if work.option else None
     planned = planned_way(data, option, work.position)
-    unloaded = work.load is not None and work.load.kind == "bodyweight" and work.exercise not in client.loads
+    asked = client.loads.get(work.exercise, work.load)
+    unloaded = isinstance(asked, AskedLoad) and asked.kind == "bodyweight"
     found = find_way(planned, client, context.exercises, work.position, unloaded)
     if found.settled is None:
         return None, (_refusal(planned, found),)

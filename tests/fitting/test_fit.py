@@ -121,6 +121,19 @@ def test_near_substitutes_come_before_far_ones() -> None:
     assert only(session).exercise.id == "near"
 
 
+def test_a_substitute_need_not_be_in_the_planned_position() -> None:
+    press = an_exercise("press", positions=["seated"], equipment=["chair"], substitutes=[{"exercise": "wall-press"}])
+    session = fit_to(a_client(), a_plan(straight_sets("press", position="seated")), press, an_exercise("wall-press"))
+    assert (only(session).exercise.id, only(session).position) == ("wall-press", "standing")
+
+
+def test_a_substitute_that_is_there_already_is_told() -> None:
+    press = an_exercise("press", equipment=["bench"], substitutes=[{"exercise": "push"}])
+    plan = a_plan(straight_sets("press"), straight_sets("push"))
+    session = fit_to(a_client(), plan, press, an_exercise("push"))
+    assert any("push, which takes the place of press, stands in this session more than once" in note for note in notes(session))
+
+
 def test_a_pair_needs_two_equal_pieces() -> None:
     curl = an_exercise("curl", equipment=["pair of dumbbells"], hands="one each")
     plan = a_plan(straight_sets("curl"))
@@ -494,9 +507,10 @@ def test_a_hands_load_is_not_the_cuffs() -> None:
     assert any("no weight is given for the left cuff" in note for note in notes(session))
 
 
-def test_bodyweight_needs_no_dumbbell() -> None:
+@pytest.mark.parametrize(("plans_load", "clients_loads"), [("bodyweight", {}), ("8 kg", {"squat": "bodyweight"})])
+def test_bodyweight_needs_no_dumbbell(plans_load: str, clients_loads: dict[str, str]) -> None:
     squat = an_exercise("squat", equipment=["dumbbell"], hands="both on one")
-    session = fit_to(a_client(), a_plan(straight_sets("squat", load="bodyweight")), squat)
+    session = fit_to(a_client(loads=clients_loads), a_plan(straight_sets("squat", load=plans_load)), squat)
     assert only(session).kit == () and loads(only(session)) == [(None, "None", "none")]
 
 
