@@ -16,7 +16,7 @@ from typing import NoReturn
 import click
 
 from handouts import __version__
-from handouts.errors import HandoutsError, StudioFaults
+from handouts.errors import HandoutsError
 
 _FORM_NAMES = ("print", "screen", "braille")
 
@@ -65,20 +65,35 @@ def start(folder: Path) -> None:
 @click.option("--as", "forms", metavar="FORM,...", help="Forms to make: print, screen, braille; else as each client reads.")
 @click.option("--report", type=click.Choice(["text", "json"]), default="text", show_default=True, help="How to tell what was made.")
 @click.option("--quiet", is_flag=True, help="Say only what needs you.")
-def make(names: tuple[str, ...], studio: Path | None, out: Path | None, forms: str | None, report: str, quiet: bool) -> None:
+@click.option("--afresh", is_flag=True, help="Make everything, also what did not change.")
+@click.option("--why", is_flag=True, help="Say of each file why it was made.")
+@click.option("--jobs", type=click.IntRange(1, 256), help="Processes to use; else as many as there are cores.")
+@click.option("--cluster", metavar="ADDRESS", help="Use the workers of the Dask scheduler at ADDRESS.")
+def make(
+    names: tuple[str, ...],
+    studio: Path | None,
+    out: Path | None,
+    forms: str | None,
+    report: str,
+    quiet: bool,
+    afresh: bool,
+    why: bool,
+    jobs: int | None,
+    cluster: str | None,
+) -> None:
     """Make the sheets of all clients, or of those named.
 
     Exit status: 0 all made; 1 made, but something needs your eye; 2 a fault
     in a file, so that nothing was made for at least one client.
     """
+    from handouts.making import Asked
     from handouts.making.report import tell
 
     chosen = _forms(forms)
     try:
         folder = _studio(studio)
-        status = tell(folder, out or folder / "out", names, chosen, _today(), report, quiet)
-    except StudioFaults as faults:
-        _stop(str(faults))
+        asked = Asked(folder, out or folder / "out", _today(), names, chosen, afresh, jobs, cluster)
+        status = tell(asked, report, quiet, why)
     except HandoutsError as problem:
         _stop(str(problem))
     sys.exit(status)

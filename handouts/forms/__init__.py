@@ -23,13 +23,16 @@ class Rendered:
 
 @dataclass(frozen=True)
 class Look:
-    """Where templates and style sheets come from.
+    """What stands before the program's own templates and style sheets.
 
-    folders: searched in order; a studio's own folder stands before the
-        package's.
+    folders: searched in order.
+    overrides: (name, text) of templates, searched before the folders: a
+        studio's own, so that a worker on another machine needs no shared disk.
+    The program's own templates are always searched last.
     """
 
-    folders: tuple[Path, ...]
+    folders: tuple[Path, ...] = ()
+    overrides: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -44,6 +47,14 @@ class FormKind:
         """handout: Handout.  form: the client's PrintForm, ScreenForm, ..."""
         rendered: Rendered = importlib.import_module(self.module).render(handout, form, look)
         return rendered
+
+    def versions(self) -> dict[str, str]:
+        """Name to version of each library that shapes this form's bytes.
+
+        A library that is not installed has the version "missing".
+        """
+        told: dict[str, str] = importlib.import_module(self.module).versions()
+        return told
 
 
 FORMS = {

@@ -2,29 +2,49 @@
 
 from __future__ import annotations
 
-from handouts.braille import brf
+from handouts.braille import brf, ebraille, pef, unicode_text
 from handouts.braille.codes import Code, find_code
 from handouts.braille.layout import lay_out
-from handouts.braille.pages import Paper, Volume
+from handouts.braille.liblouis import owner
+from handouts.braille.pages import Paper
 from handouts.forms import Look, Rendered
 from handouts.handout import Handout
 from handouts.models import BrailleForm
 
+# The ending of each kind of file.
+ENDINGS = {"brf": ".brf", "pef": ".pef", "unicode": ".txt", "ebraille": ".ebrl"}
+
 
 def render(handout: Handout, form: BrailleForm, look: Look) -> Rendered:
-    """A BRF file.  `look` has no part in it: braille has no style sheets.
+    """The file that the client's settings ask for.
 
+    look: has no part in it, since braille has no style sheets.
     Raises UnknownCharacter, RenderError, MissingLibrary.
     """
-    volume = lay_out(handout, code_of(form), paper_of(form))
-    return Rendered(brf.write(volume), len(volume.pages))
+    code = code_of(form)
+    if form.file == "ebraille":
+        return Rendered(ebraille.write(handout, code), 0)
+    volume = lay_out(handout, code, paper_of(form))
+    if form.file == "brf":
+        data = brf.write(volume, padded=form.padded, lower_case=form.letters == "lower case")
+    else:
+        data = (pef if form.file == "pef" else unicode_text).write(volume)
+    return Rendered(data, len(volume.pages))
 
 
 def code_of(form: BrailleForm) -> Code:
-    return find_code(form.code, form.grade)
+    """Raises RenderError for a table list that liblouis does not have."""
+    if form.tables:
+        owner().check_tables(form.tables)
+    return find_code(form.code, form.grade, form.tables, form.numbers)
 
 
 def paper_of(form: BrailleForm) -> Paper:
     return Paper(
-        width=form.width, length=form.length, both_sides=form.both_sides, running_head=form.running_head
+        width=form.width,
+        length=form.length,
+        both_sides=form.both_sides,
+        running_head=form.running_head,
+        number=form.page_number,
+        margin=form.binding_margin,
     )

@@ -410,17 +410,27 @@ def _write_tree(pdf: pikepdf.Pdf, document: _Node, pages: int) -> None:
         if "/ID" in node.entries:
             named[str(node.entries["/ID"])] = made
         kids: list[Any] = []
+        # Beside other elements, text stands in one of its own: some readers
+        # take an element's own text before that of the elements in it.
+        mixed = any(isinstance(kid, _Node) for kid in node.kids)
         for kid in node.kids:
             if isinstance(kid, _Node):
                 kids.append(write(kid, made))
                 continue
+            plain_words = element("Span", made, {}) if mixed else made
+            shown: list[Any] = []
             for piece in kid.pieces:
                 if piece.actual:
-                    span = element("Span", made, {"/ActualText": String(piece.actual)})
+                    span = element("Span", plain_words, {"/ActualText": String(piece.actual)})
                     span["/K"] = Array([kid_of(span, piece)])
-                    kids.append(span)
+                    shown.append(span)
                 else:
-                    kids.append(kid_of(made, piece))
+                    shown.append(kid_of(plain_words, piece))
+            if mixed:
+                plain_words["/K"] = Array(shown)
+                kids.append(plain_words)
+            else:
+                kids += shown
         made["/K"] = Array(kids)
         return made
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import importlib.metadata
+
 from handouts.forms import Look, Rendered
 from handouts.forms.templating import fill
 from handouts.handout import Handout
@@ -15,3 +17,7 @@ def render(handout: Handout, form: ScreenForm, look: Look) -> Rendered:
         log_template="screen_log.html.j2", fits=lambda table: True,
     )
     return Rendered(html.encode("utf-8"), 0)
+
+
+def versions() -> dict[str, str]:
+    return {"jinja2": importlib.metadata.version("jinja2")}

@@ -18,6 +18,7 @@ from typing import Any
 import jinja2
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 
+from handouts import carried
 from handouts.errors import RenderError
 from handouts.forms import Look
 from handouts.forms.log_fields import unit_of
@@ -28,7 +29,12 @@ from handouts.languages import phrases
 @lru_cache(maxsize=8)
 def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     environment = ImmutableSandboxedEnvironment(
-        loader=jinja2.FileSystemLoader([str(folder) for folder in look.folders]),
+        loader=jinja2.ChoiceLoader(
+            [
+                jinja2.DictLoader(dict(look.overrides)),
+                jinja2.FileSystemLoader([str(folder) for folder in (*look.folders, carried.templates())]),
+            ]
+        ),
         autoescape=True,
         undefined=jinja2.StrictUndefined,
         trim_blocks=False,

@@ -1,5 +1,5 @@
 """From a studio folder to finished files."""
 
-from handouts.making.make import Made, Outcome, make
+from handouts.making.make import Asked, Made, Outcome, make
 
-__all__ = ["Made", "Outcome", "make"]
+__all__ = ["Asked", "Made", "Outcome", "make"]

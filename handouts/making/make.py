@@ -1,38 +1,66 @@
 """Makes what is asked: every client, every plan, every form, every sheet.
 
 The stages stand in `make` in the order of the data: read, fit, word, render,
-write.  One client's fault never stops another client's sheets.
+write.  Fitting and wording are quick and are done for every sheet; a sheet is
+rendered only where its fingerprint says that it would come out differently.
+One client's fault never stops another client's sheets.
 """
 
 from __future__ import annotations
 
 import datetime
-import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from handouts import carried
-from handouts.errors import Fault, HandoutsError, MissingLibrary, RenderError
+from handouts import __version__, carried
+from handouts.errors import Fault, HandoutsError
 from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedSession, Remark
 from handouts.fitting.sheets import sheet
 from handouts.forms import FORMS, FormKind, Look
-from handouts.handout import SheetKind
-from handouts.making.file_names import safe_names
+from handouts.handout import SHEET_KINDS, SheetKind
+from handouts.making.file_names import safe_name, safe_names
+from handouts.making.fingerprints import Record, fingerprint, folder_fingerprint
+from handouts.making.lock import only_run
+from handouts.making.workers import Result, Task, workers_for
 from handouts.making.writing import write_whole
-from handouts.models import Client, Plan, Studio
+from handouts.models import Client, Forms, Plan, Studio
 from handouts.reading.faults import instead_of
-from handouts.reading.studio import read_studio_parts
+from handouts.reading.studio import StudioReading, read_studio_parts
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What a run is to do.
+
+    folder: the studio.  out: where CLIENT/PLAN/ folders go.
+    names: codes of clients or plans; empty for all clients.
+    forms: names of forms; empty for those that each client's file names.
+    today: for review dates; it is never printed.
+    afresh: make everything, whatever the fingerprints say.
+    jobs: processes; None for as many as the machine has cores.
+    cluster: address of a Dask scheduler, or None.
+    """
+
+    folder: Path
+    out: Path
+    today: datetime.date
+    names: tuple[str, ...] = ()
+    forms: tuple[str, ...] = ()
+    afresh: bool = False
+    jobs: int | None = None
+    cluster: str | None = None
 
 
 @dataclass(frozen=True)
 class Made:
-    """One file that was made.
+    """One file that is there now.
 
-    pages: of paper or braille, 0 where a form has none.  seconds: how long it
-    took to make.
+    pages: of paper or braille, 0 where a form has none.
+    seconds: how long it took to make; 0 where it was still good.
+    why: why it was made, "" where it was still good.
     """
 
     client: str
@@ -43,6 +71,7 @@ class Made:
     path: Path
     pages: int
     seconds: float
+    why: str
 
 
 @dataclass(frozen=True)
@@ -50,12 +79,13 @@ class Outcome:
     """What came of one client, or of files that concern no single client.
 
     client: the code, or "" for faults in files that are nobody's alone.
-    remarks: (plan code and version, remark).  failures: forms that could not
-        be made, each a full sentence.
+    files: that are there now, made or still good.
+    remarks: (plan code and version, remark).
+    failures: what could not be made, each a full sentence.
     """
 
     client: str
-    made: tuple[Made, ...] = ()
+    files: int = 0
     remarks: tuple[tuple[str, Remark], ...] = ()
     faults: tuple[Fault, ...] = ()
     failures: tuple[str, ...] = ()
@@ -63,9 +93,9 @@ class Outcome:
     @property
     def exit_status(self) -> int:
         """0 made; 1 made, but the trainer must look; 2 nothing made."""
-        if self.faults or (self.failures and not self.made):
+        if self.client and (self.faults or (self.failures and not self.files)):
             return 2
-        if self.failures or any(remark.strength == "eye" for _, remark in self.remarks):
+        if self.faults or self.failures or any(remark.strength == "eye" for _, remark in self.remarks):
             return 1
         return 0
 
@@ -74,74 +104,151 @@ class NothingAsked(HandoutsError):
     """A name on the command line is no client and no plan of this studio."""
 
 
-def make(
-    folder: Path,
-    out: Path,
-    names: tuple[str, ...],
-    forms: tuple[str, ...],
-    today: datetime.date,
-) -> Iterator[Made | Outcome]:
+class TemplateUnreadable(HandoutsError):
+    """A template of the studio's own is no text."""
+
+
+@dataclass(frozen=True)
+class _Sheet:
+    """One file to be there at the end."""
+
+    client: str
+    plan: str
+    version: int
+    form: str
+    kind: SheetKind
+    record: Record
+    name: str
+    whole: str
+    inputs: dict[str, str]
+
+    @property
+    def path(self) -> Path:
+        return self.record.folder / self.name
+
+    def made(self, pages: int, seconds: float, why: str) -> Made:
+        return Made(self.client, self.plan, self.version, self.form, self.kind, self.path, pages, seconds, why)
+
+
+@dataclass(frozen=True)
+class _EndOfClient:
+    """All sheets of a client have gone by."""
+
+    client: str
+    remarks: tuple[tuple[str, Remark], ...]
+
+
+def make(asked: Asked, say: Callable[[str], None] = lambda line: None) -> Iterator[Made | Outcome]:
     """Make the handouts of a studio folder, telling each file as it is made.
 
-    folder: the studio.  out: where CLIENT/PLAN/ folders go.
-    names: codes of clients or plans; empty for all clients.
-    forms: names of forms; empty for those that each client's file names.
-    today: for review dates; it is never printed.
+    say: told in whole lines what the run waits for.
     Yields a Made for every file, then an Outcome for every client.
-    Raises NothingAsked for an unknown name.
+    Raises NothingAsked for an unknown name, ClusterMissing when a cluster is
+    asked for that is not there, and OutUnusable.
     """
-    read = read_studio_parts(folder, carried.starter_texts())
-    studio = read.studio
-    _check_names(names, studio, read.known_clients)
-    folders = safe_names(studio.clients)
-    look = Look((folder / "templates", carried.templates()))
-
-    for code, faults in read.faults_by_client.items():
-        if not names or not code or code in names:
+    reading = read_studio_parts(asked.folder, carried.starter_texts())
+    _check_names(asked.names, reading)
+    for code, faults in reading.faults_by_client.items():
+        if not asked.names or not code or code in asked.names:
             yield Outcome(code, faults=faults)
-    for code, client in studio.clients.items():
-        made: list[Made] = []
-        remarks: list[tuple[str, Remark]] = []
-        failures: list[str] = []
-        for plan in _plans_of(client, studio):
-            if names and code not in names and plan.facts.plan not in names:
-                continue
-            session = _fit(client, plan, studio, today)
-            label = f"{plan.facts.plan} version {plan.facts.version}"
-            remarks += [(label, remark) for remark in session.remarks]
-            target = out / folders[code] / safe_names([f"{plan.facts.plan}-v{plan.facts.version}"]).popitem()[1]
-            for kind, form in _forms_of(client, forms):
-                for sheet_kind in form.sheets:
-                    begun = time.perf_counter()
-                    path = target / f"{folders[code]}-{target.name}-{sheet_kind}{kind.ending}"
-                    try:
-                        rendered = kind.render(sheet(sheet_kind, session), form, look)
-                        write_whole(path, rendered.data)
-                    except (MissingLibrary, RenderError) as problem:
-                        failures.append(f"{code} {kind.name} {sheet_kind}: not made; {problem}")
-                        continue
-                    except OSError as problem:
-                        failures.append(
-                            f"{code} {kind.name} {sheet_kind}: not written to {path}: "
-                            f"{problem.strerror or problem}; free the place and run this again"
-                        )
-                        continue
-                    one = Made(
-                        code, plan.facts.plan, plan.facts.version, kind.name, sheet_kind, path,
-                        rendered.pages, time.perf_counter() - begun,
-                    )
-                    made.append(one)
-                    yield one
-        if made or remarks or failures:
-            yield Outcome(code, tuple(made), tuple(remarks), (), tuple(failures))
+    studio = reading.studio
+    most = sum(len(client.facts.plans) for client in studio.clients.values()) * len(FORMS) * len(SHEET_KINDS)
+    with only_run(asked.out, say):
+        workers = workers_for(asked.jobs, most if not asked.names else len(FORMS), asked.cluster)
+        try:
+            yield from _written(asked, workers.run(_steps(asked, studio)))
+        finally:
+            workers.close()
 
 
-def _check_names(names: tuple[str, ...], studio: Studio, clients: tuple[str, ...]) -> None:
-    plans = {plan for plan, _ in studio.plans}
+def _check_names(names: tuple[str, ...], reading: StudioReading) -> None:
+    plans = {plan for plan, _ in reading.studio.plans}
     for name in names:
-        if name not in clients and name not in plans:
-            hint = instead_of(name, sorted({*clients, *plans}), "the folders clients and plans hold the names")
+        if name not in reading.known_clients and name not in plans:
+            hint = instead_of(
+                name, sorted({*reading.known_clients, *plans}), "the folders clients and plans hold the names"
+            )
             raise NothingAsked(f"no client and no plan '{name}' in this studio; {hint}")
+
+
+def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient, Task | None]]:
+    """Every sheet of every client in order, with a task where it must be rendered."""
+    folders = safe_names(studio.clients)
+    look = _look(asked.folder)
+    around = _inputs_around(look)
+    for code, client in studio.clients.items():
+        remarks: list[tuple[str, Remark]] = []
+        plans = [
+            plan
+            for plan in _plans_of(client, studio)
+            if not asked.names or code in asked.names or plan.facts.plan in asked.names
+        ]
+        for plan in plans:
+            session = _fit(client, plan, studio, asked.today)
+            remarks += [(f"{plan.facts.plan} version {plan.facts.version}", remark) for remark in session.remarks]
+            name = safe_name(f"{plan.facts.plan}-v{plan.facts.version}")
+            record = Record.of(asked.out / folders[code] / name)
+            inputs = {**around, **_inputs_of(session, studio)}
+            for kind, settings in _forms_of(client, asked.forms):
+                for sheet_kind in settings.sheets:
+                    handout = sheet(sheet_kind, session)
+                    whole = fingerprint(handout, settings, around)
+                    one = _Sheet(
+                        code, plan.facts.plan, plan.facts.version, kind.name, sheet_kind, record,
+                        f"{folders[code]}-{name}-{sheet_kind}{kind.ending}", whole,
+                        {**inputs, f"settings of {kind.name}": fingerprint(settings)},
+                    )
+                    good = not asked.afresh and record.still_good(one.name, whole)
+                    yield one, None if good else Task(kind.name, handout, settings, look)
+        if plans:
+            yield _EndOfClient(code, tuple(remarks)), None
+
+
+def _written(
+    asked: Asked, results: Iterator[tuple[_Sheet | _EndOfClient, Result | None]]
+) -> Iterator[Made | Outcome]:
+    """Write what comes from the workers; tell each file, then each client."""
+    files = 0
+    failures: list[str] = []
+    records: list[Record] = []
+    for step, result in results:
+        if isinstance(step, _EndOfClient):
+            for record in records:
+                _save(record, failures)
+            yield Outcome(step.client, files, step.remarks, (), tuple(failures))
+            files, failures, records = 0, [], []
+            continue
+        if step.record not in records:
+            records.append(step.record)
+        if result is None:
+            files += 1
+            yield step.made(step.record.files[step.name].pages, 0.0, "")
+            continue
+        what = f"{step.client} {step.form} {step.kind}"
+        if result.rendered is None:
+            failures.append(f"{what}: not made; {result.failure}")
+            continue
+        why = "asked for afresh" if asked.afresh else step.record.why(step.name, step.whole, step.inputs)
+        try:
+            write_whole(step.path, result.rendered.data)
+            step.record.add(step.name, step.whole, step.inputs, result.rendered.pages)
+        except OSError as problem:
+            failures.append(
+                f"{what}: not written to {step.path}: {problem.strerror or problem}; free the place and run this again"
+            )
+            continue
+        files += 1
+        yield step.made(result.rendered.pages, result.seconds, why)
+
+
+def _save(record: Record, failures: list[str]) -> None:
+    try:
+        record.save()
+    except OSError as problem:
+        failures.append(
+            f"{record.folder}: what was made there could not be noted down: {problem.strerror or problem}; "
+            "the sheets are good, and the next run makes them again"
+        )
 
 
 def _plans_of(client: Client, studio: Studio) -> Iterator[Plan]:
@@ -150,14 +257,17 @@ def _plans_of(client: Client, studio: Studio) -> Iterator[Plan]:
         yield studio.plans[choice.plan, version]
 
 
+def _previous(plan: Plan, studio: Studio) -> Plan | None:
+    return studio.plans.get((plan.facts.plan, plan.facts.version - 1))
+
+
 def _fit(client: Client, plan: Plan, studio: Studio, today: datetime.date) -> FittedSession:
-    facts = plan.facts
     return fit(
         client,
         plan,
         studio.exercises,
         studio.facts,
-        previous=studio.plans.get((facts.plan, facts.version - 1)),
+        previous=_previous(plan, studio),
         today=today,
         history=studio.logs.get(client.facts.code, ()),
     )
@@ -167,12 +277,56 @@ def _forms_of(client: Client, asked: tuple[str, ...]) -> Iterator[tuple[FormKind
     """The forms to make for a client, each with the client's own settings.
 
     A form that was asked for and that the client's file does not name is made
-    with its default settings, all its sheets.
+    with its usual settings.
     """
-    settings = client.facts.forms
     for name, kind in FORMS.items():
-        form = getattr(settings, name)
-        if asked and name in asked and form is None:
-            form = type(settings).defaults(name)
-        if form is not None and (not asked or name in asked):
-            yield kind, form
+        settings = getattr(client.facts.forms, name)
+        if name in asked and settings is None:
+            settings = Forms.defaults(name)
+        if settings is not None and (not asked or name in asked):
+            yield kind, settings
+
+
+def _look(folder: Path) -> Look:
+    """The studio's own templates, read once, so that workers need no disk of ours."""
+    own = folder / "templates"
+    names = sorted(path for path in own.rglob("*.j2") if path.is_file()) if own.is_dir() else []
+    overrides = []
+    for path in names:
+        shown = path.relative_to(own).as_posix()
+        try:
+            overrides.append((shown, path.read_text("utf-8")))
+        except (OSError, UnicodeDecodeError) as problem:
+            raise TemplateUnreadable(
+                f"templates/{shown}: cannot be read as UTF-8 text ({problem}); save it as UTF-8 or take it away"
+            ) from problem
+    return Look(overrides=tuple(overrides))
+
+
+def _inputs_around(look: Look) -> dict[str, str]:
+    """What every sheet depends on: program, templates, libraries."""
+    inputs = {
+        "program": f"{__version__} {folder_fingerprint(Path(__file__).parents[1], '*.py')}",
+        "words of the program": folder_fingerprint(Path(__file__).parents[1] / "languages", "*.yaml"),
+        "templates": fingerprint(look, folder_fingerprint(carried.templates(), "*.j2")),
+    }
+    for kind in FORMS.values():
+        inputs.update(kind.versions())
+    return inputs
+
+
+def _inputs_of(session: FittedSession, studio: Studio) -> dict[str, str]:
+    """What the sheets of one session depend on, by name, for "why?"."""
+    code, previous = session.client.facts.code, _previous(session.plan, studio)
+    inputs = {
+        "studio file": fingerprint(session.studio),
+        "client file": fingerprint(session.client.facts),
+        "plan file": fingerprint(session.plan.facts),
+        "log": fingerprint(studio.logs.get(code, ())),
+    }
+    if previous is not None:
+        inputs["plan file of the version before"] = fingerprint(previous.facts)
+    exercises = (*session.warm_up, *(each for group in session.groups for each in group.exercises), *session.cool_down)
+    for each in exercises:
+        inputs[f"text {each.exercise.id}"] = fingerprint(each.exercise)
+    return inputs

@@ -2,39 +2,31 @@
 
 from __future__ import annotations
 
-import datetime
 import json
 import os
 from pathlib import Path
 
 import click
 
-from handouts.making.make import Made, Outcome, make
+from handouts.making.make import Asked, Made, Outcome, make
 
 
-def tell(
-    folder: Path,
-    out: Path,
-    names: tuple[str, ...],
-    forms: tuple[str, ...],
-    today: datetime.date,
-    report: str,
-    quiet: bool,
-) -> int:
+def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
     """Run `make`, print what comes of it, give the exit status.
 
     report: "text" prints a line for each file as soon as it is there; "json"
         prints one list to standard output at the end.
+    why: say of each file why it was made.
     Remarks and faults go to standard error in both.
     """
     outcomes: list[Outcome] = []
     files: list[Made] = []
     told: set[str] = set()
-    for event in make(folder, out, names, forms, today):
+    for event in make(asked, say=lambda line: click.echo(line, err=True)):
         if isinstance(event, Made):
             files.append(event)
             if report == "text" and not quiet:
-                click.echo(_line(event))
+                click.echo(_line(event, why))
             continue
         outcomes.append(event)
         for line in _needs_eye(event, quiet):
@@ -49,9 +41,11 @@ def tell(
     return max((outcome.exit_status for outcome in outcomes), default=2)
 
 
-def _line(made: Made) -> str:
+def _line(made: Made, why: bool) -> str:
     pages = f", {made.pages} page{'' if made.pages == 1 else 's'}" if made.pages else ""
-    return f"{made.client} {made.form} {made.sheet}{pages}: {_shown(made.path)}"
+    kept = "" if made.why else ", unchanged"
+    line = f"{made.client} {made.form} {made.sheet}{pages}{kept}: {_shown(made.path)}"
+    return f"{line}; {made.why}" if why and made.why else line
 
 
 def _needs_eye(outcome: Outcome, quiet: bool) -> list[str]:
@@ -66,8 +60,11 @@ def _needs_eye(outcome: Outcome, quiet: bool) -> list[str]:
 
 
 def _summary(files: list[Made], outcomes: list[Outcome]) -> str:
-    clients = sum(1 for outcome in outcomes if outcome.made)
-    parts = [f"{len(files)} file{'' if len(files) == 1 else 's'} made for {clients} client{'' if clients == 1 else 's'}."]
+    clients = sum(1 for outcome in outcomes if outcome.files)
+    new = sum(1 for file in files if file.why)
+    parts = [f"{_many(new, 'file')} made for {_many(clients, 'client')}."]
+    if new < len(files):
+        parts.append(f"{_many(len(files) - new, 'file')} left as before, since nothing changed.")
     look = [outcome.client for outcome in outcomes if outcome.exit_status == 1]
     if look:
         parts.append(f"Needs your eye: {', '.join(look)}.")
@@ -75,6 +72,10 @@ def _summary(files: list[Made], outcomes: list[Outcome]) -> str:
     if faulty:
         parts.append(f"Nothing made because of faults: {', '.join(faulty)}.")
     return " ".join(parts)
+
+
+def _many(count: int, what: str) -> str:
+    return f"{count} {what}{'' if count == 1 else 's'}"
 
 
 def _record(made: Made) -> dict[str, object]:
@@ -87,6 +88,7 @@ def _record(made: Made) -> dict[str, object]:
         "path": str(made.path),
         "pages": made.pages,
         "seconds": round(made.seconds, 3),
+        "why": made.why,
     }
 
 

@@ -11,10 +11,10 @@ from pathlib import Path
 UNFINISHED = ".unfinished-"
 
 
-def _make_private(folder: Path) -> None:
+def make_private(folder: Path) -> None:
     """Make a folder and those above it, readable by their owner alone."""
     if not folder.is_dir():
-        _make_private(folder.parent)
+        make_private(folder.parent)
         folder.mkdir(exist_ok=True, mode=0o700)
 
 
@@ -26,7 +26,7 @@ def write_whole(path: Path, data: bytes) -> None:
     """
     if path.is_file() and path.read_bytes() == data:
         return
-    _make_private(path.parent)
+    make_private(path.parent)
     handle, name = tempfile.mkstemp(prefix=UNFINISHED, dir=path.parent)
     try:
         # mkstemp makes the file readable by its owner alone.
