@@ -37,7 +37,7 @@ class Look:
 
 @dataclass(frozen=True)
 class FormKind:
-    """name: as in a client's file and in --as.  ending: of the file made."""
+    """name: as in a client's file and in --as.  ending: of the usual file."""
 
     name: str
     ending: str
@@ -48,12 +48,19 @@ class FormKind:
         rendered: Rendered = importlib.import_module(self.module).render(handout, form, look)
         return rendered
 
+    def ending_of(self, form: Any) -> str:
+        """The ending of the file that these settings ask for: a form with more
+        than one kind of file has a table ENDINGS in its module."""
+        endings: dict[str, str] = getattr(importlib.import_module(self.module), "ENDINGS", {})
+        return endings[form.file] if endings else self.ending
+
     def versions(self) -> dict[str, str]:
         """Name to version of each library that shapes this form's bytes.
 
         A library that is not installed has the version "missing".
         """
-        told: dict[str, str] = importlib.import_module(self.module).versions()
+        module = importlib.import_module(self.module)
+        told: dict[str, str] = module.versions() if hasattr(module, "versions") else {}
         return told
 
 

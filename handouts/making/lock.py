@@ -9,54 +9,65 @@ import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TextIO
 
 from handouts.errors import HandoutsError
-from handouts.making.writing import UNFINISHED, make_private
+from handouts.making.writing import UNFINISHED, make_private, write_whole
 
-_LOCK_NAME = ".lock"
+_HOLDER_NAME = ".run"
 
 
 @contextmanager
 def only_run(out: Path, say: Callable[[str], None]) -> Iterator[None]:
     """Hold the out folder; wait for another run, telling once who holds it.
 
-    Afterwards no unfinished file of a run that was cut off is left.  Where
-    the system has no file locks the run goes on without.  Raises OutUnusable
-    when the folder cannot be made or written to.
+    No unfinished file of a run that was cut off is left.  The folder itself is
+    locked, so that nothing of the lock stays behind; where the system has no
+    such locks the run goes on without.  Raises OutUnusable when the folder
+    cannot be made or written to.
     """
+    holder = out / _HOLDER_NAME
     try:
         make_private(out)
-        file = os.fdopen(os.open(out / _LOCK_NAME, os.O_RDWR | os.O_CREAT, 0o600), "r+", encoding="utf-8")
+        folder = os.open(out, os.O_RDONLY)
     except OSError as problem:
-        raise OutUnusable(
-            f"{out}: not written: {problem.strerror or problem}; name another folder with --out"
-        ) from problem
-    with file:
-        _hold(file, say)
-        file.seek(0)
-        file.truncate()
-        file.write(f"{getpass.getuser()}, process {os.getpid()}, since {time.strftime('%H:%M')}\n")
-        file.flush()
+        raise _unusable(out, problem) from problem
+    try:
+        _hold(folder, holder, say)
         for path in out.rglob(f"{UNFINISHED}*"):
             with contextlib.suppress(OSError):
                 path.unlink()
-        yield
+        try:
+            write_whole(holder, f"{getpass.getuser()}, process {os.getpid()}, since {time.strftime('%H:%M')}".encode())
+        except OSError as problem:
+            raise _unusable(out, problem) from problem
+        try:
+            yield
+        finally:
+            with contextlib.suppress(OSError):
+                holder.unlink()
+    finally:
+        os.close(folder)
 
 
 class OutUnusable(HandoutsError):
     """Nothing can be written to the out folder."""
 
 
-def _hold(file: TextIO, say: Callable[[str], None]) -> None:
+def _unusable(out: Path, problem: OSError) -> OutUnusable:
+    return OutUnusable(f"{out}: not written: {problem.strerror or problem}; name another folder with --out")
+
+
+def _hold(folder: int, holder: Path, say: Callable[[str], None]) -> None:
     try:
         import fcntl
     except ImportError:  # Windows
         return
     try:
-        fcntl.flock(file.fileno(), fcntl.LOCK_EX | fcntl.LOCK_NB)
-    except OSError:
-        file.seek(0)
-        holder = file.read().strip() or "somebody"
-        say(f"Waiting: another run is making sheets in this folder ({holder}). Press Ctrl-C to give up.")
-        fcntl.flock(file.fileno(), fcntl.LOCK_EX)
+        fcntl.flock(folder, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except BlockingIOError:
+        try:
+            who = holder.read_text("utf-8")
+        except OSError:
+            who = "somebody"
+        say(f"Waiting: another run is making sheets in this folder ({who}). Press Ctrl-C to give up.")
+        fcntl.flock(folder, fcntl.LOCK_EX)

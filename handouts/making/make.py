@@ -195,7 +195,7 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
                     whole = fingerprint(handout, settings, around)
                     one = _Sheet(
                         code, plan.facts.plan, plan.facts.version, kind.name, sheet_kind, record,
-                        f"{folders[code]}-{name}-{sheet_kind}{kind.ending}", whole,
+                        f"{folders[code]}-{name}-{sheet_kind}{kind.ending_of(settings)}", whole,
                         {**inputs, f"settings of {kind.name}": fingerprint(settings)},
                     )
                     good = not asked.afresh and record.still_good(one.name, whole)
