@@ -74,7 +74,8 @@ _EN_HOURS = (
     "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
 )
 _EN_HOUR_WORD = "|".join(_EN_HOURS)
-_EN_HOUR = rf"(?<![\w:.])(?:1[0-2]|[1-9]|{_EN_HOUR_WORD})(?![\w.]\w)"
+# The number of a step before a comma is no hour: "in step 2, 10 o'clock is ...".
+_EN_HOUR = rf"(?<!\bstep )(?<!\bset )(?<!\bround )(?<!\bexercise )(?<![\w:.])(?:1[0-2]|[1-9]|{_EN_HOUR_WORD})(?![\w.]\w)"
 _EN_LINK = r"(?:\s*,\s*|\s*[-–]\s*|\s*,?\s+(?:and|or|to)\s+)(?:(?:at|towards?|from)\s+)?"
 _EN_OCLOCK = r"(?:\*\*)?[\s-]*o['’]\s?clock"
 _EN_TIME_OF_DAY = r"(?!\s+(?:in\s+the\s+(?:morning|afternoon|evening)|sharp\b|[ap]\.?m\b))"
@@ -175,7 +176,7 @@ _FR_HOURS = (
     "une", "deux", "trois", "quatre", "cinq", "six", "sept", "huit", "neuf", "dix", "onze", "douze",
 )
 _FR_HOUR_WORD = "|".join(_FR_HOURS)
-_FR_HOUR = rf"(?<![\w:.,])(?:1[0-2]|[1-9]|{_FR_HOUR_WORD})(?!\w)"
+_FR_HOUR = rf"(?<!\bétape )(?<!\bsérie )(?<!\btour )(?<!\bexercice )(?<![\w:.,])(?:1[0-2]|[1-9]|{_FR_HOUR_WORD})(?!\w)"
 _FR_LINK = r"(?:\s*,\s*|\s*[-–]\s*|\s+(?:et|ou|à)\s+)(?:(?:à|vers)\s+)?"
 _FR_UNIT = r"(?:\*\*)?\s*(?:heures?|h)\b(?:\s*30\b|\s+et\s+demie\b)?"
 _FR_DIRECTION_BEFORE = re.compile(r"(?:\bà|\bvers|\bentre|\bjusqu['’]à|\bdirection|\bposition)\s+(?:\*\*)?$", re.I)
@@ -199,12 +200,12 @@ _FR_STATED_AFTER = re.compile(r"\s+(?:est|se\s+trouve|c['’]est|indique|désign
 _FR_MASCULINE = _words(
     "pied genou coude bras avant-bras poignet talon côté poing pouce index majeur annulaire auriculaire doigt orteil "
     "mollet tibia ischion œil flanc bord muscle fessier haltère poids bout gros petit banc élastique tendon sol mur "
-    "coin avant arrière"
+    "coin avant arrière accoudoir creux pli biceps triceps quadriceps pectoral sein os milieu centre"
 )
 _FR_FEMININE = _words(
     "main jambe épaule hanche cuisse cheville oreille fesse paume joue tempe plante pointe aisselle côte rotule "
     "omoplate clavicule crête malléole phalange poignée tête-haltère extrémité bande manchette moitié direction "
-    "voûte pommette"
+    "voûte pommette aine mâchoire narine paupière semelle chaussure barre rampe roue fente fossette"
 )
 # The plural of a part that a body has once on each side is never a side:
 # "les bras droits" are straight arms.  Fingers and ribs are several on a side.
