@@ -24,10 +24,13 @@ _ANGLES = frozenset(
     " stagger angle incline spacing room".split()
 )
 _FORWARD = frozenset("apart together forward forwards back backward backwards out in up down away over across ahead behind overhead front".split())
-_EASY_OFF = frozenset("ease eases easing back lay dial tone pick turn let".split())
+_EASY_OFF = frozenset("ease eases easing back lay dial tone".split())
+_DIALS = frozenset("turn turned turning pick dial tone keep let".split())
 _BREATHING = frozenset("breath breaths breathe breathing inhale inhaling inhales exhale exhaling exhales breathes sigh sighs".split())
-_PLACES_BY_LANDMARK = frozenset("above below outside inside past beyond behind under underneath beneath over between forward ahead beside".split())
+_PLACES_BY_LANDMARK = frozenset("above below outside inside past beyond behind under underneath beneath beside".split())
+_REACHES = frozenset("past beyond below above under beneath against outside inside".split())
 _DETERMINERS = frozenset("a an the some your his her their its my our those these that this any no each every another one".split())
+_MEASURING_PARTS = frozenset("hip knee chest shoulder waist ankle thigh chin head eye calf navel elbow".split())
 _NEEDS_A_SHAPE = frozenset("long longer short shorter larger bigger big small smaller tiny tinier little huge massive teeny teensy mini dinky minimal reduced slight modest moderate".split())
 _STRENGTHENED = frozenset("too pretty fairly quite rather really very super extra nice good kinda sorta sort kind so reasonably relatively medium not".split())
 _WAY_PLACES = frozenset("back out up down over in forward forwards ahead behind past overhead apart below above off wide wider high higher low lower deep deeper".split())
@@ -61,16 +64,24 @@ def _amount(words: list[str], place: int) -> Span | None:
         start = first
     else:
         start = first - 1
-        if words[start] == "the" or (words[start] == "some" and word not in ("way", "ways", "distance")):
+        if (words[start] == "the" and not words[first].endswith("est")) or (words[start] == "some" and word not in ("way", "ways", "distance")):
             return None
-    if word in ("way", "ways") and (first == place and words[start] != "some" and word != "ways"):
+    if word in ("way", "ways") and (first == place and words[start] != "some" and word != "ways" and _at(words, start - 1) != "quite"):
         return None
     if word in ("way", "ways") and start > 0 and words[start - 1] in ("in", "come", "comes", "came"):
         return None
     if word in ("good", "deal"):
         return None
-    if start > 0 and words[start - 1] in ("at", "of", "for", "after", "quite", "in") and words[start - 1] != "quite":
+    if start > 0 and words[start - 1] in ("at", "of", "for", "after"):
         return None
+    if start > 0 and words[start - 1] == "in" and word in ("bit", "little") and not (_has(words, _clause(words, start), start, _BODY | say.MOVES)):
+        return None
+    if word in say.NOUNISH_AMOUNTS and _at(words, place + 1) not in say.PREDICATES and _at(words, place + 1) not in say.POSTURES and _at(words, place + 1) != "more" and (
+        _at(words, start - 1) not in say.PARTICLES and _at(words, start - 1) not in _BODY and _at(words, start - 1) not in say.MOVES - say.TIMID_MOVES - _PUTS and _at(words, place + 1) not in ("of", "to") and _at(words, start - 1) not in ("it", "them")
+    ):
+        return None
+    if start > 0 and words[start - 1] in ("such", "by"):
+        start -= 2 if words[start - 2 : start] == ["ever", "such"] else 1
     if start > 0 and words[start - 1] == "quite":
         start -= 1
     if start > 0 and words[start - 1] == "not":
@@ -78,13 +89,16 @@ def _amount(words: list[str], place: int) -> Span | None:
     end = place + 1
     if word in ("way", "ways") and _at(words, end) in ("to", "of", "that", "you", "we"):
         return None
-    if word in ("lot", "deal") and start > 0 and words[start] != "not" and _at(words, end) not in say.PREDICATES:
+    if word == "lot" and words[start] not in ("not", "quite") and _at(words, end) not in say.PREDICATES:
         return None
+    if word in ("way", "ways") and _finished(words, end) and first < place and _at(words, end) not in ("from", "through") and not _other_verb(words, start):
+        return start, end
     return _degree(words, start, end)
 
 
+_PUTS = frozenset("put puts putting place throw stick set add".split())
 _AMOUNT_ADJECTIVES = frozenset(
-    "little wee tiny teeny teensy good fair decent small short long big whole bare slight fraction healthy reasonable tad mere just quick hair touch nice great".split()
+    "tiniest slightest smallest weest merest little wee tiny teeny teensy good fair decent small short long big whole bare slight fraction healthy reasonable tad mere just quick hair touch nice great".split()
 )
 
 
@@ -139,13 +153,13 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             after in say.UNSPATIAL or after in say.NUMBERS and after not in ("a", "an") or after[:1].isdigit() or after in ("half", "schedule", "pain", "colour", "form")
         ):
             return None
-        if follows in ("off", "down", "left", "behind") and _other_verb(words, start):
+        if _other_verb(words, start) or _feels(words, start):
             return None
-        if _feels(words, start):
+        if follows == "in" and not _finished(words, end + 1):
+            return None
+        if follows in ("in", "over", "across", "around", "round", "on") and not _moved(words, start, end):
             return None
         return start, end
-    if follows in say.SHAPES and words[end - 1] == "little":
-        return start, end + 1
     if follows in say.MOVES and words[end - 1] in say.DEGREE_ADVERBS and not _finished(words, end):
         return start, end
     if _finished(words, end) and _moved(words, start, end):
@@ -171,8 +185,13 @@ def _size(words: list[str], place: int) -> Span | None:
         return None
     if before == "so" and _at(words, place - 2) not in ("ever", "not"):
         return None
-    if _at(words, place + 1) == "enough":
+    if _at(words, place + 1) == "enough" or (words[place] == "little" and words[place + 1 : place + 3] == ["and", "often"]):
         return None
+    if before in _MEASURING_PARTS and words[place] in ("high", "deep") and _at(words, place - 2) not in _DETERMINERS:
+        return None  # "hip high"
+    parts = say.WIDE_PARTS.get(words[place])
+    if parts and _at(words, place + 1) in parts and before not in _DETERMINERS:
+        return _grown(words, place), place + 2
     return _before_noun(words, place) or _alone(words, place)
 
 
@@ -185,20 +204,26 @@ def _before_noun(words: list[str], place: int) -> Span | None:
     while reach < count and reach < place + 5:
         noun = words[reach]
         if noun in say.SHAPES:
+            if word in ("acute", "obtuse", "mild", "sharp") and noun not in _ANGLES and word != "mild":
+                return None
             if word in say.NOT_WITH.get(noun, ()):
                 return None
             if word in ("some", "certain") and noun not in _ANGLES:
                 return None
             break
+        if noun in ("way", "ways"):
+            return None
         if noun in say.SIZES_OF_WEAK:
             if word not in say.SIZES_OF_WEAK[noun]:
                 return None
             if noun in ("range", "way", "ways") and _at(words, reach + 1) in ("of", "to") and _at(words, reach + 2) not in ("motion", "movement"):
                 return None
             break
+        if noun in ("and", ",") and _at(words, reach + 1) not in say.SIZES and _at(words, reach + 1) not in say.FEELINGS and _at(words, reach + 1) not in _BETWEEN:
+            return None
         if noun not in say.SIZES and noun not in say.FEELINGS and noun not in _BODY and noun not in say.POSTURES and noun not in _BETWEEN:
             return None
-        if noun in _BODY and (noun.endswith("s") and noun != "biceps" or (word, noun) in _NAMES or word in ("low", "lower", "upper", "deep")):
+        if noun in _BODY and (noun.endswith("s") and noun != "biceps" or (word, noun) in _NAMES or (word in ("low", "lower", "upper", "deep") and noun != "knee")):
             return None
         reach += 1
     else:
@@ -210,7 +235,11 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         return None
     if noun in ("jump", "step", "drop", "jumps", "steps") and _at(words, end) in ("in", "of", "for") and _at(words, end + 1) in say.UNSPATIAL:
         return None
+    if _at(words, end) in ("add", "adds", "count", "counts", "matter", "matters", "are", "is", "make", "makes", "lead", "were", "was") and _at(words, place - 1) not in _DETERMINERS:
+        return None
     first = _grown(words, place)
+    if word == "little" and first == place and _at(words, place - 1) == "a" and noun in ("move", "work"):
+        return None
     if first > 0 and words[first - 1] in ("a", "an", "some", "the", "your", "another", "those", "these"):
         first -= 1
     return first, end
@@ -230,12 +259,22 @@ def _alone(words: list[str], place: int) -> Span | None:
     first = _grown(words, place)
     graded = first < place
     end = place + 1
-    if word in ("close", "far", "wide", "deep", "high", "low", "further", "farther", "closer", "nearer", "near") and after in _FORWARD:
+    if word in ("close", "far", "wide", "further", "farther", "closer", "nearer", "near") and after in _FORWARD:
         end += 1
+    elif word in ("high", "deep", "higher", "deeper") and after in ("up", "down"):
+        end += 1
+    elif word in ("near", "close", "nearer") and after in ("the", "your"):
+        pass
     elif not _finished(words, end) or after in ("of", "is", "are", "'s"):
         return None
     if word in ("close", "near", "nearer") and after in ("to", "by", "your", "the", "it"):
-        return None
+        if after == "by" and _finished(words, place + 2) and _at(words, place + 2) not in ("the", "your"):
+            return first, end + 1
+        if after == "to" and _at(words, place + 2) in ("you", "yourself"):
+            return first, end
+        if not graded or words[first:place] == ["not"] or after == "by" or _at(words, place + 2) in say.UNSPATIAL or _at(words, place + 2) in ("failure", "tears"):
+            return None
+        return first, end
     if word == "closer" and after == "to" and _at(words, place + 2) in ("failure", "your", "bed") and not graded:
         return None
     if word in ("far", "further", "farther") and (after in ("from", "as") and _at(words, first) != "not" or _at(words, place - 1) in ("by", "no", "any", "as")):
@@ -245,32 +284,50 @@ def _alone(words: list[str], place: int) -> Span | None:
     if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
         return None
     start = _clause(words, first)
+    if start == first and words[first - 1 : first] == ["and"] and first > 1 and words[first - 2] not in PAUSES:  # "square and low"
+        start = _clause(words, first - 1)
     if word in ("lower", "close", "narrow", "wide") and place == start and not graded and _at(words, place + 1) in say.FOLLOWERS and after not in ("apart", "and"):
         return None
     if _blocked(words, first):
         return None
+    if word == "far" and _at(words, first - 1) == "gone":
+        return None
     if word in ("deep", "deeper") and (after in ("in", "inside", "into", "within") and _has(words, start, place, say.OTHER_VERBS)):
         return None
-    subject = verb = shape = False
+    if _at(words, end) == "with" and _at(words, end + 1) in ("the", "your", "those", "both") and (_at(words, end + 2) in _BODY or _at(words, end + 3) in _BODY):
+        return first, end
+    subject = verb = shape = told = False
     it = False
     for reach in range(first - 1, start - 1, -1):
         other = words[reach]
-        if other in say.OTHER_VERBS or other in ("eyes", "mouth", "awake", "price"):
+        if other in say.OTHER_VERBS and other != "said" or other in ("eyes", "mouth", "awake", "price"):
             return None
         if other in say.SHAPES or other in say.WEAK_SHAPES:
             shape = True
         if other in _BODY:
             subject = True
         if other in say.MOVES:
+            if not verb and (other in say.TELLING_PAST or other.endswith("ed")) and other not in say.SIZES:
+                told = True
             verb = True
         if other in ("it", "them", "these", "those", "everything"):
             it = True
         if other == "be":
             verb = True
+    if told and not subject:
+        return None
+    if word == "sky-high" or (word == "close" and after in ("", ",", ".", "and", "then") and _at(words, first - 1) == "in" and verb):
+        return first, end
     if start == first and first > 1 and words[first - 1] == ":":  # "Trunk lean: minimal."
         shape = any(other in say.SHAPES or other in say.MOVES or other in ("length", "range", "stance") for other in words[max(0, first - 4) : first - 1])
         verb = verb or shape
     if word in _NEEDS_A_SHAPE:
+        if start == first and after == "and" and _at(words, place + 2) in say.FEELINGS and _at(words, place + 3) in ("", ".", ",", "!"):  # "Tiny and quick."
+            return first, end
+        if start == first and first > 0 and _said_apart(words, first, end) and word not in ("long", "longer", "short", "shorter"):
+            return first, end
+        if words[start:first] in (["it", "'s"], ["it", "is"], ["i", "said"], ["they", "are"]) and word in _TINY and after in ("", ",", ".", "!"):
+            return first, end
         if not (shape or (it and verb and _at(words, place - 1) in ("it", "them", "it's")) or (graded and _at(words, first) in ("ever", "nice"))):
             return None
         return first, end
@@ -282,13 +339,26 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if subject or verb or shape:
         return first, end
-    if word in say.ALONE and (place + 1 >= len(words) or words[place + 1] in PAUSES) and start == first and word != "lower":
+    if word in say.ALONE and start == first and (_at(words, place + 1) in ("", "than") or words[place + 1] in PAUSES) and (word != "lower" or after == "than"):
         return first, end
-    if graded and any(other in _STRENGTHENED for other in words[first:place]) and start == first and place - first <= 3:
+    if graded and any(other in _STRENGTHENED for other in words[first:place]) and place - first <= 3 and all(
+        other in _THAT_IS for other in words[start:first]
+    ):
         return first, end
     return None
 
 
+_TINY = frozenset("tiny small little minimal teeny big huge large".split())
+
+
+def _said_apart(words: list[str], first: int, end: int) -> bool:
+    """Whether a size stands alone between pauses after words of movement: "waves, big, from the shoulder"."""
+    if words[first - 1] not in (",", "—", ":", "then") or _at(words, end) not in (",", ".", "!", "", "to", "from", ";"):
+        return False
+    return any(word in say.SHAPES or word in say.MOVES or word in _BODY for word in words[max(0, first - 10) : first - 1])
+
+
+_THAT_IS = frozenset("that it this they you 's is are was yours now still looks there oh no right".split())
 _GOES = frozenset("go get stay sit sink come keep drop hang start finish squat crouch hinge a bit slightly even much it them yourself hold reach hover be go goes going aim".split())
 
 
@@ -313,6 +383,8 @@ def _well(words: list[str], place: int) -> Span | None:
     if _at(words, place + 1) not in _WELL_PLACES or _at(words, place - 1) in ("as", "very", "do", "did", "so", "is", "it", "works"):
         return None
     start = _clause(words, place)
+    if words[place + 1] == "back" and _at(words, place - 1) in ("sit", "sits", "sitting"):
+        return None
     if _has(words, start, place, say.MOVES) or _has(words, start, place, _BODY):
         return place, place + 2
     return None
@@ -359,7 +431,9 @@ def _some(words: list[str], place: int) -> Span | None:
         end += 1
     if not _finished(words, end) or _at(words, end) == "of":
         return None
-    if before in say.POSTURES or (before in say.MOVES and before not in say.TIMID_MOVES):
+    if before in say.POSTURES or (before in say.MOVES and before not in say.TIMID_MOVES) or (
+        _at(words, end) in ("", ",", ".", "and", "then") and before not in say.UNSPATIAL and _at(words, place - 3) in say.MOVES and _at(words, place - 3) not in say.TIMID_MOVES
+    ):
         if not _other_verb(words, place):
             return place - 1, end
     return None
@@ -374,8 +448,10 @@ def _much(words: list[str], place: int) -> Span | None:
         first -= 1
     if _at(words, first - 1) == "not" and _at(words, first - 2) not in ("do", "does", "did", "is", "are"):
         first -= 1
-    elif first == place:
+    elif first == place and not _has(words, _clause(words, place), place, frozenset(("never", "not"))):
         return None
+    if _at(words, place + 1) in ("past", "below", "above", "beyond", "over", "under") and _at(words, place + 2) in ("that", "this", "it"):
+        return first, place + 2
     if not _finished(words, place + 1):
         return None
     return (first, place + 1) if _moved(words, first, place + 1) else None
@@ -386,6 +462,66 @@ def _angle(words: list[str], place: int) -> Span | None:
     if words[place - 2 : place] == ["at", "an"] and _at(words, place + 1) not in ("of", "that", "where"):
         return place - 2, place + 1
     return None
+
+
+def _trace(words: list[str], place: int) -> Span | None:
+    """ "a hint of a bend"."""
+    if _at(words, place + 1) == "of" and _at(words, place - 1) in ("a", "the"):
+        stop = _shape_after_of(words, place + 2)
+        if stop:
+            return place - 1, stop
+    return None
+
+
+def _next_to_no(words: list[str], place: int) -> Span | None:
+    """ "next to no clearance"."""
+    return (place - 3, place + 1) if words[place - 3 : place] == ["next", "to", "no"] else None
+
+
+def _nearby(words: list[str], place: int) -> Span | None:
+    """ "have a chair nearby"."""
+    start = _clause(words, place)
+    if _finished(words, place + 1) and _at(words, start) in ("have", "keep", "put", "place", "stand", "set", "leave"):
+        return place, place + 1
+    return None
+
+
+def _short_of(words: list[str], place: int) -> Span | None:
+    """ "stop short of the floor"; otherwise a size."""
+    if _at(words, place + 1) == "of" and _at(words, place - 1) in ("stop", "stops", "stopping", "stopped", "finish", "pause", "end"):
+        return place, place + 2
+    return _size(words, place)
+
+
+def _merest(words: list[str], place: int) -> Span | None:
+    """ "by the merest amount"."""
+    return (place - 1, place + 2) if _at(words, place - 1) == "the" and _finished(words, place + 2) else None
+
+
+def _miles(words: list[str], place: int) -> Span | None:
+    """ "miles apart", "miles in front"."""
+    after = _at(words, place + 1)
+    if (after in _WAY_PLACES or after == "too") and _at(words, place - 1) not in say.NUMBERS and not _at(words, place - 1)[:1].isdigit():
+        return place, place + (3 if after == "in" else 2)
+    return None
+
+
+def _apart(words: list[str], place: int) -> Span | None:
+    """ "arms up and apart", without a word of how far."""
+    if _at(words, place - 1) == "and" and _at(words, place - 2) in say.PARTICLES and _finished(words, place + 1) and _at(words, place + 1) != "from":
+        return place, place + 1
+    return None
+
+
+def _shaped(words: list[str], place: int) -> Span | None:
+    """ "fairly straight", "pretty upright"."""
+    before = _at(words, place - 1)
+    first = place - 1
+    if before == "of":
+        before, first = _at(words, place - 2), place - 2
+    if before not in say.GRADES_POSTURES or not _finished(words, place + 1) or (before in ("kind", "sort")) != (first == place - 2):
+        return None
+    return first, place + 1
 
 
 def _gap_noun(words: list[str], place: int) -> Span | None:
@@ -462,7 +598,7 @@ def _other_verb(words: list[str], place: int) -> bool:
     """Whether the nearest verb before `place` in the clause is none of movement."""
     for reach in range(place - 1, _clause(words, place) - 1, -1):
         word = words[reach]
-        if word in say.OTHER_VERBS or word in _EASY_OFF:
+        if word in say.OTHER_VERBS or word in ("ease", "eases", "easing", "dial", "tone"):
             return True
         if word in say.MOVES:
             return False
@@ -479,11 +615,13 @@ def _moved(words: list[str], start: int, end: int) -> bool:
     particle = subject = False
     for reach in range(start - 1, begin - 1, -1):
         word = words[reach]
-        if word in say.OTHER_VERBS or word in say.UNSPATIAL or word in _BREATHING:
+        if word in say.OTHER_VERBS or word in _BREATHING or (word in say.UNSPATIAL and word not in ("weight", "bodyweight")):
             return False
         if word in say.FEELINGS and word not in say.MOVES:
             return False
-        if word in ("off", "up", "back", "down") and _at(words, reach - 1) in _EASY_OFF:
+        if word in ("off", "up", "back", "down") and _at(words, reach - 1) in _EASY_OFF and (reach + 1 >= start or words[reach + 1] not in _DETERMINERS):
+            return False
+        if word in ("up", "down") and _at(words, reach - 1) in ("it", "that") and _at(words, reach - 2) in _DIALS:
             return False
         if word in _BODY and word not in say.MOVES and word not in ("back", "side"):
             subject = True
@@ -494,9 +632,7 @@ def _moved(words: list[str], start: int, end: int) -> bool:
                 return True
             if word in ("keep", "stay", "hold", "rest", "wait"):
                 return particle or subject
-    if subject:
-        return particle or start - begin > 1 or begin == start
-    if particle:
+    if subject or particle:
         return True
     if start - begin <= 1 and (end >= len(words) or words[end] in PAUSES):  # "Just a bit.", ", not a lot,"
         if any((word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS) and word != "time" for word in words[:begin]):
@@ -512,6 +648,10 @@ def _described(words: list[str], first: int, last: int) -> bool:
         word = words[reach]
         if word in ("you", "your", "want", "need", "like"):
             return word == "like" and _at(words, reach - 1) not in ("would", "i", "'d")
+        if word in ("was", "were", "had") and any(other.endswith("ing") for other in words[reach + 1 : first]):
+            continue
+        if word == "i" and _at(words, reach + 1) == "said":
+            continue
         if word in say.FIRST_PERSON or word in say.PAST or word in say.IMAGINED:
             return True
     if begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as":
@@ -529,10 +669,15 @@ def _explained(words: list[str], first: int, last: int) -> bool:
     for reach in range(first - 1, max(-1, first - 3), -1):
         if words[reach] in PAUSES:
             break
-        if words[reach] in say.UNITS and words[reach] not in _LIMBS and _numbered(words, reach):
+        if words[reach] in say.UNITS and (words[reach] not in _LIMBS or ((words[first].endswith("er") or words[first] == "too") and words[reach - 1] in ("a", "half"))) and _numbered(words, reach):
             return True
     # a place by a landmark: "just outside the shoulders", "a little above the knee"
     inner = words[last - 1] in _PLACES_BY_LANDMARK and words[last - 2] not in ("far", "way", "further", "farther")
+    if words[last - 1] in say.SHAPES or words[last - 1] in say.WEAK_SHAPES or words[last - 1] in _ANGLES:
+        return _measured_after(words, last, count, True)
+    for reach in range(first - 1, max(-1, first - 5), -1):
+        if words[reach] in ("o'clock", "°", "degrees"):
+            return True
     if _at(words, last) in _PLACES_BY_LANDMARK or inner or words[last : last + 2] == ["in", "front"]:
         start = last + (0 if inner else 1)
         if words[last : last + 2] == ["in", "front"]:
@@ -540,7 +685,7 @@ def _explained(words: list[str], first: int, last: int) -> bool:
         if words[first] not in ("a",) or words[last - 1] not in ("way", "ways", "distance", "step", "gap"):
             if _landmark(words, start, 4):
                 return True
-    return _measured_after(words, last, count)
+    return _measured_after(words, last, count, False)
 
 
 def _landmark(words: list[str], start: int, reach: int) -> bool:
@@ -553,7 +698,12 @@ def _landmark(words: list[str], start: int, reach: int) -> bool:
     return False
 
 
-def _measured_after(words: list[str], place: int, count: int) -> bool:
+def _measured_after(words: list[str], place: int, count: int, noun: bool) -> bool:
+    """Whether the words that follow give the measure.
+
+    noun: what is measured is a movement or a gap, which a landmark beside it
+        places and does not measure: "a small circle above the knee".
+    """
     pauses = 0
     limit = min(count, place + 16)
     while place < limit:
@@ -569,6 +719,8 @@ def _measured_after(words: list[str], place: int, count: int) -> bool:
             return False
         elif word == "than":
             return _at(words, place + 1) not in ("that", "this", "usual", "before", "normal", "you", "feels", "most", "it", "last", "i")
+        elif word in ("with", "using") and not pauses and _at(words, place + 1) in say.NUMBERS | {"both", "your", "the"}:
+            return False
         elif word in say.UNITS and _numbered(words, place):
             return True
         elif word in ("until", "till", "til", "so", "enough"):
@@ -577,13 +729,9 @@ def _measured_after(words: list[str], place: int, count: int) -> bool:
             return True
         elif word in ("level", "parallel", "height", "width", "touching", "o'clock", "°") or (word == "line" and words[place - 1] == "in"):
             return True
-        elif word in ("past", "beyond", "below", "above", "under", "beneath", "against", "at", "to", "onto", "over", "outside", "inside", "between") and (
-            pauses or word not in ("at", "over", "between", "to")
-        ):
+        elif (word in _REACHES or (pauses and word in ("at", "to", "over", "between"))) and not (noun and not pauses):
             if _landmark(words, place + 1, 3):
                 return True
-        elif word == "to" and _at(words, place + 1) in ("the", "your") and _landmark(words, place + 2, 2) and _at(words, place + 2) not in say.DIRECTIONS:
-            return True
         place += 1
     return False
 
@@ -591,8 +739,9 @@ def _measured_after(words: list[str], place: int, count: int) -> bool:
 def _continues(words: list[str], place: int, word: str) -> bool:
     """Whether the words after a pause still speak of the same thing."""
     return (
-        word in ("about", "roughly", "say", "around", "like", "maybe", "until", "till", "so", "just", "level", "no", "at", "to", "in", "close", "far", "wide",
-                 "enough", "as", "approximately", "not", "touching", "below", "above", "past", "under", "outside", "perhaps", "only", "or", "with", "which",
+        (word == "as" and _at(words, place + 1) in say.PREDICATES)
+        or word in ("about", "roughly", "say", "around", "like", "maybe", "until", "till", "so", "just", "level", "no", "at", "to", "in", "close", "far", "wide",
+                 "enough", "approximately", "not", "touching", "below", "above", "past", "under", "outside", "perhaps", "only", "or", "with", "which",
                  "and", "more", "one", "two", "three", "half", "a", "an", "the", "though", "beyond", "against", "never", "stopping", "ending")
         or word in say.UNITS
         or word in say.NUMBERS
@@ -636,7 +785,9 @@ def _met(words: list[str], place: int, limit: int, purpose: bool) -> bool:
     for word in words[place:limit]:
         if word in (";", ".", "!", "?", ":", "("):
             break
-        contact |= word in say.CONTACT
+        contact |= word in say.TOUCH
+        if purpose and word == "not":
+            return False
         landmark |= word in _LANDMARKS or word in say.UNITS or word in ("each", "together")
         if landmark and (contact or not purpose):
             return True
@@ -656,6 +807,13 @@ _READERS = {
     "much": _much,
     "angle": _angle,
     "gap": _gap_noun,
+    "merest": _merest,
+    "clearance": _next_to_no,
+    "nearby": _nearby,
+    "short": _short_of,
+    **{word: _trace for word in say.TRACES - say.SMALL_AMOUNTS},
+    "miles": _miles,
+    "apart": _apart,
 }
 
 
@@ -664,6 +822,8 @@ def _little(words: list[str], place: int) -> Span | None:
 
 
 _READERS["little"] = _little
+for _word in say.SHAPED:
+    _READERS.setdefault(_word, _shaped)
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:

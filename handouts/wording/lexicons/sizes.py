@@ -25,8 +25,8 @@ AMOUNTS_TOO = _set("little lot ways way good deal".split())
 
 DEGREE_ADVERBS = _set(
     "slightly somewhat moderately marginally fractionally minimally modestly partially partly partway part-way barely faintly"
-    " subtly generously substantially considerably significantly noticeably minutely infinitesimally imperceptibly"
-    " tad-bit sparingly amply".split()
+    " subtly widely deeply shallowly steeply broadly roomily expansively hugely nominally generously substantially considerably significantly noticeably minutely infinitesimally imperceptibly"
+    " sparingly amply".split()
 )
 """Adverbs that are vague wherever they change a place, an angle or a height."""
 
@@ -44,10 +44,10 @@ SIZES = _set(
     "far farther farthest further furthest lil little teeny teensy teenie weeny wee tiddly titchy dinky itty-bitty itsy-bitsy"
     " teeny-weeny teeny-tiny micro mini miniature minuscule minute minimal minor moderate modest medium medium-sized decent fair"
     " generous ample sizeable sizable substantial considerable healthy hefty huge giant gigantic massive enormous vast immense"
-    " colossal humongous ginormous mahoosive whopping mighty monster jumbo baby bitty weensy reduced restricted exaggerated"
+    " colossal humongous ginormous mahoosive whopping mighty monster jumbo baby bitty weensy diddy merest choppy reduced restricted exaggerated"
     " partial subtle smallish biggish largish widish lowish highish longish shortish deepish narrowish mid-sized good-sized"
     " fair-sized reasonable sensible fractional dainty mincing gentle expansive sweeping extravagant hearty whacking great"
-    " flattish nominal marginal good bijou roomy whisker-thin wide-ish low-ish high-ish shallow-ish full-ish half-ish some certain".split(),
+    " wide-open mild acute obtuse flattish nominal marginal good bijou roomy whisker-thin wide-ish low-ish high-ish shallow-ish full-ish half-ish some certain".split(),
 )
 """Adjectives of size that make a movement or a gap vague."""
 
@@ -57,7 +57,7 @@ PREDICATES = _set(
     "wide wider high higher low lower deep deeper shallow shallower narrow narrower far farther further close closer near nearer"
     " small smaller tiny tinier big bigger little short shorter larger steeper broader minimal reduced sky-high sky-wide ground-low"
     " lowish highish widish deepish knee-deep huge massive long longer wide-ish low-ish teeny teensy diddy dinky mini"
-    " slight modest moderate shallow-ish compact tight tighter".split()
+    " slight modest moderate shallow-ish compact tight tighter steep steeper large itty-bitty itsy-bitsy teeny-tiny roomy diddy wide-open".split()
 )
 """Sizes that can stand alone after a body part or a verb: "hands wide", "stay low"."""
 
@@ -76,8 +76,8 @@ SHAPES = _set(
         " excursion displacement offset clearance spacing separation headroom lordosis kink flexion extension abduction"
         " adduction pronation supination protraction retraction elevation depression inclination deviation roll lift raise drop"
         " scoot skim shove glide reach rise descent v vee wedge diamond sidelean cant slant tap stomp stamp backswing upswing"
-        " follow-through swoop scoop pivot swivel windmill drift hip-hinge camber crouch sink peel fold press-up straddle split"
-        " zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend semicircle half-circle"
+        " follow-through swoop scoop pivot swivel windmill drift hip-hinge camber crouch fold press-up straddle split"
+        " valgus varus kyphosis flare beat strike flap flick swish kneebend zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend semicircle half-circle"
     ),
     "footwork feet-spacing".split(),
 )
@@ -228,7 +228,7 @@ MOVES = _set(
         " scissor flutter vault spring bound prance gallop side-step sidestep back-step backpedal cover clear unfold unroll"
         " un-bend unbend jack mount dismount pull-back invert evert nod shake turn swap curve sag yaw pitch list veer"
         " tiptoe tip-toe wedge prop pile ladder feed pay play cup clench unclench lollop bob weave slip zig zag"
-        " hook sprawl toddle stroll gather hollow scoop dome wing beat"
+        " hook sprawl toddle stroll add write gather hollow scoop dome wing beat"
     ),
 )
 """Verbs that move or place a part of the body or a piece of kit."""
@@ -236,7 +236,7 @@ MOVES = _set(
 TIMID_MOVES = _set(
     verbs(
         "keep hold stay rest stop pause start finish begin end work get give make let swap switch adjust settle soften ease relax release"
-        " play lead follow pay set run go come take carry stretch move shake cover clear beat grow pump press push pull ride land grip swim"
+        " play lead follow pay set run go come take carry stretch shake cover clear beat grow pump press push pull ride land grip swim"
         " counter compress row pedal lie climb feed crank present project direct guide bear tighten loosen squeeze gather march jog walk"
     )
 )
@@ -245,8 +245,8 @@ TIMID_MOVES = _set(
 OTHER_VERBS = _set(
     verbs(
         "feel ache hurt burn sting tingle throb tire worry wait cheat talk speak breathe inhale exhale sweat drink sip eat sleep"
-        " slow speed calm warm cool rush hurry try help think know say tell hear listen see look enjoy love like hate laugh smile"
-        " chat read learn cough sneeze sound seem cost need want wish hope improve progress vary differ suffer struggle"
+        " slow speed calm warm cool rush hurry help know say tell hear listen see look enjoy hate laugh smile"
+        " chat read learn cough sneeze sound seem cost improve progress vary differ suffer struggle"
         " panic moan grumble complain practise practice train exercise save spend wear read bother wobble shiver tremble"
         " yawn sigh hum sing whistle fidget mind change chill brace tense contract engage strengthen fatigue pant puff"
         " challenge vary scare surprise annoy sting itch pinch-feel swell bruise bleed spin fuss care sit-with"
@@ -261,7 +261,7 @@ FEELINGS = _set(
         " sad proud cosy snug damp dry wet messy noisy hungry thirsty dizzy giddy queasy woozy shaky wobbly achy puffy short-tempered"
     ),
     "uncomfortable comfortable breathless puffed winded out-of-breath anxious bored boring awkward nauseous unwell different"
-    " difficult intense intensive relaxed tender swollen bruised numb tingly painful fatigued exhausted unsteady off bit"
+    " difficult intense intensive relaxed tender swollen bruised numb tingly painful fatigued exhausted unsteady"
     " energetic enthusiastic ambitious demanding challenging challenged gentle careful optimistic pessimistic confusing confused"
     " embarrassed embarrassing surprised disappointed pleased better worse best worst more-tired faster slower".split(),
 )
@@ -275,7 +275,7 @@ UNSPATIAL = _set(
     " chat talk attention focus thought sleep money rep reps repetition repetitions set sets work practice training exercise exercises"
     " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
     " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
-    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist".split()
+    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight".split()
 )
 """Nouns (and time words) whose amount is not a distance."""
 
@@ -329,7 +329,7 @@ UNITS = _set(
         " breadth length width cubit fingertip hand footprint-length stride-length shoe mat-length card phalanx mil tile plank-width"
         " floorboard paving-slab brick"
     ),
-    "cm mm m ft in inches feet foot o'clock ° hip-width shoulder-width hips-width shoulders-width hip-distance shoulder-height"
+    "cm mm ft inches feet foot o'clock ° hip-width shoulder-width hips-width shoulders-width hip-distance shoulder-height"
     " chest-height waist-height head-height knee-height hip-height eye-level right-angle parallel deg".split(),
 )
 NUMBERS = _set(
@@ -353,8 +353,37 @@ CLAUSE_BREAKS = _set(
     " , ; : ( ) ! ? . —".split()
 )
 
-FIRST_PERSON = _set("i my me he she mine we us our".split())
+FIRST_PERSON = _set("i my he she we our".split())
 PAST = _set("was were had did went felt used became seemed looked drifted".split())
 """Past forms that no instruction has."""
 
 IMAGINED = _set("imagine imagining picture pretend pretending think".split())
+
+
+TOUCH = _set(verbs("touch brush meet graze kiss bump reach knock nudge tap"), ["against", "touching"])
+"""Verbs after "so that" that say where a movement ends."""
+
+SHAPED = _set("straight bent upright vertical horizontal open closed tucked rounded turned flexed extended angled hunched raised".split())
+"""Postures that a grading word makes vague: "fairly straight"."""
+
+GRADES_POSTURES = _set("fairly pretty quite rather reasonably relatively kinda kind sort mostly mainly".split())
+
+
+NOUNISH_AMOUNTS = _set("tick crumb toot notch nudge scrap morsel lick jot dash pinch sliver speck shade touch trace".split())
+"""Amounts that are things of their own as well: "put a tick on the log"."""
+
+TRACES = _set("hint suggestion whisper trace ghost glimmer semblance modicum suspicion dash".split())
+"""Nouns before "of a bend", "of a turn"."""
+
+TELLING_PAST = _set("kept held took brought came went stood sat drew swung sank drove threw gave got made ran".split())
+
+WIDE_PARTS = {
+    "wide": _set("hands feet knees elbows legs arms heels toes fingers".split()),
+    "wider": _set("hands feet knees elbows legs arms heels toes".split()),
+    "narrow": _set("hands feet".split()),
+    "narrower": _set("hands feet".split()),
+    "high": _set("elbows hands hips arms".split()),
+    "higher": _set("elbows hands hips arms".split()),
+    "low": _set("hips hands heels".split()),
+}
+"""Sizes before a part of the body that place it: "wide knees"; "high knees" is the name of a drill."""
