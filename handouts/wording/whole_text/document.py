@@ -1,0 +1,186 @@
+"""A text as the checks of whole texts read it: facts, parts, sentences, words."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from functools import cache, cached_property
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from handouts.errors import Fault, StudioFaults
+from handouts.wording.prose import blank_out, front_matter_end, sentence_spans
+from handouts.wording.whole_text.reading import Reading, measure
+
+_PART_NAMES = Path(__file__).resolve().parents[2] / "languages" / "parts.yaml"
+_HEADING = re.compile(r"(?m)^[ ]{0,3}(#{1,6})[ \t]+(\S[^\n]*)$")
+_LETTER = re.compile(r"[^\W_]")
+_LEADING = re.compile(r"\s*(?:(?:[-*+>]|\d{1,9}[.)])(?:\s+|$))*")
+_FIELD = re.compile(r"\s*\n[ ]{0,3}[^\s:#-][^\n:]*:(?:[ \t]|\n)")
+
+
+@dataclass(frozen=True)
+class Facts:
+    """What the front matter says, as far as a check asks for it; "" where it says nothing.
+
+    exercise: the front matter, or the file's name, is that of an exercise text.
+    """
+
+    exercise: bool = False
+    language: str = ""
+    sides: str = ""
+    written_for: str = ""
+    clock: str = ""
+    hands: str = ""
+    equipment: tuple[str, ...] = ()
+
+
+class Part(NamedTuple):
+    """One heading of an exercise text and the prose below it.
+
+    name: of the part in the program, such as "Start position"; "" for a
+        heading of another name.
+    start, heading_end, end: characters of the text.
+    """
+
+    name: str
+    start: int
+    heading_end: int
+    end: int
+
+
+class Piece(NamedTuple):
+    """One sentence: where it stands and its words."""
+
+    start: int
+    end: int
+    text: str
+
+
+@dataclass(frozen=True)
+class Document:
+    """A text with its facts.
+
+    text: as the author wrote it, lines ended by "\\n".  language: "en" or "fr".
+    prose: the text with everything that is not prose blanked out, the same
+        offsets.
+    """
+
+    text: str
+    language: str = "en"
+    facts: Facts = field(default_factory=Facts)
+
+    @cached_property
+    def prose(self) -> str:
+        return blank_out(self.text)
+
+    @cached_property
+    def parts(self) -> tuple[Part, ...]:
+        """The headings of any name, in order."""
+        names = part_names(self.language)
+        found = list(_HEADING.finditer(self.prose))
+        ends = [*(heading.start() for heading in found[1:]), len(self.prose)][: len(found)]
+        return tuple(
+            Part(names.get(same_words(heading[2]), ""), heading.start(1), heading.end(), end)
+            for heading, end in zip(found, ends, strict=True)
+        )
+
+    @cached_property
+    def is_exercise(self) -> bool:
+        """Whether this is an exercise text, by its facts or its headings."""
+        return self.facts.exercise or len({part.name for part in self.parts if part.name}) > 1
+
+    @cached_property
+    def pieces(self) -> tuple[Piece, ...]:
+        """The sentences with words, headings left out."""
+        return tuple(_pieces(self.prose))
+
+    @cached_property
+    def reading(self) -> Reading:
+        return measure((piece.text for piece in self.pieces), self.language)
+
+    def part(self, name: str) -> Part | None:
+        return next((part for part in self.parts if part.name == name), None)
+
+    def pieces_of(self, name: str) -> tuple[Piece, ...]:
+        """The sentences of one part; none when the part is missing."""
+        part = self.part(name)
+        if part is None:
+            return ()
+        return tuple(piece for piece in self.pieces if part.heading_end <= piece.start < part.end)
+
+
+def same_words(heading: str) -> str:
+    """A heading for comparing: case, spaces and closing signs make no difference."""
+    return " ".join(heading.casefold().split()).strip(" #.:")
+
+
+def _pieces(prose: str) -> Iterator[Piece]:
+    for start, end in sentence_spans(prose):
+        text = prose[start:end]
+        if _HEADING.match(text.strip("\n")):
+            continue
+        first = _LEADING.match(text).end()  # type: ignore[union-attr]
+        words = text[first:].rstrip()
+        if _LETTER.search(words):
+            yield Piece(start + first, start + first + len(words), words)
+
+
+@cache
+def part_names(language: str) -> dict[str, str]:
+    """The words of each part's heading in a language, and the part's name.
+
+    Read from the table that the reader of exercise texts uses too; the keys
+    are as `same_words` gives them.
+    """
+    from handouts.reading.yaml_text import read_yaml
+
+    table = read_yaml(_PART_NAMES.read_text("utf-8"), _PART_NAMES.name).data
+    return {same_words(words): name for name, words in table.get(language, table["en"]).items()}
+
+
+@cache
+def part_headings(language: str) -> dict[str, str]:
+    """Each part's name and the words of its heading, in the order of an exercise."""
+    from handouts.reading.yaml_text import read_yaml
+
+    table = read_yaml(_PART_NAMES.read_text("utf-8"), _PART_NAMES.name).data
+    return dict(table.get(language, table["en"]))
+
+
+def read_facts(text: str, shown: str) -> Facts:
+    """The facts of a text's front matter; a text without one has none.
+
+    shown: the file's path for messages.
+    Raises StudioFaults when there is front matter that cannot be read.
+    """
+    end = front_matter_end(text)
+    if not end:
+        if text.startswith("---") and _FIELD.match(text, 3):
+            wrong = "the data that begin with '---' have no end"
+            raise StudioFaults((Fault(shown, 1, wrong, "write '---' on a line of its own below them"),))
+        return Facts()
+    from handouts.reading.yaml_text import read_yaml
+
+    inside = text[text.index("\n") + 1 : text.rindex("\n", 0, end) + 1]
+    if not inside.strip():
+        return Facts()
+    return _facts(read_yaml(inside, shown, first_line=2).data)
+
+
+def _facts(data: dict[str, Any]) -> Facts:
+    def word(key: str) -> str:
+        value = data.get(key, "")
+        return value.strip() if isinstance(value, str) else ""
+
+    equipment = data.get("equipment", ())
+    return Facts(
+        exercise="title" in data and ("sides" in data or "equipment" in data or "options" in data),
+        language=word("language").lower(),
+        sides=word("sides"),
+        written_for=word("written for"),
+        clock=word("clock"),
+        hands=word("hands"),
+        equipment=tuple(item for item in equipment if isinstance(item, str)) if isinstance(equipment, list) else (),
+    )

@@ -1,0 +1,58 @@
+"""How easily a text reads: words, sentences, syllables, school grade.
+
+Source of the formula: Kincaid, Fishburne, Rogers, Chissom, "Derivation of new
+readability formulas for Navy enlisted personnel", 1975: 0.39 (words per
+sentence) + 11.8 (syllables per word) - 15.59.  It holds for English alone.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from handouts.wording.whole_text.syllables import syllables
+
+FEWEST = 30
+"""Words below which a text says too little for a grade; our own choice."""
+
+_WORD = re.compile(r"[^\W_]+(?:['’\-‑./][^\W_]+)*")
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """How a text reads.
+
+    longest_sentence: in words.  syllables and grade are None in a language
+    without a formula here, grade in a text of under `FEWEST` words too.
+    """
+
+    words: int
+    sentences: int
+    longest_sentence: int
+    syllables: int | None
+    grade: float | None
+
+
+def words_of(text: str) -> list[str]:
+    """The words of some prose; a hyphen or an apostrophe within a word parts nothing."""
+    return _WORD.findall(text)
+
+
+def measure(sentences: Iterable[str], language: str) -> Reading:
+    """How some sentences read; each holds a word at least."""
+    lengths = []
+    counts: Counter[str] = Counter()
+    for sentence in sentences:
+        words = words_of(sentence.lower())
+        lengths.append(len(words))
+        counts.update(words)
+    total, longest = sum(lengths), max(lengths, default=0)
+    if language != "en":
+        return Reading(total, len(lengths), longest, None, None)
+    spoken = sum(syllables(word) * count for word, count in counts.items())
+    grade = None
+    if total >= FEWEST:
+        grade = round(0.39 * total / len(lengths) + 11.8 * spoken / total - 15.59, 1)
+    return Reading(total, len(lengths), longest, spoken, grade)

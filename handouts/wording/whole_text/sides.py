@@ -1,0 +1,206 @@
+"""The two sides of the body: none contradicts the other, and both are counted."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from handouts.wording.whole_text.check import Check, Flaw
+from handouts.wording.whole_text.document import Document, Piece
+
+
+@dataclass(frozen=True)
+class _Words:
+    """How one language says that a limb of one side is borne by something.
+
+    held: side and limb, then what it rests on, in the groups "side", "limb"
+        and "on".  holding: a hand with a weight in it, in the group "side".
+    moving: verbs that take a limb away from where it was.  legs, low: what
+        counts as one leg and as the floor, by the beginnings of words.  both:
+        words that count both sides.
+    """
+
+    held: re.Pattern[str]
+    holding: re.Pattern[str]
+    moving: re.Pattern[str]
+    legs: tuple[str, ...]
+    low: tuple[str, ...]
+    left: str
+    both: re.Pattern[str]
+
+
+@cache
+def _words(language: str) -> _Words:
+    def pattern(text: str) -> re.Pattern[str]:
+        return re.compile(text, re.IGNORECASE)
+
+    if language == "fr":
+        return _Words(
+            held=pattern(
+                r"\b(?P<limb>genou|pied|tibia|jambe|talon|orteils|main|paume|avant-bras|coude|poing)\s+(?P<side>gauche|droite?)"
+                r"(?:\s+(?!sous\b|près\b)\w+){0,3}?\s+(?:sur|au)\s+(?:le\s+|la\s+|l['’]|un\s+|une\s+)?(?:\w+\s+(?:de\s+|du\s+)(?:la\s+)?)?"
+                r"(?P<on>banc|chaise|siège|assise|support|marche|tapis|sol)\b"
+            ),
+            holding=pattern(
+                r"\b(?:tenez|prenez|saisissez|attrapez|soulevez)\b[^.;]*\b(?:haltère|poids|poignée)\b[^.;]*\b(?:de|dans|avec)\s+"
+                r"(?:la|votre)\s+main\s+(?P<side>gauche|droite)"
+            ),
+            moving=pattern(
+                r"\b(?:lev\w+|soulev\w+|déplac\w+|ramen\w+|gliss\w+|recul\w+|avanc\w+|descend\w+|retir\w+|décoll\w+|montez|faites\s+un\s+pas)\b"
+            ),
+            legs=("genou", "pied", "tibia", "jambe", "talon", "orteils"),
+            low=("sol", "tapis"),
+            left="gauche",
+            both=pattern(
+                r"\b(?:chaque|l['’]autre|les\s+deux|de\s+l['’]autre|(?:gauche|droite?)\b[^.]*\b(?:gauche|droite?)|second\w*|alternat\w+|quel\s+que\s+soit|n['’]importe\s+quel\w*|"
+                r"un\s+(?:côté|bras|pied|genou)|une\s+(?:jambe|main))\b"
+            ),
+        )
+    surface = "bench|chair|seat|support|step|box|stool|bed|sofa|mat|floor|ground"
+    return _Words(
+        held=pattern(
+            r"\b(?P<side>left|right)\s+(?P<limb>kneecap|knee|shin|foot|leg|heel|toes|hand|palm|forearm|elbow|fist)"
+            r"(?:,)?(?:\s+(?!against\b|beside\b|near\b|above\b|over\b|off\b|and\b|next\b|under\b|below\b|left\b|right\b)\w+){0,5}?\s+(?:on|onto)\s+"
+            rf"(?:the\s+|a\s+|your\s+)?(?:(?!left\b|right\b)\w+\s+){{0,4}}?(?P<on>{surface})\b"
+            rf"|\b(?:stand|kneel|balance|stay)\w*\s+on\s+(?:your|the)\s+(?P<side2>left|right)\s+(?P<limb2>foot|leg|knee|shin)\s+on\s+"
+            rf"(?:the\s+|a\s+)?(?P<on2>{surface})\b"
+            r"|\bstand\w*\s+on\s+(?:your|the)\s+(?P<side3>left|right)\s+(?P<limb3>foot|leg|knee)(?!\s+on\b)"
+        ),
+        holding=pattern(
+            r"\b(?:hold|grip|grasp|pick\s+up|take|lift)\b[^.;]*\b(?:dumbbell|kettlebell|weight|handle|bar)\b[^.;]*\b(?:in|with)\s+"
+            r"(?:your|the)\s+(?P<side>left|right)\s+hand"
+        ),
+        moving=pattern(
+            r"\b(?:lift|lower|raise|step|move|bring|slide|swing|shift|return|walk|take\s+your|reach|draw|drop)(?:s|ing)?\b"
+        ),
+        legs=("knee", "shin", "foot", "leg", "heel", "toes"),
+        low=("floor", "ground", "mat"),
+        left="left",
+        both=pattern(
+            r"\b(?:(?:each|both|either|other|per|opposite|second|every)\s+(?:\w+\s+)?(?:sides?|arms?|legs?|hands?|f[eo][eo]t|knees?|"
+            r"ways?|heels?|shoulders?|elbows?|hips?|turns?|directions?)|the\s+other|other\s+one|(?:left|right)\b[^.]*\b(?:left|right)|"
+            r"one\s+(?:side|arm|leg|hand|foot|knee)|alternat\w+|in\s+turn|a\s+side|whichever)\b"
+        ),
+    )
+
+
+@dataclass(frozen=True)
+class _Statement:
+    """A limb of one side, what it rests on ("floor", "raised" or "weight"), and where that is said."""
+
+    start: int
+    end: int
+    side: str
+    leg: bool
+    on: str
+    words: str
+
+
+def _statements(piece: Piece, words: _Words) -> Iterator[_Statement]:
+    for found in words.held.finditer(piece.text):
+        groups = {name.rstrip("23"): value for name, value in found.groupdict().items() if value}
+        side = "left" if groups["side"].lower() == words.left else "right"
+        low = "on" not in groups or groups["on"].lower().startswith(words.low)
+        yield _Statement(
+            piece.start + found.start(), piece.start + found.end(), side,
+            groups["limb"].lower().startswith(words.legs), "floor" if low else "raised", found[0],
+        )
+    for found in words.holding.finditer(piece.text):
+        side = "left" if found["side"].lower() == words.left else "right"
+        yield _Statement(piece.start + found.start(), piece.start + found.end(), side, False, "weight", found[0])
+
+
+def _find_contradictions(document: Document) -> Iterator[Flaw]:
+    words = _words(document.language)
+    start = document.pieces_of("Start position")
+    if start:
+        yield from _contradictions(start, words, None)
+    elif not document.is_exercise:
+        yield from _contradictions(document.pieces, words, 1)
+
+
+def _contradictions(pieces: Iterable[Piece], words: _Words, reach: int | None) -> Iterator[Flaw]:
+    """reach: how many sentences back a statement holds; None for all the way."""
+    standing: dict[tuple[str, bool], tuple[int, _Statement]] = {}
+    for number, piece in enumerate(pieces):
+        # Words are looked for one by one only where a side is named at all.
+        if not words.held.search(piece.text) and not words.holding.search(piece.text):
+            if words.moving.search(piece.text):
+                for key in [key for key in standing if key[0] in piece.text.lower()]:
+                    del standing[key]
+            continue
+        moves = bool(words.moving.search(piece.text))
+        for statement in sorted(_statements(piece, words), key=lambda found: found.start):
+            key = (statement.side, statement.leg)
+            before_at, before = standing.get(key, (number, None))
+            if before and before.on != statement.on and (not moves or before_at == number) and _held(before, statement):
+                if reach is None or number - before_at <= reach:
+                    yield Flaw(
+                        statement.start, statement.end,
+                        f"'{before.words}' stands before: the {statement.side} {'leg' if statement.leg else 'arm'} "
+                        "cannot be in two places.",
+                        f"Name the {'right' if statement.side == 'left' else 'left'} side in one of the two, or say that the "
+                        "limb moves.",
+                    )
+                continue
+            standing[key] = (number, statement)
+
+
+def _held(before: _Statement, now: _Statement) -> bool:
+    """A hand may find a weight and then a support; it is the other way round that cannot be."""
+    return before.on != "weight"
+
+
+def _find_uncounted(document: Document) -> Iterator[Flaw]:
+    if document.facts.sides not in ("each", "alternating"):
+        return
+    part = document.part("Count")
+    if part is None or not document.prose[part.heading_end : part.end].strip():
+        return
+    if not _words(document.language).both.search(document.prose, part.heading_end, part.end):
+        yield Flaw(
+            part.start, part.heading_end,
+            f"The front matter has 'sides: {document.facts.sides}', but this part counts no second side.",
+            "Say how both sides are counted: 'Do all repetitions with this arm, then as many with the other arm.'",
+        )
+
+
+START_SIDES = Check(
+    name="start-sides",
+    strength="blocks",
+    what="The start position puts one limb in two places: the left knee on the bench cannot also be the knee that stands on the "
+    "floor.",
+    why="One of the two names the wrong side, and who does not watch cannot tell which.",
+    everywhere=False,
+    find=_find_contradictions,
+    flag=(
+        "Put your left knee on the bench. Set your left foot flat on the floor.",
+        "Rest your right knee on the bench, and stand on your right foot.",
+        "## Start position\n\n1. Put your left palm on the bench.\n2. Keep your back long.\n3. Hold the dumbbell in your left "
+        "hand.\n\n## Movement\n\n1. Pull.\n",
+    ),
+    leave=(
+        "Put your left knee on the bench. Set your right foot flat on the floor.",
+        "Set your left foot on the step. Lift your left foot and set it on the floor.",
+        "Kneel with your left knee on the mat, right foot flat on the floor.",
+        "Pick up the dumbbell with your right hand. Put your left palm on the bench.",
+        "Stand so that the bench touches your left leg, your left foot flat on the floor.",
+    ),
+)
+
+BOTH_SIDES = Check(
+    name="both-sides",
+    strength="advice",
+    what="An exercise for each side, or for the sides in turn, whose count leaves one side out.",
+    why="The reader does one side alone, or half of what is meant on each.",
+    everywhere=True,
+    find=_find_uncounted,
+    flag=("---\ntitle: Row\nsides: each\n---\n## Count\n\nOne pull and one return count one.\n",),
+    leave=(
+        "---\ntitle: Row\nsides: each\n---\n## Count\n\nOne pull counts one. Then do the same with the other arm.\n",
+        "---\ntitle: March\nsides: alternating\n---\n## Count\n\nA right step and a left step count one.\n",
+        "---\ntitle: Press\nsides: together\n---\n## Count\n\nOne press counts one.\n",
+    ),
+)

@@ -1,0 +1,118 @@
+"""A landmark that the body has twice, named without its side."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from handouts.wording.whole_text.check import Check, Flaw
+from handouts.wording.whole_text.document import Document
+
+
+@dataclass(frozen=True)
+class _Words:
+    """landmark: a paired landmark in the singular with its article, "noun" its
+    noun.  sided: words in the same step that settle which one is meant."""
+
+    landmark: re.Pattern[str]
+    sided: re.Pattern[str]
+
+
+@cache
+def _words(language: str) -> _Words:
+    if language == "fr":
+        nouns = (
+            "genou|pied|talon|cheville|mollet|cuisse|hanche|fesse|épaule|coude|poignet|main|paume|poing|avant-bras|pouce|"
+            "index|oreille|tempe|aisselle|omoplate|clavicule|tibia|rotule|aine|joue|ischion"
+        )
+        return _Words(
+            landmark=re.compile(
+                rf"\b(?:votre|ton|ta)\s+(?P<noun>{nouns})\b(?!-)(?!\s+(?:gauche|droite?|avant|arrière|libre|du\s+(?:haut|bas|dessus|"
+                r"dessous|même)|de\s+(?:devant|derrière|son|même)|qui|en\s+appui|d['’]appui|opposée?))",
+                re.IGNORECASE,
+            ),
+            sided=re.compile(
+                r"\b(?:gauche|droite?|chaque|deux|même|autre|opposée?|l['’]un|l['’]une|celui|celle|ce|cette|libre|d['’]appui|avant|"
+                r"arrière)\b",
+                re.IGNORECASE,
+            ),
+        )
+    nouns = (
+        "knee|kneecap|foot|heel|ankle|calf|shin|thigh|hip|buttock|shoulder|shoulder blade|elbow|wrist|hand|palm|fist|"
+        "forearm|upper arm|arm|leg|thumb|big toe|little toe|ear|ear lobe|temple|armpit|collarbone|kneecap|sit bone|hip bone|"
+        "hip crease|cheekbone|instep"
+    ).replace(" ", r"\s+")
+    return _Words(
+        landmark=re.compile(
+            rf"(?<!as high as )(?<!as low as )(?<!as far as )(?<!level with )(?<!height of )\b(?:your|the)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
+            r"of\s+(?:the|a|your)\s+(?:bed|bench|mat|page|stairs?|list|chair|clock|hand|foot|thumb|hip|shoulder|knee)|"
+            r"on\s+(?:that|the\s+same|this|each|the\s+other)|above|below|that|which|nearest|closest|press|raise|curl|bend|"
+            r"of\s+(?:that|the\s+same|this|the\s+\w+\s+(?:hand|foot|arm|leg|side))|cuff|crease|point|position|blades|points|cords|bones|"
+            r"creases|lobes|blade\s+tips))",
+            re.IGNORECASE,
+        ),
+        sided=re.compile(
+            r"\b(?:left|right|each|both|either|same|other|opposite|one|free|working|top|bottom|front|back|rear|standing|"
+            r"supporting|support|upper|lower|near|nearer|far|outer|outside|inside|inner|that|this|lead|leading|trailing|first|second|bent|"
+            r"straight|two|every|whichever|alternat\w+|lifting|hanging)\b",
+            re.IGNORECASE,
+        ),
+    )
+
+
+def _find(document: Document) -> Iterator[Flaw]:
+    if not document.is_exercise:
+        return
+    words = _words(document.language)
+    for piece in document.pieces:
+        landmarks = list(words.landmark.finditer(piece.text))
+        if not landmarks or words.sided.search(document.prose, _line_start(document.prose, piece.start), piece.end):
+            continue
+        found = landmarks[0]
+        noun = " ".join(found["noun"].split())
+        if document.language == "fr":
+            example = f"'{noun} droit(e)', 'chaque {noun}' ou '{noun} du même côté'"
+        else:
+            example = f"'your right {noun}', 'each {noun}' or 'the {noun} on the same side'"
+        yield Flaw(
+            piece.start + found.start(),
+            piece.start + found.end(),
+            f"The body has two of these, and the step does not say which {noun} is meant.",
+            f"Write {example}.",
+        )
+
+
+def _line_start(prose: str, at: int) -> int:
+    """Where the line begins; a step's first sentence names the side for the whole step."""
+    reach = max(0, at - _LONGEST_STEP)
+    return max(reach, prose.rfind("\n", reach, at) + 1)
+
+
+_LONGEST_STEP = 2000
+"""Characters; no more are searched for a side."""
+
+_FRONT = "---\ntitle: Row\nsides: each\n---\n"
+
+UNNAMED_SIDE = Check(
+    name="unnamed-side",
+    strength="advice",
+    what="A landmark that the body has twice, in the singular, in a step that does not say which of the two; in exercise texts.",
+    why="Of two hips and two hands, two readers take different ones. The midline has no side; all else does.",
+    everywhere=False,
+    find=_find,
+    flag=(
+        _FRONT + "Put your hand on the hip.\n",
+        _FRONT + "Keep your wrist against your ribs.\n",
+        "---\nlanguage: fr\ntitle: Rameur\nsides: each\n---\nPosez votre main sur la cuisse.\n",
+    ),
+    leave=(
+        _FRONT + "Put your right hand on the right hip.\n",
+        _FRONT + "Set each foot below the hip.\n",
+        _FRONT + "Step back by one foot length.\n",
+        _FRONT + "Rest both palms on your thighs.\n",
+        _FRONT + "Keep your chin one fist from your throat.\n",
+        "Put your hand on the hip.\n",
+    ),
+)
