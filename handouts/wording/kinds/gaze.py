@@ -1,24 +1,316 @@
-"""The kind "gaze"."""
+"""The kind "gaze": the eyes are used to set the head.
+
+Three ways of saying it: a verb of looking that is told to go somewhere ("look
+up", "stare at the wall"), the eyes or the gaze aimed at a place ("eyes
+forward", "fix your gaze on a spot"), and a thing to be followed or fixed on
+("watch your thumb", "pick a spot on the wall").  Looking to learn, to copy or
+to check is none of it: other kinds have those.
+"""
 
 from collections.abc import Iterator
 
-from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
-from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import Sentence
+from handouts.wording.lexicons import en, eyes
+from handouts.wording.prose import PAUSES, Sentence
 
-_PHRASES = Phrases(
-    LEXICON,
-    plain="""
-    eyes forward
-    """,
+_BODY = en.LEXICON.classes["body"]
+_SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
+
+_OWNERS = frozenset("your the both those my his her their these".split())
+_TELLS = frozenset(
+    "and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
+    " again when as rather than before if don't instead gently slowly softly simply resist of from must could may either please with eyes help".split()
 )
+_ENDS = frozenset("and or but then so as while when until till if for with without through because which that where before after to keep".split())
+_SMALL = frozenset("the your a an his her their that those this its own one some any far opposite very top bottom edge end middle centre center tips tip left right upper lower same".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
-    """The marked words of a sentence."""
-    for first, last, _ in _PHRASES.find(sentence):
-        yield first, last
+    """The words of a sentence that set the head by what the eyes look at."""
+    words = sentence.words
+    for place, word in enumerate(words):
+        read = _READERS.get(word)
+        if read is None:
+            continue
+        span = read(words, place)
+        if span:
+            yield span
+
+
+def _at(words: list[str], place: int) -> str:
+    return words[place] if 0 <= place < len(words) else ""
+
+
+def _told(words: list[str], place: int) -> bool:
+    """Whether the verb at `place` is asked of the reader."""
+    before = _at(words, place - 1)
+    if place == 0 or before in PAUSES:
+        return True
+    if before == "to" and _at(words, place - 2) in ("nice", "good", "how", "here", "easy", "hard"):
+        return False
+    if before in ("you", "and", "or") and _at(words, place - 2) in ("i", "we", "they"):
+        return False
+    return before in _TELLS or before.endswith("ly")
+
+
+def _look(words: list[str], place: int) -> Span | None:
+    """ "look up", "stare at the wall", "don't peer over your shoulder"."""
+    if not _told(words, place):
+        return None
+    word = words[place]
+    reach = place + 1
+    way = _at(words, reach)
+    if way == "'s":
+        return None
+    while way in ("slightly", "straight", "directly", "dead", "always", "just", "slowly", "gently", "softly", "only", "fixedly", "calmly", "steadily", "right", "forward", "ahead") and _at(words, reach + 1) in eyes.WAYS | {"at", "to"}:
+        reach += 1
+        way = words[reach]
+    after = _at(words, reach + 1)
+    if way in ("at", "toward", "towards", "to", "on", "upon"):
+        if way == "to" and word in ("look", "looking") and not _landmark(words, reach + 1):
+            return None
+        if way == "on" and word in ("look", "looking"):
+            return None
+        if word in ("peek", "peep", "peeking", "peeping") and not _landmark(words, reach + 1):
+            return None
+        end = _aimed(words, reach + 1)
+        if not end or _checks(words, end) or (word in ("glance", "glancing") and not _landmark(words, reach + 1)):
+            return None
+        return _start(words, place), end
+    if way not in eyes.WAYS:
+        return None
+    if way in ("forward", "ahead", "forwards") and after == "to" and not _landmark(words, reach + 2):
+        return None
+    if way in ("out", "after", "around", "round") and (after in ("for", "", "your", "the") or after in PAUSES) and not (way == "out" and after in eyes.LEADS):
+        return None
+    if way == "up" and not (after == "" or after in PAUSES or after in eyes.LEADS or after in _ENDS or after in eyes.WAYS or after in ("a", "slightly") and _at(words, reach + 2) in ("little", "bit", "touch")):
+        return None
+    if way == "down" and after == "on":
+        return None
+    if way == "back" and after in ("on", "at", "and", "over") and _at(words, reach + 2) not in ("your", "shoulder"):
+        return None
+    if way in ("over", "through", "into", "across", "around", "round", "under", "along", "between", "above", "below", "behind", "past", "beyond", "off", "onto") and not _landmark(words, reach + 1):
+        if not (way == "behind" and after in ("you", "yourself")) and not (way in ("past", "over", "beyond") and after in ("the", "your")):
+            return None
+        if way == "over" and after == "the":
+            return None
+    if way in ("left", "right", "high", "low", "level") and not (after == "" or after in PAUSES or after in _ENDS or after == "and"):
+        return None
+    end = reach + 1
+    if after in eyes.LEADS or after in _SMALL or after in _BODY or after in _SURFACES:
+        aimed = _aimed(words, end + 1 if after in eyes.LEADS else end)
+        if not aimed and after in ("at", "to") and _barred(words, end + 1):
+            return None
+        end = aimed or end
+        if aimed and _checks(words, end):
+            return None
+    elif after in eyes.WAYS:
+        end += 1
+    elif after in ("you", "yourself"):
+        end += 1
+    return _start(words, place), end
+
+
+def _start(words: list[str], place: int) -> int:
+    """Takes "don't", "keep", "quit" and the like into the mark."""
+    before = _at(words, place - 1)
+    if before == "not" and _at(words, place - 2) == "do":
+        return place - 2
+    if before in ("keep", "quit", "stop", "never", "avoid", "always"):
+        return place - 1
+    return place
+
+
+def _barred(words: list[str], start: int) -> bool:
+    """Whether what is looked at is there to learn from, to copy or to check."""
+    for word in words[start : start + 5]:
+        if word in PAUSES:
+            return False
+        if word in eyes.OTHERS:
+            return True
+        if word not in _SMALL and word not in _BODY and word not in _SURFACES:
+            return False
+    return False
+
+
+def _aimed(words: list[str], start: int) -> int:
+    """Where the words for the target end; 0 if it is barred or there is none."""
+    reach = start
+    while reach < len(words) and reach < start + 6:
+        word = words[reach]
+        if word in PAUSES or word in _ENDS:
+            break
+        if word in eyes.OTHERS and not (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES):
+            return 0
+        reach += 1
+        if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
+            if _at(words, reach) == "of" and _at(words, reach + 1) in _SMALL:
+                continue
+            break
+    return reach if reach > start else 0
+
+
+def _landmark(words: list[str], start: int) -> bool:
+    for word in words[start : start + 5]:
+        if word in PAUSES:
+            return False
+        if word in eyes.OTHERS:
+            return False
+        if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
+            return True
+    return False
+
+
+def _checks(words: list[str], start: int) -> bool:
+    """Whether the look is there to find something out."""
+    return any(word in eyes.CHECKING for word in words[start : start + 5])
+
+
+def _eyes(words: list[str], place: int) -> Span | None:
+    """ "eyes forward", "keep your eyes on the ball"."""
+    word = words[place]
+    first = place
+    if _at(words, place - 1) in _OWNERS:
+        first -= 1
+        if _at(words, first - 1) in ("of", "both"):
+            first -= 1
+    elif word in ("eye", "vision", "sight", "focus", "view"):
+        return None
+    elif word == "stare" or word == "gaze" or word == "glance":
+        while _at(words, first - 1) in ("steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
+            first -= 1
+        if first < place and _at(words, first - 1) in ("a", "the", "your"):
+            first -= 1
+    before = _at(words, first - 1)
+    if word == "eyes" and (before in eyes.NOT_GAZE or before in ("by", "between", "behind", "of", "around", "before", "in", "under", "above", "below", "near", "for", "into", "roll", "from", "to")):
+        return None
+    if before in ("with",) and first < place:
+        for reach in range(first - 2, max(-1, first - 8), -1):
+            if words[reach] in ("follow", "track", "chase", "trace"):
+                return reach, place + 1
+        return None
+    if before == "my" or words[first] == "my":
+        return None
+    start = first
+    aiming = ""
+    if before in eyes.AIMS:
+        start, aiming = first - 1, before
+        if _at(words, start - 1) == "not" and _at(words, start - 2) == "do":
+            start -= 2
+    reach = place + 1
+    fixed = doing = False
+    while reach < len(words) and reach < place + 6:
+        after = words[reach]
+        if after in eyes.NOT_GAZE and after not in ("heavy", "drop", "double") or after in ("closed", "shut"):
+            return None
+        if after in eyes.FIXED:
+            fixed = True
+        elif after in eyes.EYES_DO:
+            doing = True
+        elif after not in _BETWEEN:
+            break
+        reach += 1
+    after = _at(words, reach)
+    if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in"):
+        if after == "in" and not (doing or fixed or aiming) or after in ("under", "above", "below", "between"):
+            return None
+        if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in eyes.LEADS or _at(words, reach + 1) in _SMALL:
+            skip = reach + 1 if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in _SMALL else reach + 2
+            if _barred(words, skip) and not (aiming and _at(words, skip) in ("it", "that")):
+                return None
+            return start, _aimed(words, skip) or reach + 1
+        return start, reach + 1
+    if words[reach - 1] == "level" and after == "with":
+        return None
+    if doing and (after in _OWNERS or after in ("it", "a")):
+        if _barred(words, reach):
+            return None
+        return start, _aimed(words, reach) or reach
+    if fixed and (reach - place > 1 or word != "focus"):
+        return start, reach
+    if aiming and aiming in _ENOUGH and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently")):
+        return start, place + 1
+    if doing and word in ("gaze", "eyes") and words[reach - 1] not in ("rest", "resting", "go", "find"):
+        return start, reach
+    return None
+
+
+_BETWEEN = frozenset("are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept keep's do don't not looking gazing staring straight right".split())
+_ENOUGH = frozenset("lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady".split())
+
+
+def _gaze(words: list[str], place: int) -> Span | None:
+    return _eyes(words, place) or _look(words, place)
+
+
+def _focus(words: list[str], place: int) -> Span | None:
+    """ "focus on a spot": on something that is seen, not on the breath."""
+    if _at(words, place + 1) == "on" or (_at(words, place + 1) in ("your", "both") and _at(words, place + 2) in ("eyes", "gaze", "sight", "vision")):
+        start = place + 2
+        if _at(words, place + 1) != "on":
+            return place, place + 3
+        for reach in range(start, min(start + 5, len(words))):
+            if words[reach] in eyes.TARGETS and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points") or (words[reach] in ("point", "thing") and words[reach - 1] in ("a", "one", "fixed", "still", "single", "the", "focal")):
+                return (place - 1 if _at(words, place - 1) == "not" else place), reach + 1
+            if words[reach] in PAUSES or words[reach] in ("breath", "breathing", "feeling", "how", "what"):
+                return None
+    return _eyes(words, place)
+
+
+def _watch(words: list[str], place: int) -> Span | None:
+    """ "watch your thumb as it moves"."""
+    if not _told(words, place) or _at(words, place + 1) not in ("your", "the", "that"):
+        return None
+    for reach in range(place + 2, min(place + 5, len(words))):
+        if words[reach] in eyes.FOLLOWED:
+            if any(word in eyes.CHECKING or word in ("how", "where", "if", "what") for word in words[reach + 1 : reach + 5]):
+                return None
+            return place, reach + 1
+        if words[reach] in PAUSES:
+            return None
+    return None
+
+
+def _pick(words: list[str], place: int) -> Span | None:
+    """ "pick a spot on the wall"."""
+    if not _told(words, place):
+        return None
+    for reach in range(place + 1, min(place + 5, len(words))):
+        word = words[reach]
+        if word in ("spot", "point", "mark", "something", "object"):
+            rest = words[reach + 1 : reach + 12]
+            if any(other in eyes.LOOKS or other in ("focus", "eyes", "gaze") for other in rest) or (
+                rest[:1] in (["on"], ["ahead"], ["straight"]) and any(other in ("wall", "horizon", "ceiling", "ahead") for other in rest[:5])
+            ) or rest[:3] == ["in", "front", "of"] and word != "something":
+                end = reach + 1
+                while end < len(words) and end < reach + 11 and words[end] not in PAUSES and words[end] not in eyes.LOOKS and words[end] not in ("focus", "that", "as", "keep"):
+                    end += 1
+                if _at(words, end) in eyes.LOOKS:
+                    end += 1
+                    if _at(words, end) in ("at", "on"):
+                        end += 1
+                        if _at(words, end) == "it":
+                            end += 1
+                return place, end
+        if word in PAUSES:
+            return None
+    return None
+
+
+_READERS = {
+    **{word: _look for word in eyes.LOOKS},
+    **{word: _eyes for word in ("eyes", "eye", "eyeline", "eye-line", "vision", "sight", "eyeballs", "drishti", "peepers", "sightline")},
+    "gaze": _gaze,
+    "stare": _gaze,
+    "glance": _gaze,
+    "focus": _focus,
+    "fix": _focus,
+    "watch": _watch,
+    "pick": _pick,
+    "find": _pick,
+    "choose": _pick,
+    "select": _pick,
+}
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
@@ -31,7 +323,7 @@ ENGLISH = Kind(
     strength="advice",
     why="Sets the head by what the eyes look at.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
+    triggers=frozenset(_READERS),
     find=find,
     flag=(),
     leave=(),

@@ -1,0 +1,68 @@
+"""Words of looking, and of what a look is aimed at."""
+
+from handouts.wording.lexicons.forms import nouns, verbs
+
+
+def _set(*lists: list[str]) -> frozenset[str]:
+    return frozenset(word for words in lists for word in words)
+
+
+LOOKS = _set(
+    "look looking gaze gazing stare staring peer peering glance glancing peek peeking peep peeping squint squinting glare glaring gawp gawping"
+    " gawk gawking".split()
+)
+"""Verbs of looking, in the forms an instruction has."""
+
+WAYS = _set(
+    "up down ahead forward forwards straight out back backward backwards left right sideways over behind across past beyond away toward towards"
+    " upward upwards downward downwards outward outwards diagonally above below under between round around along through into onto off level high low"
+    " front inward inwards aside skyward skywards heavenward heavenwards dead directly slightly".split()
+)
+"""Where a look can go, without a thing that it is aimed at."""
+
+LEADS = _set("at to toward towards on upon over past along through into onto beyond across out up down ahead forward forwards straight above below beneath between".split())
+"""Words after "eyes" or "gaze" that say where they are aimed."""
+
+AIMS = _set(
+    verbs(
+        "fix set keep lift raise drop lower turn cast send train point take move bring direct aim shift sweep rest hold lock pin focus glue park"
+        " plant steady swing slide draw trace level land place put anchor run throw fasten settle return pull tip lead guide trail tilt let lose"
+        " carry rivet concentrate stick leave"
+    )
+)
+"""Verbs that aim the eyes."""
+
+FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck peeled anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed level".split())
+"""How the eyes are kept."""
+
+EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float"))
+"""What the eyes are told to do."""
+
+NOT_GAZE = _set(
+    "close closes closing closed shut shuts shutting open opens opening opened rub rubbing cover covered blink squeeze screw wipe dry sore tired"
+    " red watery itchy blurred double stinging sting sunken heavy flutter".split()
+)
+"""Words beside "eyes" that do not aim them."""
+
+OTHERS = _set(
+    "me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
+    " physio leader partner buddy neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
+    " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge scoreboard card"
+    " sheet page log diary plan notes website options results scores week weeks month months past year progress example illustration demo figure"
+    " phone tablet camera lens how what who which whether if where bruise skin swelling wound scar colour color next cost price data list".split()
+)
+"""What one looks at to learn, to copy or to check, and not to set the head."""
+
+CHECKING = _set("check checking whether sure notice make should must note compare tell confirm".split())
+
+TARGETS = _set(
+    nouns(
+        "spot point mark wall ceiling floor horizon sky tree lamp light lampshade picture-rail door window corner something object candle flame dot crack"
+        " knot tile brick leaf post star cloud roof rafter beam balcony fence skyline skirting skirting-board thumb thumbnail fingertip finger"
+        " thing target ground mat distance middle-distance"
+    )
+)
+"""What one fixes on to keep still."""
+
+FOLLOWED = _set(nouns("thumb thumbnail hand fingertip finger ball fist knuckle elbow horizon skyline ceiling floor wall ground puck shuttle shuttlecock target pendulum pen toe bar bell kettlebell"))
+"""What is watched so that the head turns with it."""
