@@ -34,6 +34,17 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
     WeasyPrint complains about anything.
     """
     weasyprint = _weasyprint()
+    source = weasyprint.HTML(string=page_html(handout, form, look), base_url=None, url_fetcher=_fetcher())
+    with _complaints() as complaints:
+        document = source.render()
+        data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")
+    if complaints:
+        raise RenderError(f"the PDF would be faulty: {complaints[0]}; tell the maker of this program")
+    return Rendered(repair(data, source.etree_element), len(document.pages))
+
+
+def page_html(handout: Handout, form: PrintForm, look: Look) -> str:
+    """The HTML that the PDF is made from."""
     ink, colour = COLOURS[form.colours]
     log_page = paper.page(handout, form, form.log_landscape)
     page = log_page if handout.sheet == "log" else paper.page(handout, form)
@@ -44,19 +55,12 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
         log_template="print_log.html.j2", bands=lambda entries: paper.bands(entries, form, log_page.width),
         fits=lambda table: paper.fits(table, form, page.width),
     )
-    html = _spaces_apart(html, underlined=form.weight == "bold")
-    source = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher())
-    with _complaints() as complaints:
-        document = source.render()
-        data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")
-    if complaints:
-        raise RenderError(f"the PDF would be faulty: {complaints[0]}; tell the maker of this program")
-    return Rendered(repair(data, source.etree_element), len(document.pages))
+    return _spaces_apart(html, underlined=form.weight == "bold")
 
 
 def versions() -> dict[str, str]:
     """The libraries that shape the bytes; Pango is asked without WeasyPrint."""
-    found = {name: importlib.metadata.version(name) for name in ("weasyprint", "pydyf", "pikepdf", "fonttools")}
+    found = {name: importlib.metadata.version(name) for name in ("weasyprint", "pydyf", "pikepdf", "fonttools", "fontpkg-atkinson-hyperlegible")}
     try:
         pango = ctypes.CDLL("libpango-1.0.so.0")
         pango.pango_version_string.restype = ctypes.c_char_p

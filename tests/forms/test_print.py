@@ -1,0 +1,301 @@
+"""The printed page, read back from the PDF with poppler and pikepdf.
+
+Sources of the values: American Council of the Blind, "Best Practices and
+Guidelines for Large Print Documents" (ACB); UK Association for Accessible
+Formats, "Creating clear print and large print documents" (UKAAF); WCAG 2.2.
+"""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from collections import defaultdict
+from collections.abc import Callable
+from dataclasses import dataclass
+from itertools import combinations, pairwise
+from pathlib import Path
+from typing import Any
+
+import pikepdf
+import pytest
+import wcag_contrast_ratio
+from lxml import html as lxml_html
+
+from handouts.forms import Look, paper
+from handouts.forms import print as print_form
+from handouts.handout import LogSheet
+from tests.forms import trees
+from tests.forms.conftest import print_settings
+
+Sheet = Callable[..., Path]
+Tool = Callable[..., str]
+
+# Every size that a client may ask for is between the first and the last; each
+# paper, weight and colour comes up at a small and at a large size.
+LOOKS: list[dict[str, Any]] = [
+    {"size": 14, "paper": "A4"},
+    {"size": 18, "paper": "Letter", "both_sides": "yes"},
+    {"size": 24, "paper": "A4", "weight": "bold", "colours": "yellow on black"},
+    {"size": 28, "paper": "Letter", "colours": "black on yellow"},
+    {"size": 28, "paper": "A4", "log_landscape": "yes"},
+    {"size": 36, "paper": "A4", "weight": "bold"},
+    {"size": 48, "paper": "Letter", "weight": "bold", "colours": "white on black"},
+    {"size": 48, "paper": "A4", "line_spacing": "1.25"},
+]
+NAMES = ["log alone", "long words", "long table", "nested lists", "two languages"]
+
+
+@dataclass(frozen=True)
+class Word:
+    page: int
+    left: float
+    top: float
+    right: float
+    bottom: float
+    text: str
+
+
+def words_of(path: Path, tool: Tool) -> tuple[list[Word], list[tuple[float, float]]]:
+    """Every word with its box in points from the top left, and the page sizes."""
+    document = lxml_html.fromstring(tool("pdftotext", "-bbox", path, "-").encode())
+    words, sizes = [], []
+    for number, page in enumerate(document.iter("page")):
+        sizes.append((float(page.get("width", "")), float(page.get("height", ""))))
+        for word in page.iter("word"):
+            box = (float(word.get(side, "")) for side in ("xmin", "ymin", "xmax", "ymax"))
+            words.append(Word(number, *box, word.text or ""))
+    return words, sizes
+
+
+@pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
+@pytest.mark.parametrize("name", NAMES)
+def test_nothing_overflows_overlaps_or_is_cut(name: str, look: dict[str, Any], sheet: Sheet, tool: Tool) -> None:
+    words, sizes = words_of(sheet(name, **look), tool)
+    by_page = defaultdict(list)
+    for word in words:
+        width, height = sizes[word.page]
+        by_page[word.page].append(word)
+        # 12 mm is the narrowest margin of the page's frame.
+        assert word.left >= 12 * paper.MM - 1 and word.right <= width - 12 * paper.MM + 1, word
+        assert word.top >= 0 and word.bottom <= height, word
+    for one, other in (pair for page in by_page.values() for pair in combinations(page, 2)):
+        # A word's box reaches from ascender to descender: closely set lines
+        # may share a fifth of it without their letters meeting.
+        slack = 0.2 * (one.bottom - one.top)
+        apart = (
+            one.right <= other.left + 1
+            or other.right <= one.left + 1
+            or one.bottom - slack <= other.top
+            or other.bottom - slack <= one.top
+        )
+        assert apart, (one, other)
+
+
+@pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
+def test_what_is_painted_stays_on_the_paper(look: dict[str, Any], sheet: Sheet) -> None:
+    with pikepdf.open(sheet("log alone", **look)) as pdf:
+        for page in pdf.pages:
+            _, _, width, height = (float(side) for side in page.mediabox)
+            for operands, operator in pikepdf.parse_content_stream(page, "re"):
+                if str(operator) == "re":
+                    x, y, w, h = (float(value) * 0.75 for value in operands)
+                    assert min(x, x + w) >= -0.1 and max(x, x + w) <= width + 0.1
+                    assert min(y, y + h) >= -0.1 and max(y, y + h) <= height + 0.1
+
+
+@pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
+def test_a_line_is_full_before_the_next_begins(look: dict[str, Any], sheet: Sheet, tool: Tool) -> None:
+    """A line ends where the next word would not have fitted."""
+    words, _ = words_of(sheet("two languages", **look), tool)
+    size = look["size"]
+    lines: dict[tuple[int, float], list[Word]] = defaultdict(list)
+    for word in words:
+        lines[word.page, round(word.top)].append(word)
+    right = max(word.right for word in words)
+    seen = 0
+    for (page, top), line in lines.items():
+        # The next line of the same paragraph starts below it, at the same edge.
+        following = [lines.get((page, top + step), []) for step in range(round(size), round(size * 1.55))]
+        for below in (each for each in following if each and abs(each[0].left - line[0].left) < 1):
+            seen += 1
+            assert line[-1].right + (below[0].right - below[0].left) > right - 2.5 * size, (line[-1], below[0])
+    assert seen > 10
+
+
+@pytest.mark.parametrize("size", [18, 28, 48])
+def test_no_line_is_alone_on_its_page(size: int, sheet: Sheet) -> None:
+    """ACB: no widows or orphans.  A paragraph or an item that crosses a page
+    leaves two lines at least on either side."""
+    with pikepdf.open(sheet("usual", size=size)) as pdf:
+        baselines = _baselines(pdf)
+        for element in _elements(pdf, {"P", "LBody"}):
+            lines: dict[Any, set[float]] = defaultdict(set)
+            for page, mcid in _own_content(element):
+                lines[page].add(baselines[page, mcid])
+            assert len(lines) <= 1 or all(len(each) >= 2 for each in lines.values())
+
+
+@pytest.mark.parametrize("size", [18, 28, 48])
+def test_a_heading_is_never_last_on_its_page(size: int, sheet: Sheet) -> None:
+    with pikepdf.open(sheet("usual", size=size)) as pdf:
+        last: dict[Any, str] = {}
+        for element in _elements(pdf, {"H1", "H2", "H3", "H4", "P", "LBody", "Lbl", "Span", "Strong"}):
+            for page, _ in _own_content(element, nested=False):
+                last[page] = str(element.S)
+    assert not {"/H1", "/H2", "/H3", "/H4"} & set(last.values())
+
+
+def test_paper_is_not_wasted(sheet: Sheet, tool: Tool) -> None:
+    """Pages before the log, which starts afresh, are at least half full on the whole."""
+    words, sizes = words_of(sheet("usual", size=28), tool)
+    lowest: dict[int, float] = defaultdict(float)
+    for word in words:
+        if word.bottom < sizes[word.page][1] - 60:
+            lowest[word.page] = max(lowest[word.page], word.bottom / sizes[word.page][1])
+    shares = list(lowest.values())[:-3]
+    assert sum(shares) / len(shares) > 0.7
+    assert min(shares) > 0.25
+
+
+def test_every_page_says_whose_it_is_and_how_many_there_are(sheet: Sheet, tool: Tool) -> None:
+    for look in LOOKS:
+        path = sheet("log alone", **look)
+        pages = tool("pdftotext", path, "-").split("\f")[:-1]
+        for number, text in enumerate(pages, 1):
+            told = " ".join(text.split())
+            assert "Noor, C1: P1 version 2" in told
+            assert f"page {number} of {len(pages)}" in told
+
+
+@pytest.mark.parametrize("size", [14, 18, 28, 48])
+def test_page_number_is_as_large_as_the_text(size: int, sheet: Sheet) -> None:
+    """ACB and UKAAF: page numbers in the size of the text."""
+    with pikepdf.open(sheet("log alone", size=size)) as pdf:
+        sizes = set()
+        artifact = False
+        for operands, operator in pikepdf.parse_content_stream(pdf.pages[0]):
+            if str(operator) == "BDC":
+                artifact = operands[0] == pikepdf.Name.Artifact
+            elif str(operator) == "Tf" and artifact:
+                sizes.add(round(float(operands[1]) * 0.75, 1))
+    assert size in sizes
+
+
+def test_only_upright_atkinson_is_used_and_a_fallback_stands_in(tool: Tool, sheet: Sheet, tmp_path: Path) -> None:
+    fonts = tool("pdffonts", sheet("usual", size=18))
+    assert "Sheet" in fonts and "Sheet-Bold" in fonts
+    assert "Italic" not in fonts and "Oblique" not in fonts and "DejaVu" not in fonts
+    # U+2610 and the prime are not in Atkinson Hyperlegible 1.6 (looked up in the font).
+    odd = trees.handout("sheet", (trees.Paragraph(trees.words("Tick \u2610 after 5\u2032.")),))
+    path = tmp_path / "odd.pdf"
+    path.write_bytes(print_form.render(odd, print_settings(18), Look()).data)
+    assert "DejaVu" in tool("pdffonts", path)
+    assert "Tick \u2610 after 5\u2032." in tool("pdftotext", path, "-")
+
+
+@pytest.mark.parametrize("name", print_form.COLOURS)
+def test_contrast(name: str) -> None:
+    """WCAG 2.2, 1.4.6: 7:1, measured with the package wcag-contrast-ratio."""
+    ink, colour = (tuple(int(c[i : i + 2], 16) / 255 for i in (1, 3, 5)) for c in print_form.COLOURS[name])
+    assert wcag_contrast_ratio.rgb(ink, colour) >= 7
+
+
+@pytest.mark.parametrize("name", print_form.COLOURS)
+def test_pages_are_painted_to_the_edge_in_their_colours(name: str, sheet: Sheet, tmp_path: Path) -> None:
+    from PIL import Image
+
+    path = sheet("log alone", size=18, colours=name)
+    subprocess.run(["pdftoppm", "-r", "30", "-png", "-singlefile", path, tmp_path / "page"], check=True)
+    with Image.open(tmp_path / "page.png") as image:
+        colours = image.convert("RGB").getcolors(1 << 24)
+        assert colours is not None
+        found = {f"#{r:02x}{g:02x}{b:02x}" for _, (r, g, b) in colours}
+        corner = image.convert("RGB").getpixel((0, 0))
+    ink, colour = print_form.COLOURS[name]
+    assert {ink, colour} <= found
+    assert corner == tuple(int(colour[i : i + 2], 16) for i in (1, 3, 5))
+
+
+def test_log_has_room_for_a_thick_pen(sheet: Sheet) -> None:
+    """Boxes at least 20 mm high and rules at least 2 pt: common practice, no source."""
+    log = next(block for block in trees.log_alone().blocks if isinstance(block, LogSheet))
+    for size in range(14, 49):
+        form = print_settings(size)
+        width = paper.page(trees.log_alone(), form).width
+        for band in paper.bands(log.entries, form, width):
+            assert sum(len(row) for row in band.rows) == len(band.entry.fields)
+            for row in band.rows:
+                assert all(box.height >= 20 * paper.MM for box in row)
+                assert sum(box.percent for box in row) == pytest.approx(100)
+    rules = []
+    with pikepdf.open(sheet("log alone", size=18)) as pdf:
+        for page in pdf.pages:
+            for one, other in pairwise(pikepdf.parse_content_stream(page, "re f*")):
+                if str(one.operator) == str(other.operator) == "re":
+                    # A border is what lies between two boxes, the inner first.
+                    (x, y, w, h), (X, Y, W, H) = ([float(v) * 0.75 for v in each.operands] for each in (one, other))
+                    rules += [gap for gap in (x - X, y - Y, X + W - x - w, Y + H - y - h) if 0.01 < gap < 20]
+    assert rules and min(rules) >= 2
+
+
+def test_holes_have_room_on_the_inner_side(sheet: Sheet, tool: Tool) -> None:
+    """ISO 838: hole centres 12 mm from the edge, 6 mm wide; so 15 mm are punched away."""
+    words, sizes = words_of(sheet("usual", size=18, both_sides="yes"), tool)
+    for word in words:
+        inner = word.left if word.page % 2 == 0 else sizes[word.page][0] - word.right
+        assert inner >= 20 * paper.MM
+
+
+def test_same_input_same_bytes(tmp_path: Path) -> None:
+    program = """
+import sys
+from handouts.forms import Look, print
+from handouts.handout import Foreign, Handout, Item, Measure, Points, Text
+from handouts.models import PrintForm
+points = Points(tuple(Item((Text("Word "), Measure("5 kg", "5 kilograms"), Foreign("fr", (Text(" mot"),)))) for _ in range(60)))
+tree = Handout("sheet", "en", (Text("T"),), "N", "N1", "P", 1, "N", "2029-01-08", "", (points,))
+sys.stdout.buffer.write(print.render(tree, PrintForm(), Look()).data)
+"""
+    root = Path(__file__).parents[2]
+    made = [
+        subprocess.run(
+            [sys.executable, "-c", program], cwd=root, capture_output=True, check=True,
+            env={"PYTHONHASHSEED": seed, "PATH": "/usr/bin:/bin", "TZ": zone, "HOME": str(tmp_path), "PYTHONPATH": str(root)},
+        ).stdout
+        for seed, zone in (("1", "UTC"), ("2", "Asia/Tokyo"))
+    ]
+    assert made[0] == made[1]
+    assert b"CreationDate" not in made[0] and b"ModDate" not in made[0]
+
+
+def _elements(pdf: pikepdf.Pdf, kinds: set[str]) -> list[pikepdf.Object]:
+    from handouts.forms.pdf_repair import elements
+
+    return [element for element in elements(pdf) if str(element.S)[1:] in kinds]
+
+
+def _own_content(element: pikepdf.Object, nested: bool = True) -> list[tuple[Any, int]]:
+    """(page, MCID) of an element's text, with that of the spans in it."""
+    found = []
+    for kid in element.get("/K", []):
+        if isinstance(kid, int):
+            found.append((element.Pg.objgen, kid))
+        elif "/MCID" in kid:
+            found.append((kid.Pg.objgen, int(kid.MCID)))
+        elif nested and str(kid.S) in ("/Span", "/Strong"):
+            found += _own_content(kid)
+    return found
+
+
+def _baselines(pdf: pikepdf.Pdf) -> dict[tuple[Any, int], float]:
+    found: dict[tuple[Any, int], float] = {}
+    for page in pdf.pages:
+        mcid = None
+        for operands, operator in pikepdf.parse_content_stream(page):
+            if str(operator) == "BDC":
+                mcid = operands[1].get("/MCID")
+                if mcid is not None:
+                    found[page.obj.objgen, int(mcid)] = 0.0
+            elif str(operator) == "Tm" and mcid is not None:
+                found[page.obj.objgen, int(mcid)] = round(float(operands[5]), 1)
+    return found
