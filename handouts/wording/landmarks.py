@@ -11,7 +11,7 @@ from handouts.wording.prose import Sentence
 _PLACE = LEXICON.mask("body", "surface", "unit", "room")
 _BODY = LEXICON.mask("body")
 _TOO_WIDE = frozenset("muscle muscles bone bones joint joints skin body tendon tendons limb limbs hair core side sides end bit edge".split())
-_SIZES = frozenset("level with to at by beside until till between reaching touching past beyond near against around line".split())
+_SIZES = frozenset("level with to at by beside until till between reaching touching past beyond near against around line toward towards onto".split())
 _PREPOSITION = LEXICON.mask("prep")
 _NOT_A_PLACE = frozenset("of with for from after before as".split())
 _LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly too again now today".split())
@@ -40,7 +40,7 @@ def explained_after(sentence: Sentence, last: int, reach: int = 9, size: bool = 
     if size and opens and words[place] not in _SIZES:
         return False
     counts = classes[place] & LEXICON.bits["number"] or words[place] in ("a", "an", "half")
-    apposed = words[place] in _SAYS_WHERE and (skipped and words[last] in (",", ":", "—", "("))
+    apposed = words[place] in _SAYS_WHERE and any(word in (",", ":", "—", "(") for word in words[last:place])
     explains = words[place] in ("where", "until", "till", "so", "close", "touching", "level", "wherever")
     if not (opens or counts or apposed or explains):
         return False

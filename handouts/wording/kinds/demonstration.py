@@ -92,7 +92,7 @@ _PHRASES = Phrases(
         {look} {who}
         {look} {whose} @body|@kit
         {look} how|what {doing}
-        {look_at} {who}
+        <!you|i|we {look_at} {who}
         {look_at} {whose}
         {look_at} how|what|where
         ^ {look} how|closely|carefully|this|again !space
@@ -149,7 +149,7 @@ _PHRASES = Phrases(
         i|@name|he|she will|'ll|go|'m|am _*6 then|and|,*2 you|everyone [ copy|imitate|mimic|follow|mirror|repeat|echo ]
         my|our _*3 do|does|goes|go|move|moves , [ yours|your @body? does|do|goes|go|too ]
         [ do|does|go|goes likewise ]
-        just|now|and|then|to|can [ follow along ]
+        just|and|now|then|everyone|you [ follow along ]
         [ join in|me ] with|on|when
         [ mirror|copy|echo|follow|match|shadow|repeat|replicate|imitate|mimic every|each|all|both ] _*4 @name|@role|i|me|make|makes|do|does
         !@poss [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|mime|impersonate|replicate|reproduce|duplicate {who} ]
@@ -159,7 +159,9 @@ _PHRASES = Phrases(
         you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it
         ^ [ copy|mirror|shadow|imitate|mimic|repeat after me ]
         [ follow|following me|us|along|mine|him|her|@name ] !@body|to|@heard|home
-        [ follow|following {whose} ] !@heard
+        [ follow|following my|his|her|their|our !@heard _ ] !@heard
+        [ follow|following @name 's !@heard _ ]
+        [ follow|following the|our|your @role 's? !@heard _? ]
         [ follow|following the|our|your _? @role ]
         [ follow|take|pick|get my|her|his|their|the|our lead|cue|pattern|example|rhythm|moves ] from?
         [ do|doing as|what|whatever|exactly|just|like|everything i|we|he|she|they|@name ]
@@ -167,7 +169,6 @@ _PHRASES = Phrases(
         [ do|doing my|our|his|her moves|move|steps|routine ]
         [ do|doing the|exactly|just same|as|the as|like|that {who} ]
         [ same|along as|with me ]
-        [ monkey see ] , monkey
         copied|imitated|mirrored|modelled|modeled [ from|by|on ] the|our|your|@name|me
         [ copied|imitated|mirrored|reproduced from|off ] 
         follow-my-leader|follow-the-leader|copycat
@@ -179,9 +180,10 @@ _PHRASES = Phrases(
         [ the|exactly|just same? way|how|manner {doing} ]
         in the manner|way|style|fashion [ i|we|he|she|@name ]
         [ in the manner|way|style|fashion i|we|he|she am|are|is ]
-        [ just|exactly|much|same|identical|identically|identically? as|like|to {doing} ]
+        [ just|exactly|much|same? as|like {doing} ]
+        [ identical|identically|similar|similarly to {doing} ]
         <!far|long|soon|much|well|often|many|fast [ as|like i am|do|did|have|was|showed|show|just|demonstrated|move|hold|keep ] !said|mentioned|explained|described|told|say|always|last|been
-        [ like we|they|he|she did|do|does|showed ]
+        [ like we|they|he|she did|do|does|showed ] !last|yesterday|before|in
         [ same|identical|similar|exactly|just as|to|like mine|ours|me|@name|his|hers|theirs ]
         [ as|like|to|with|than mine|ours ]
         [ as @dim as mine|ours|me ]
@@ -202,7 +204,7 @@ _PHRASES = Phrases(
         ^|, [ like me|@name ] $
         [ à|a la me|@name ]
         [ @name style ] $
-        [ my|@name|his|her 's? way ] $
+        [ @name 's way ] $
         [ the same _*3 as|like mine|me|i|@name ]
         [ like|as|where|what|whatever|wherever mine @be ]
         [ like|as|where|whatever|wherever mine do|does|did|has|have|goes|go|stays|stay ]

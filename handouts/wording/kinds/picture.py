@@ -10,83 +10,155 @@ from handouts.wording.prose import Sentence
 _STANDS_FOR = {
     # words that mean a picture and next to nothing else
     "surely": """
-        photo|photos|photograph|photographs|selfie|screenshot|screenshots|diagram|diagrams|infographic|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|tutorial|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|youtube|schematic|infographics|emoji|doodle|flipchart|whiteboard|wallchart|figure-drawing|stick-man|stickman|line-drawing|snapshots|caption|footage|montage|close-up|closeup|pics|qr|slideshows|poster|posters|image|images|sketch|sketches|snapshot|noticeboard|clipart|flipbook|flashcard|flashcards|telly|tv|readout|playback|barcode|collage|mural|x-ray
+        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|fresco|silhouette|silhouettes
     """,
-    # words that mean a picture when they stand as a thing one looks into
+    # words that mean a picture when they stand as a thing that one looks into
     "maybe": """
-        picture|pictures|pic|clip|clips|figure|figures|film|films|movie|reel|reels|slide|slides|screen|screens|display|displays|monitor|chart|charts|graph|graphs|plate|plates|graphic|graphics|icon|icons|map|recording|recordings|visual|visuals|still|stills|print|stream|link|links|panel|panels|tablet|arrow|arrows|portrait|logo|feed|frame|attachment|attachments|painting|card|cards|leaflet|handout|page|scan|app|animation|tile
+        picture|pic|clip|clips|film|films|slide|slides|screen|screens|display|displays|monitor|chart|charts|graph|graphs|plate|icon|icons|map|recording|recordings|visual|still|print|printout|stream|panel|panels|arrow|arrows|portrait|logo|feed|frame|frames|attachment|attachments|painting|scan|outline|figure|figures|fig|whiteboard|blackboard|noticeboard|telly|tv|slides|footer|cover|thumbnail
     """,
     "the": "the|this|that|these|those|my|our|your|a|an|each|every|any|another|both|its|their|his|her|one|two|three",
-    "into": "in|on|from|per|see|view|watch|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|to|with|as|via|of|above|below|opposite",
+    "kind_of": "@ordinal|@colour|@number|cover|short|little|wall|left|right|attached|linked|enclosed|final|big|small|tiny|instruction|printed|laminated|reference|start|starting|finish|opening|same|other|old|new|full|rough|quick|side|front|back|lower|upper|main|full-page|step-by-step|dotted|dashed|curved|bold|thick|online|free|latest|whole|smaller|larger|bigger|muscle|pace|progress|seating|body|training|exercise|safety|class|welcome|demo|title|projected|paused|frozen|framed|hand-drawn|anatomical|lovely|nice|good|blurry|real|fine|handy",
+    "carrier": "leaflet|handout|flyer|brochure|cover|card|sheet|page|board|app|booklet|book|wall|label|packet|pack|manual|poster|noticeboard|whiteboard|website|site|newsletter|calendar|programme|program|postcard|t-shirt|panel|door|lid|machine|magazine|email|e-mail|towel",
 }
 
 _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     surely="""
-        [ {the} @ordinal|@colour|cover|short|little|top|wall|long|full|training|new|attached|linked|enclosed|final|first|quick|online|small|big|tiny|instruction|printed|laminated|demo|drawn? {surely} ] !yourself|yourselves
-        [ {surely} ] !yourself|yourselves|call|calls|shoot
+        [ {the}? {kind_of}*2 {surely} ]
+        [ {surely} ]
     """,
     maybe="""
-        [ {into} {the}? @ordinal|cover|short|little|top|wall|left|right|attached|linked|enclosed|final|big|small|instruction|printed|laminated|bottom|middle? picture|pictures|pic|clip|clips|film|films|movie|reel|chart|charts|graph|graphs|graphic|graphics|icon|icons|map|maps|recording|visual|visuals|figure|figures|fig|figs|print|printout|stills|arrow|arrows|painting|attachment|link|screen|display|monitor|slide|feed|panel ]
-        [ the|this|that|our|my @ordinal|cover|little|top|wall|left|right|attached|final|small|big|bottom|middle|second picture|clip|film|chart|graph|graphic|icon|map|recording|arrow|arrows|attachment|screen|display|monitor|panel|panels|still|stills|frame|slide ]
-        [ the picture|clip|chart|graph|graphic|icon|recording|arrow|arrows|attachment|display|monitor|screen|slide|movie|reel|film|feed|visuals ]
-        [ a|my|this|that|our|your|each picture|clip|chart|recording|movie|reel|attachment|graphic ] !of health|yourself
-        [ fig|figs|figure|plate|panel|image|photo|picture|diagram|illustration|slide|frame .? @number|a|b|c|d|i|ii|iii ]
-        [ follow|following the _? arrow|arrows|chart|map ]
-        [ the _? arrow|arrows ]
-        [ arrow|arrows ] show|shows|point|points|mark|marks|on|in
-        @number [ arrows ]
+        [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ]
+        [ the|this|our|that|my {kind_of}*2 chart|graph|graphic|icon|recording|arrow|arrows|attachment|display|monitor|slide|film|feed|clip|picture|pic|painting|portrait|still|outline|map|screen|figure|telly|panel|photo ]
+        [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|still|graph|icon ]
+        [ on|in|per screen|film|camera|tape|youtube|instagram|facebook|tiktok|telly|tv ] !@number|of
         [ scan|scanning the|this|a|our _? code ]
-        [ qr code|codes ]
-        [ click|tap|swipe|press|follow|open|see|use on|to? the|this|our link|play|thumbnail|attachment|app|icon|gif|button ]
-        [ link in|below|above|at|attached ]
-        [ play|pause|rewind|freeze|stream|replay|start|open|load|download|stop|run|watch|skip|scroll|fast-forward the|this|my|our|that|each|to _? clip|recording|film|movie|reel|frame|link|attachment|stream|app|session ]
-        [ the _? cartoon|stick|drawn|painted|pictured|printed|illustrated|animated _? man|guy|figure|lady|woman|person|character|people ]
-        [ stick figure|figures|man|men|person ]
-        [ printed|displayed|projected|screened on|onto ] the|this|that|your
-        [ on screen|youtube|instagram|facebook|tiktok|video|film|camera|tv|telly|page ] !@number
-        [ on-screen|onscreen|freeze-frame|freeze-framed|close-up ]
-        [ the|your|that _? video|film|photo|picture|image|clip|movie 's ]
+        [ click|tap|swipe|press|follow|open|use on|to|through? the|this|our link|play|thumbnail|attachment|icon|button ]
+        play|pause|rewind|freeze|stream|replay|start|open|load|download|stop|run|scroll|fast-forward|loop|swipe back|forward|to? [ the|this|my|our|that|each _? clip|recording|film|frame|link|attachment|stream|screen ]
+        [ the _? stick|cartoon|drawn|painted|pictured|printed|illustrated|animated|outlined _? man|men|guy|figure|figures|lady|woman|person|character|people|giraffe|bear|chap ]
+        [ stick figure|figures|man|men|person|people ]
+        [ projected|screened|displayed on|onto ] the|this|that|your
+        [ attachment|attachments @number ]
+        [ on-screen|onscreen|freeze-framed ]
+        follow|following|by|see|along|where|when|until [ {the} {kind_of}*2 arrow|arrows|dots|dotted|trail ]
+        [ the _? arrow|arrows ]
+        [ arrow|arrows ] show|shows|point|points|mark|marks|on|in|tell
+        [ @number arrows ]
+        [ the|that dotted|dashed|broken _? line|trail|path ] on|in
+        the {carrier} [ shows|illustrates|depicts|pictures ]
+        the {carrier} 's [ left|right|front|back|top|cover _? ]
+        [ the|our|your {carrier} 's front|left|right|back|top? cover|panel|drawing ]
+        [ as|like on|in|over|at the _? {carrier} ]
+        [ the|an|our anatomical _ ]
+        [ @ordinal frame|still ]
+        [ the|that @ordinal frame ]
+        [ traced|plotted|animated|sketched|drawn|pictured|painted|printed|marked|highlighted|shaded|circled on|in the|your|our {carrier} ]
+    """,
+    besides="""
+        [ shaded|circled|highlighted|outlined|ringed|arrowed|hatched ] on|in|area|part|muscle|zone|section|region|bit
+        @be [ shaded|circled|highlighted|outlined|arrowed|hatched ]
+        [ on|in your telly|tv|television|phone|tablet ]
+    """,
+    numbered="""
+        [ fig|figs|figure|plate|panel|image|photo|picture|diagram|illustration|slide|frame|sketch|drawing|chart .? @number|a|b|c|d|e|f|i|ii|iii|iv ]
     """,
     shown="""
-        [ shown|pictured|illustrated|depicted|drawn|sketched|displayed|portrayed|visualised|visualized|photographed|diagrammed|diagramed below|above|overleaf|opposite|here|right|left|alongside|beside|underneath|over|on|in|at|by|next|$ ] 
-        [ as shown|pictured|illustrated|depicted|drawn|sketched|displayed|portrayed|imaged|photographed ]
-        @be|@poss|the|each|both|all [ pictured|illustrated|depicted|photographed|sketched ]
-        [ illustrated|depicted|pictured|diagrammed|sketched ] 
-        [ shaded|circled|highlighted|coloured|colored|marked|outlined|ringed|labelled|labeled|numbered|arrowed in|on|with the|a|this _? {surely} ]
-        [ shaded|circled|highlighted|outlined|ringed|arrowed ] on|in|area|part|muscle|zone|section|region|bit
-        @be [ shaded|circled|highlighted|outlined|arrowed ]
-        [ see|view below|overleaf|opposite|above|right|left ] !the|your|@number
-        [ see|view|check page|pages|sheet|overleaf|insert|handout|leaflet|attached|enclosed|reverse ]
-        [ overleaf ]
+        [ shown|pictured|illustrated|depicted|drawn|sketched|displayed|portrayed|visualised|visualized|photographed|diagrammed|diagramed below|above|overleaf|opposite|here|right|left|alongside|beside|underneath|over|on|in|at|by|next ]
+        [ as|where shown|pictured|illustrated|depicted|drawn|sketched|displayed|portrayed|photographed ]
+        @be|@poss|the|each|both|all|position|pose|grip|posture|way [ pictured|illustrated|depicted|photographed|sketched|portrayed ]
+        [ shaded|circled|highlighted|coloured|colored|outlined|ringed|labelled|labeled|arrowed|hatched|starred in|on|with the|a|this _? {surely} ]
+        [ see|view below|overleaf|opposite|above|right|left ] !the|your|@number|@body
+        [ see|view|check page|pages|overleaf|insert|enclosed|reverse ]
     """,
 )
 
-_NOT_PICTURES = {
-    "picture": frozenset("health full big bigger whole wider larger clear perfect".split()),
-}
+_IDIOMS = frozenset(
+    """
+    picture of health; big picture; bigger picture; full picture; whole picture; wider picture; larger picture; get the picture; out of the picture
+    paint a picture; poster child; poster boy; poster girl; body image; self image; mental image; mental picture; video call; video calls; video chat; video game; video games
+    image of health; spitting image; film of sweat; film of; snapshot of; film night; film star; moving picture; picture this; picture yourself; figure of eight; figure out
+    figure skating; figure skater; graph paper; road map; body scan; body map; on the map; pretty picture; perfect picture; cartoon character; photo finish; photo op; photo shoot
+    slide of; a video call; map out; clip on; clip round; photo id; action figure; father figure; blood film; sketch show
+    """.replace("\n", ";").split(";")
+)
+_IDIOM_WORDS = tuple(tuple(idiom.split()) for idiom in _IDIOMS if idiom.strip())
+_CLIP_THINGS = frozenset("belt strap straps carabiner collar collars buckle lap rope harness bib helmet fasten fastens cable ring belts shut lead leash hair".split())
+_SPOKEN = frozenset("aloud speaks talks voice speaking spoken".split())
+_UNWANTED = (("no",), ("without",), ("need", "a"), ("need", "no"), ("need", "the"), ("not", "a"), ("never", "a"), ("not", "the"), ("instead", "of"), ("rather", "than"), ("than", "any"), ("than", "a"), ("not", "any"))
+_MOVED = frozenset("to slide slides sliding glide".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
-    for first, last, note in _PHRASES.find(sentence):
-        noun = words[last - 1]
-        after = words[last] if last < len(words) else "."
-        before = words[first - 1] if first else "."
-        inside = words[first:last]
-        if noun in ("picture", "pictures") and (
-            any(w in _NOT_PICTURES["picture"] for w in inside) or after in ("of", "yourself", "your", "a", "that", "this")
-        ):
+    found = list(_PHRASES.find(sentence))
+    for first, last, note in found:
+        if note == "besides" and (words[first] == "on" or any(other != "besides" for _, _, other in found)):
             continue
-        if noun in ("slide", "slides", "clip", "clips", "screen", "film", "frame", "plate", "panel") and after in (
-            "of", "your", "the", "for", "out", "it", "them", "back", "forward", "on",
-        ) and not (noun in ("slide", "screen", "clip", "film") and after in ("of", "for", "on") and "the" in inside):
-            continue
-        if noun in ("poster", "image") and (before in ("body", "self") or after in ("child", "boy", "girl", "paint")):
+        if note == "numbered":
+            number = words[last - 1]
+            if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (number.isdigit() or words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0 or len(number) == 1 and number != "a"):
+                continue
+            if number == "a" and words[first] not in ("fig", "figure", "diagram", "image", "photo"):
+                continue
+        if _idiom(words, first, last) or _unwanted(words, first) or _other_sense(sentence, first, last):
             continue
         yield first, last
+
+
+def _idiom(words: list[str], first: int, last: int) -> bool:
+    around = words[max(0, first - 3) : last + 3]
+    joined = " ".join(around)
+    return any(" ".join(idiom) in joined and any(word in words[first:last] for word in idiom) for idiom in _IDIOM_WORDS)
+
+
+def _unwanted(words: list[str], first: int) -> bool:
+    """Whether the picture is said to be absent or not needed: "no video needed"."""
+    before = tuple(words[max(0, first - 2) : first])
+    inside = words[first]
+    return (
+        before[-1:] in (("no",), ("without",))
+        or before in _UNWANTED
+        or inside in ("a", "the", "any") and bool({"need", "without", "forget", "ignore"} & set(before))
+    )
+
+
+def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether a word of more than one meaning has its other one here."""
+    words = sentence.words
+    noun = words[last - 1]
+    after = words[last] if last < len(words) else "."
+    inside = words[first:last]
+    if "'s" in inside:
+        return False
+    if noun in ("picture", "pictures") and (after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") or "what" in words[first - 1 : first]):
+        return True
+    if noun in ("clip", "clips"):
+        return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "on", "that", "round")
+    if noun in ("picture", "image", "sketch", "figure", "film", "outline", "chart", "map", "screen", "monitor", "display", "frame", "slide", "scan", "print", "caption") and after in (
+        "yourself", "your", "a", "an", "that", "out", "it", "them", "how", "what", "each", "every", "me", "my",
+    ) and not (after in ("a", "that", "your") and "the" in inside):
+        return noun == words[first] or after in ("yourself", "out", "how", "me")
+    if noun == "outline":
+        return not any(sentence.classes[place] & LEXICON.bits["body"] for place in range(last, min(last + 4, len(words)))) and not {"on", "in"} & set(words[last : last + 2])
+    if noun in ("frame", "frames", "plate", "panel", "screen", "cover", "figure", "figures", "film", "films", "silhouette", "silhouettes", "telly", "tv", "movie"):
+        if noun in ("film", "films", "movie", "telly", "tv"):
+            return after in ("of", "starts", "tonight", "about") or "watched" in words or "watching" in words or words[first] in ("at", "to", "your", "a") or _SPOKEN & set(words) != set()
+        if noun in ("screen",):
+            return words[first] in ("a", "to") or after in ("for", "door") or bool(_SPOKEN & set(words))
+        if noun in ("silhouette", "silhouettes"):
+            return True
+        return words[first] not in ("in", "see", "on", "from", "per", "as") or noun in ("frame", "plate", "cover")
+    if noun in ("slide", "slides"):
+        return words[first] in _MOVED or after in ("of", "and", "is", "back") and not sentence.earlier or noun == "slides" and words[first] != "the"
+    if noun in ("monitor", "display", "monitors", "displays"):
+        return bool(_SPOKEN & set(words)) or "loud" in words
+    if noun in ("anatomical", "x-ray"):
+        return True
+    if noun in ("graphic", "graphics", "reel", "reels", "poster", "posters") and after in ("detail", "designer", "off", "paint"):
+        return True
+    return False
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:

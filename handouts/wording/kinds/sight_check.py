@@ -9,97 +9,166 @@ from handouts.wording.prose import Sentence
 
 _STANDS_FOR = {
     "your": """
-        your|the|its|both|each|either _? @body
+        your|the|its|both|each|either|those|these _? @body
     """,
+    # something that says its news in figures, letters or hands
     "readout": """
-        the|your|that|a|each|its _? _? clock|timer|stopwatch|watch|wristwatch|display|dial|gauge|scale|scales|monitor|screen|readout|counter|numbers|number|figures|digits|label|labels|tag|stamp|sticker|sign|scoreboard|thermometer|speedometer|needle|pointer|percentage|reading|meter|hand|writing|print|lettering|card|sheet|list|whiteboard|timetable|fitbit|smartwatch|plates|app|phone|percentages|console|countdown|seconds|minutes|metronome
-        @number|how|what|when _? _? clock|timer|display|dial
+        clock|clocks|timer|stopwatch|watch|wristwatch|display|dial|dials|gauge|scales|scale|monitor|screen|readout|counter|numbers|number|figures|digits|label|labels|tag|stamp|sticker|scoreboard|thermometer|speedometer|needle|pointer|percentage|reading|meter|minute-hand|second-hand|writing|print|lettering|whiteboard|timetable|fitbit|smartwatch|percentages|console|countdown|seconds|digit|watches|step-counter|pedometer|odometer|level|weights|markings|marking|lettering|expiry|date|dates|noticeboard|indicator|led|tracker|app|battery|split|splits
     """,
+    "card": "card|cards|sheet|sheets|list|sign|signs|instructions|notice|leaflet|chart|page|menu|plan|small-print|prompt|prompts|cue-card|laminate",
+    "the": "the|your|that|a|an|each|its|his|her|my|this|those|these|what|any|both",
     "look_at": """
-        look|looking|glance|glancing|peek|peep|peer|squint|stare|check|checking at|over|up|down|to|on|with|against? at|on?
-        have|take|get|steal|sneak|grab|give|cast a|an|another|one|half _? look|glance|peek|peep|squint|eye|once-over|gander at|over|on?
-        keep|keeping|have|cast|run|with an|half|your|one|both eye|eyes half? on|to|over
-        keep|keeping half an eye on
-        read|reads|reading off?
-        watch|watching|eye|eyeing|consult|monitor|check|checking|follow|study|scan|spot|note|inspect
+        look|looking|glance|glancing|peek|peep|peer|squint|stare|peeking|squinting|peering over|up|down|across|back|quickly|briefly? at|to|towards|toward
+        glance|peek|squint|peer up|down|over? at|to
+        have|take|get|steal|sneak|grab|give|cast|keep|keeping|run a|an|another|one|half|your|occasional|regular _? look|glance|peek|peep|squint|eye|gander at|over|on|to
+        keep|have|cast|run|with half? an|one|your|both|half eye|eyes half? on|over|to
+        watch|watching|eye|eyeing|consult|consulting|follow|study|read|reads|reading|check|checking|scan|eyeball|notice off?
+        your|both eye|eyes on
     """,
+    # looking, and nothing else: for what is not made to be read
+    "look_hard": """
+        look|looking|glance|glancing|peek|peep|peer|squint|peeking|squinting|peering over|up|down|across|back|quickly|briefly? at|to
+        have|take|get|steal|sneak|grab|cast a|an|another|one|half|your|occasional|regular _? look|glance|peek|peep|squint|eye|gander at|over|on|to
+        keep|have|cast|run|with half? an|one|your|both|half eye|eyes half? on|over|to
+        eyeball|inspect
+    """,
+    "sightly": "redness|bruising|bruises|discolouration|discoloration|rash|rashes|blanching|bleeding|spots|blotches|blotchiness|colour|color|paleness|pallor|marks|puffiness|fraying|frays|frayed|cracks|shadows|shadow|symmetry|asymmetry",
 }
 
 _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     mirror="""
-        [ in|into|with|use|using|at|by|to|check|watch|consult|before|of a|the|your|any|that|one _? mirror|mirrors|reflection ] !wall|work|image
-        [ use|using|check|checking|find|watch|face|facing|spot|see|look|glance|consult your|the|a own? mirror|mirrors|reflection|shadow|silhouette on|in? the? floor|wall? ] !wall
-        [ your|the reflection|silhouette ]
-        [ mirror ] shows|tells|will|says|helps|is
-        [ look|looking|check|glance|watch|see in|into the|a|your mirror|window|glass ]
-        [ mirror check ]
+        [ in|into|with|use|using|at|by|to|check|consult|of|watch|trust|ask|near|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
+        [ use|using|check|checking|find|watch|spot|see|look|glance|consult|by|with|to|against|on|from|match {the} own? reflection|shadow|silhouette ] !of|ban
+        [ {the} mirror|reflection|shadow ] shows|show|tells|tell|will|says|say|helps|confirms|lies|knows|is|looks|gives
+        [ mirror check|checks|time ]
+        [ look|looking|check|glance|peek|see in|into the|a|your _? window|glass|pane ]
+        @be [ reflected ] in
     """,
     readout="""
-        [ {look_at} {readout} ]
-        [ {look_at} your watch|phone|clock ]
-        [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|sign|counter|needle|readout|scoreboard|watch|stopwatch says|say|reads|read|shows|show|hits|reaches|gets|turns|tells|flashes|changes|displays ]
-        [ whose label|tag|sticker|stamp _? _? ]
-        [ read|reads|reading the|off|your|what|out _*3 ] !aloud|out
-        [ where|when|until|once|till the _? hand|needle|second-hand|pointer|dial _? ]
-        [ marked|stamped|labelled|labeled|printed|written|engraved|embossed|numbered @number|on|with ]
-        [ printed|written|stamped on ] the|your|its
-        [ by the clock|timer|stopwatch ]
+        [ {look_at} {the}? _? _? {readout} ] !of|out|where|when|how
+        {look_at} [ {the} _? _? {readout} ] <display|monitor|timer|gauge|dial|scoreboard|stopwatch
+        [ {look_at} {the} _? _? {card} ]
+        [ @look|check|note|see where|when|what|how {the} _? hand|needle|second-hand|pointer|dial|clock|timer|bar|counter|readout|display|scale|scales ]
+        {the}? @colour? [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|sign|counter|needle|readout|scoreboard|watch|stopwatch|digits|numbers|digit|figures|monitor|numeral|numerals|card|sheet|strip|light|lights|lamp|bulb|indicator says|say|reads|read|shows|show|hits|reaches|turns|tells|flashes|changes|displays|glows|blinks|lights ] !off|out|aloud|loud|down|up
+        [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|counter|needle|readout|digits|numbers|digit|strip|light|indicator|lamp has|is|was|have|had not? turned|changed|green|red|amber|at|on|past|lit|gone ]
+        [ whose|with label|tag|sticker|stamp|lettering _? _? ] <says|reads
+        [ read|reads|reading|check|note what? off? the|your|its|a number|numbers|label|labels|dial|display|print|stamp|marking|markings|figure|figures|weight|weights|scale|screen|gauge|tag|digits|small|split|pace|percentage|timer|time|setting|poster|board ]
+        [ read off the|your|its ]
+        [ where|when|until|once|till the _? hand|needle|second-hand|pointer _? ] <is|reaches|hits|passes|points|gets|touches|sweeps|comes|goes|crosses
+        [ marked|stamped|labelled|labeled|printed|written|engraved|etched|numbered @number ]
+        [ marked|stamped|labelled|labeled|printed|written|engraved|etched on|with the|a|its ]
+        [ by|against the|your|a wall|kitchen|big|gym? clock|stopwatch|second-hand ] !in
+        [ use|using your|the|a watch|clock|stopwatch|timer|second-hand|phone 's? _? _? ] <watch|clock|stopwatch|hand|display|screen
+        [ second|minute hand ] of|to|on|sweep|sweeps|pass|passes|go|goes|reach|reaches|hit|hits|is|tick|ticks
+        your watch 's [ second hand ]
+        set|time|pace|go|work|run|move|match|step|pulse|breathe|count _*5 [ against|by|off|to|from the|your|a _? _? clock|timer|stopwatch|second-hand|display|monitor|console|counter|watch ]
     """,
     eye="""
-        [ line|judge|measure|check|compare|estimate|gauge|match|level|set|space|align|find|spot|assess|inspect|note|confirm|verify _*6 by eye|sight ]
+        [ @handle|@look|check|judge|measure|compare|estimate|gauge|match|assess|inspect|confirm|verify|tell|find|spot|line _*6 by eye|sight ]
         [ by eye|sight ]
-        [ eyeball|eyeballing ]
-        [ visually ] 
-        [ visual check|inspection|cue|checks ]
-        [ use|using|with|trust your own|two? eyes ] !closed|shut
-        [ with your own eyes ]
+        [ eyeball|eyeballing|eyeballs|eyeballed ]
+        [ visually _? ] !impaired
+        [ visual check|inspection|checks|scan|cue|cues|once-over ]
+        [ use|using|with|trust your own|two eyes ] !closed|shut
+        [ use|trust your eyes ] to|and
         [ naked eye ]
-        [ eyes tell|confirm ]
+        [ let your eyes|eye judge|tell|decide|check|guide|confirm ]
+        [ sight yourself|along|down ]
+        [ your|the eye-line|eyeline|sightline|sight-line ]
+        [ your|the eye line|level ] hits|meets|reaches|crosses
+        [ line of sight ]
+        [ eyes tell|confirm|judge ]
     """,
     view="""
-        [ out of sight|view ]
-        [ in|into|within|enters|enter|from|leaves|leave|at your|the|clear|full|plain? field|line|edge|corner|range|peripheral of? vision|sight|view|eye ]
-        [ in|into|within|from plain|your|full? view|sight ] !of
-        [ comes|come|appears|appear|goes|disappears|disappear|vanishes|vanish|slips|slip|drops in|into|from|out? of? view|sight ]
-        [ block|blocks|hide|hides|hiding|cover|covers|covering|obscure|obscures|eclipse|eclipses your|the? view|sight|laces|shoelaces|toes|foot|feet|shoe|shoes|toe|knee|ankle of? ]
+        [ out|in of? sight|view ] !,
+        [ in|into|within|enter|enters|leaves|leave|edge|corner|edges|from of? your|the|clear|full|plain|my field|line|range|peripheral|corner|edge? of? vision|sight|view|gaze ]
+        [ comes|come|appears|appear|goes|go|disappears|disappear|vanishes|vanish|slips|slip|drops|drop|is|are|passes|pops|moves in|into|from|out|within of? view|sight ]
+        [ block|blocks|blocking|hide|hides|hiding|obscure|obscures|eclipse|eclipses|obstruct|obstructs your|the view|sight|laces|shoelaces|toes|foot|feet|shoe|shoes|toe|knee|ankle|floor|bench|bar of? ]
+        [ cover|covers|covering|hide|hides|hiding|mask|masks your|the laces|shoelaces|toes|toecap|toecaps ]
         [ peripheral vision ]
         [ not be able to see ]
-        [ not|never|cannot|just|barely|still|only|no longer see ] @poss|@body
-        [ you can|could|should|will|'ll|might just|barely|only|still|no|be|able|not|longer*3 see ] @poss|the|both|@body|where|if|whether|any|more|no
-        [ see|seeing your|both|all own? @body ]
-        [ until|till|when|once|if|unless|where|as|so|before|that you can|could|do|no|cannot|just|first|longer|not|only*2 see|spot|notice|glimpse ] @poss|the|both|any|a|daylight|more|less
-        [ visible|invisible ] 
-        [ in|under|with good|bright|strong light ]
-        [ disappear|disappears|vanish|vanishes behind|under|below|beneath|from ]
-        [ peek|peeks|peeking|poke|pokes|show|shows|appear|appears out? past|over|beyond|above|from your ]
+        [ tail|corner of your eye ]
+        you|and|to|i|should|not|cannot|still|if|unless|until|when|once [ not|never|cannot|just|barely|still|only|no longer|can see ] your|both|the _? @body|@kit|@surface|@room
+        [ you can|could|should|will|might|must just|barely|only|still|no|be|able|not|longer|to|hardly|all|clearly*4 see ] your|the|both|where|if|whether|any|more|no|its|one|a|daylight|how|them|it|under|over|past
+        [ see|seeing|seen your|both|all own? toes|toe|feet|foot|knees|knee|laces|shoelaces|hands|hand|fingers|thumbs|thumb|heels|heel|elbows|elbow|belly|navel|shoes|shoe|wrists|knuckles|kneecaps|ankle|ankles|hips|shoulders|bar ]
+        [ until|till|when|once|if|unless|where|as|so|before that? you can|could|do|no|cannot|just|first|longer|not|only|barely*3 see|spot|notice|glimpse|catch ] your|both|any|daylight|the|a !doctor|gp|nurse|physio|stars|way|point|specialist|difference|benefit|results
+        [ see|spot daylight ]
+        @be|stay|stays|become|becomes|remain|remains [ visible|invisible ]
+        until|when|once|till|and|so|should [ _? _? visible ]
+        [ disappear|disappears|vanish|vanishes behind|under|below|beneath|from ] &your|the|view|sight
+        [ peek|peeks|peeking|poke|pokes|appear|appears out? past|over|beyond|above|from ] your|the|behind !covers
+        [ see|seeing ] light|daylight|space between|under
+        looks|look [ _ to you ] 
     """,
-    inspect="""
-        [ look|looking|glance|glancing|peek|peep down? at|over|along|towards {your} ] 
-        [ look|glance|peek|check|peep down ] now|to|and|at|$
+    looks="""
+        [ {look_hard} {your} ]
+        [ look|glance|peek|check|peep|squint down|back now|at? again|and|to|every|once|that|your ] 
         ^ [ look ] to see|check|make
-        [ look|looking|glance to see|check ]
-        [ look|looking out? for|whether|if ]
-        [ see|check that|whether|if|how|for|the|your _*3 ] @body
-        [ watch|watching where|how|that|whether {your} ]
-        [ watch|watching your|both|each|either @body ]
-        [ watch|watching the|for _? @body ]
-        [ inspect|examine|scan|survey|scrutinise|scrutinize|eye ] @poss|the|both|each|it|for
-        [ compare|match _*4 ] side-by-side|@body|colour|color
-        [ squint|peer|peek|peep|glance ] at|down|over|to
-        [ have|take a _? look|peek|glance|gander|squint at|down|over ]
-        [ spot|notice|note|see any|whether|if|where|which ] @body|swelling|redness|bruising|difference
-        [ redness|bruising|discoloration|discolouration|discoloured ]
-        [ not|is|looks|turns|goes|turning|going|looking|appears|if|look|gone red|pink|pale|white|blue|purple|blotchy|shiny ] <skin
-        [ looks|look level|even|straight|equal|symmetrical|the|flat|square|vertical|horizontal|parallel|crooked|same ]
+        [ glance|peek|peep|peer|squint ] at|down|over|to|along
+        ^ [ look|looking to see|check ]
+        ^ [ look|check|inspect|examine|watch|scan|search out? for _? {sightly} ]
+        [ no|any|for|of|without signs? of? redness|discolouration|discoloration|blanching|pallor|paleness|bruising ] <redness|discolouration|discoloration|pallor
+        [ inspect|examine|scan|survey|scrutinise|scrutinize|surveying|inspecting ] @poss|the|both|each|it
+        [ check|checking|note the|your|its|any color|colour|colours|colors ]
+        [ check|checking|inspect that|if|whether? the|your _? skin|nails|toes|fingertips|scar|wound for|is|are ]
+        check|look|see|watch|inspect|make|sure|ensure that|the|your*3 skin|fingers|fingertips|toes|nails|lips|foot|hand|wound|scar|incision|cut|leg|calf _*4 [ is|are|goes|go|turn|turns|turning|looks|look|looking|gone|stays|went not|too|very|a|bit? red|pink|pale|white|blue|purple|blotchy|shiny|grey|gray|dusky|mottled|yellow|black|angry|inflamed|bruised|puffy|dark|darker ]
+        [ looks|look angry|inflamed|infected|puffy|swollen|bruised|discoloured|discolored|blotchy|sore ]
+        @body [ looks ] level|even|straight|equal|symmetrical|flat|square|vertical|horizontal|parallel|crooked|bigger|smaller
+        [ looks|look level|even|straight|equal|symmetrical|flat|square|vertical|horizontal|parallel|crooked|upright|lopsided to? you? ] <!it
+        [ watch|watching where|how|whether your _ ] !feel|body
+        [ watch|watching your|both|each _? knee|knees|hips|hip|elbow|elbows|feet|foot|shoulder|shoulders|hands|wrist|toes|form|ribs|belly|kneecaps|ankle|ankles|stomach ] 
+        [ watch|watching the|it bar|weight|bell|knee|plates|stack|needle|handle _*3 ] move|travel|rise|climb|track|go|goes|drift|in|as
+        [ match|compare|line your|the|it _*4 ] person|neighbour|neighbor|partner|others|opposite
+        [ have|take|give a _? look|peek|glance|gander|squint ] <look|peek|glance|gander|squint &down|over|round|around|behind
+        [ give your|both|it|them|the _*3 once-over ]
+        [ film|record|video|photograph yourself _*5 check|compare|review|watch|look|see ]
+        [ spot|catch yourself|your own? reflection? ] in
+        [ note|notice|spot|see any|whether|if _*2 difference|change in colour|color|size|shape ]
+        [ see|check|watch|look whether|if|how|that one|your|the|either|both|a _? @body _? ] <looks|drops|dips|rises|hikes|tips|drifts|caves|wobbles|tilts|higher|lower|shorter|level
+        [ the|a _*2 puffier|redder|paler|darker ]
+        [ side-by-side ]
+        [ spot|notice the|any difference ] by|between
     """,
+)
+
+_SOUNDS = frozenset("aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
+_NOT_ASKED = frozenset("no without nothing nobody never needn't instead rather ignore forget lose hide ditch".split())
+_IDIOMS = frozenset(
+    (
+        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight", "out of sight out of mind", "watch your back", "watch your step", "watch your head", "watch your language",
+        "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
+        "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
+        "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list", "on the clock",
+        "keep an eye on the baby", "see a difference", "see any difference", "see any improvement", "see any progress", "see how", "nowhere in sight", "by the number", "by numbers", "by the numbers",
+        "by the book", "with a number", "have a reading", "notice the level", "note the number", "level of", "use the weights", "use weights", "see the level",
+    )
 )
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
+    words = sentence.words
     for first, last, note in _PHRASES.find(sentence):
+        before = words[max(0, first - 3) : first]
+        if _NOT_ASKED & set(before) or ("not" in before and ("need" in before or "have" in before)):
+            continue
+        if note == "readout" and _SOUNDS & set(words[max(0, first - 4) : last + 6]):
+            continue
+        if "if" in words[first:last] and "not" in words[first:last] and "see" in words[first:last]:
+            continue
+        if words[first] in ("film", "record", "video") and "playback" in words:
+            continue
+        if "sign" in words[first:last] and "my" in before:
+            continue
+        if note == "looks" and "eye" not in words[first:last] and ("by", "eye") in zip(words[last:], words[last + 1 :], strict=False):
+            continue
+        around = " ".join(words[max(0, first - 2) : last + 3])
+        if any(idiom in around for idiom in _IDIOMS):
+            continue
+        if note == "looks" and words[first] in ("watch", "watching") and words[last:last + 1] == ["for"]:
+            continue
         yield first, last
 
 

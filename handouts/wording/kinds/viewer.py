@@ -10,23 +10,35 @@ from handouts.wording.prose import Sentence
 _STANDS_FOR = {
     # where the watching is done from
     "watcher": """
-        me
-        us
-        the|your|my|this|our _? @camera|@screen
-        the|your|my|this|our instructor|coach|trainer|teacher|therapist|physio|leader|demonstrator|presenter|model|photographer|person
-        the|your|my|this|our person|one|side watching|filming
-        where i|we am|'m|sit|stand|was
-        where the|your|my @camera|@screen|coach|trainer|teacher|instructor
+        me|us
+        yours truly
+        the|your|my|this|our|a _? @camera|@screen
+        the|your|my|this|our @screen 's @camera|eye
+        the|your|my|our instructor|coach|trainer|teacher|therapist|physio|leader|demonstrator|presenter|photographer|guide|tutor|class|group|audience|viewers|spectators|crowd|room|rest|others|judges|gallery|stalls
+        whoever|whichever is|'s|holds|has|films|watches
+        the person|one|side|end watching|filming|holding
+        where i|we _? _?
+        where the|your|my @camera|@screen|coach|trainer|teacher|instructor|phone
+        where|wherever my _
+        the side|end|corner|wall i|we|where
+        my|our side|end|corner|hand|hands|voice|chair|seat|desk|mat|thumb|finger|shoulder|position|window|stool|foot|knee|elbow|nose|face
     """,
     "aim": """
         toward|towards
         facing|opposite
-        nearest|closest|nearer|closer|near|next|furthest|farthest|further|farther to|from?
-        away from
-        side-on|sideways|front-on|face-on|head-on|broadside|square|square-on|parallel|perpendicular|diagonal|profile|side|edge-on|three-quarters|end-on|angled|back-to-front|crossways|sidelong|half-turned on? to|with
+        nearest|closest|nearer|furthest|farthest to|from?
+        closer|further|farther to|from
+        away|off from|to
+        side-on|sideways|front-on|face-on|head-on|broadside|square|square-on|parallel|perpendicular|at-right-angles|edge-on|three-quarters|end-on|back-to-front|crossways|half-turned|diagonal|diagonally on? to|with
+        side|front|face|back|edge|end|square|head on to
         in front of
-        pointing|pointed|points|point|aimed|aim|aiming|directed|tilted|angled at|to|toward|towards
+        in line with
+        across from
+        pointing|pointed|points|point|aimed|aim|aiming|directed|tilted|angled|faced|presented at|to
+        back|over|round|around|up|down toward|towards|to
+        the opposite|other|same|wrong way|direction to|from|as
     """,
+    "see": "see|watch|check|film|get|spot|follow|view|inspect|judge|count|catch|observe|record",
 }
 
 _PHRASES = Phrases(
@@ -34,56 +46,77 @@ _PHRASES = Phrases(
     _STANDS_FOR,
     toward="""
         [ {aim} {watcher} ]
-        ^|to|and|then|you|please|should [ face|faces ] {watcher}
         [ face|faces|facing {watcher} ]
-        @orient _*3 [ to|at|from|for {watcher} ]
-        [ back|backs|chest|front|side|shoulder|shoulders|palm|palms|feet|heels|soles|toes|knees|hip|face|head|bum|bottom to|at {watcher} ]
-        [ towards|toward|to|facing|at|nearest|from my hand|side|voice|right|left|end|chair|seat|desk|window|station ]
-        [ in my direction ]
-        @orient _*3 [ my way ]
-        [ on|to|from|towards|toward my right|left|side ] !@body
-        [ my right|left ] !@body|@kit|hand-side
-        [ my right|left hand ] <to|on|towards|toward
-        [ the|your|our @role 's right|left ]
-        [ @name 's right|left ] !@body
-        [ stage left|right ]
-        [ house|camera|screen left|right ]
+        turn|turns|turned|turning|rotate|twist|point|aim|angle|tilt|tip|lean|roll|step|open|pivot|swivel|swing|reach|present|direct|drop|fold|bow|slide|shuffle|walk|run|lunge|move|sidestep|travel|show|lift|press|push|kick|sweep|extend|lie|sit|stand|kneel _*4 [ towards|toward|to {watcher} ]
+        palm|palms|back|backs|chest|front|side|shoulder|shoulders|feet|heels|heel|soles|sole|toes|toe|knees|knee|hip|hips|face|head|bum|bottom|end|handle|profile|thumb|thumbs|elbow|elbows [ to|at {watcher} ]
+        [ in my|our|the direction ] of? !the
+        [ in the direction of me|us|the _? @camera|@screen ]
+        [ back|over|round|around|off in|to my direction|side|way ]
+        [ in my direction|way ]
+        turn|swing|lean|roll|tip|point|step|face|slide|shuffle|send|kick|push|drop|reach|rotate|pivot|open|come|bring|look|move|tilt|walk|run|lunge|travel|twist _*4 [ my way ]
+        [ screenwards|screenward|camerawards|camera-side|mewards|lenswards|camera-facing|screen-side|audience-side|stageward|stagewards|classwards|coachward|coachwards ]
+        [ on|to|from|at|over|by my|our left|right|right-hand|left-hand ] side? !@body|@kit|of
+        [ my|our right|left|right-hand|left-hand ] side? !@body|@kit|hand
+        <to|on|at [ my|our right|left hand side? ]
+        [ the|your|our|a instructor|coach|trainer|teacher|therapist|leader|demonstrator|presenter|model|camera|viewer|watcher|onlooker|observer|photographer|reader 's left|right|side|eye|front ]
+        [ @name 's right|left ] !@body|hand
+        [ stage|house|camera|screen left|right ]
         [ upstage|downstage|camera-left|camera-right|stage-left|stage-right|screen-left|screen-right ]
-        [ left|right|top|bottom|side|edge|half|corner|middle|centre|center of the|your|my|this @screen|page|picture|photo|frame|image|video|stage|shot ]
-        [ on|at|to|towards the left|right|side _*3 of the|your|my|this screen|page|picture|photo|image|frame|display|shot|stage|monitor ]
-        [ on the|your left|right as you look|see|watch|face|view ]
-        [ as you|we look|watch|view|face at? me|it|the ]
-        [ as seen|viewed|watched from ]
-        [ seen|viewed|watched|looking|looked from|at from? the|my|behind|front|above|side|here ]
+        [ left|right|right-hand|left-hand|top|bottom|middle|centre|center side|edge|half|corner|part|third*2 of the|your|my|this|our @screen|page|picture|photo|frame|image|video|stage|shot|diagram|drawing|mirror|poster|sheet ]
+        [ on|at|to|towards|toward|in|by the left|right|top|bottom side|edge|half|corner|hand*2 of the|your|my|this|our screen|page|picture|photo|image|frame|display|shot|stage|monitor|video|diagram|drawing ]
+        [ your|the screen|page|monitor|display 's left|right|top|bottom ]
+        [ on|at|to|towards|toward the|your left|right side? as you|we|i ] look|see|watch|face|view|read
+        [ as you|we|i look|watch|view|face at? me|us|it|the|this|the _? ]
+        [ as seen|viewed|watched|filmed from ]
+        [ seen|viewed|watched|filmed|photographed|looking|looked from|at? the|my|behind|front|above|side|below ] &front|side|behind|above|below|back|left|right|@camera|.|,
         [ viewed|seen from ]
-        [ from my|the|our|a|your point|angle|side|view|viewpoint|vantage|perspective|seat of? view? ] <viewed|seen
-        [ from the|my|your @camera|viewer|watcher|audience 's _? ]
-        [ @camera side ]
-        [ @camera 's left|right|side ]
-        [ so|so that|where i|we can|could just? see|watch ]
-        [ so|that i|we can|could|am able see|watch|check|film|get|spot ] your|the|both|you
-        [ so|that you|they|everyone|everybody|others|people|we can|could see my|me ]
-        [ let|lets|letting me|us|the see ] your|the|both|how
-        [ show|shows|showing|give me|us|the|your @camera? your|the|both @body ]
-        [ show|present|give your|the|both|a @body|profile to {watcher} ]
-        [ in profile|shot|frame|view ]
-        [ i|we should|can|could|want|need|will|'ll|must|be|able|like|to*2 see ] your|the|both|all|daylight
-        [ out of? shot|frame ]
-        [ off-camera|on-camera|onscreen|on-screen|offscreen ]
-        [ mirror|opposite image of me|mine ]
-        [ behind|beside|before|opposite|under|below|above|left|right of? where i|we am|'m|stand|sit|are ]
-        [ across from me|us ]
-        [ where|when i|we am|'m standing|sitting|facing|looking ]
-        [ turn|turned|turning your|the|one _? back|side|face|hip|shoulder|front on|to me|us ]
-        [ the same|other|opposite|wrong? way|direction|side as|from me|i ]
-        [ @room side ] <toward|towards
+        [ from my|our|the @camera|viewer|observer|onlooker|audience|teacher|coach|instructor|trainer 's? point|angle|side|view|viewpoint|perspective|end|seat ]
+        [ from my side|end|angle|viewpoint|perspective|seat|chair|window ] !there|of|i|we
+        [ from where i|we am|'m|sit|sat|stand|stood|are|was ]
+        [ the @camera|@screen|telly|audience|class|window-side side ]
+        over to the @camera|@screen|audience|class side
+                [ camera|lens|screen|audience|window side ] arm|leg|hand|knee|foot|shoulder|hip
+        [ so|where|until|till|unless|once that? i|we|everyone|everybody can|could|will|have|am|get able? to? {see} ] your|both|you|all|every|the @body?
+        [ so|where|until that? the _? _? can|could {see} ] @poss|both|you|all|the @body?
+        [ so|where that? i get|have|see|catch your|both|the @body|back|backs|side|full|good|clear|view ]
+        [ so that? i get you ] in
+        [ so|where that? the @camera|class|group gets|has|sees|catches|picks|can _? ]
+        [ so|where that? you can|could {see} my|me|mine ]
+        [ let|lets|letting|give|giving|gives|allow|allows me|us see|watch|view|have|get ] your|both|how|a
+        [ give|giving|gives|allow|allows|let|lets|letting the @camera|class|group _? ] view|look|see|catch|get|have
+        [ give|giving me|us a _? view|look ] !at|into
+        [ show|shows|showing|present|presenting|offer|give me|us your|the|both _? @body ]
+        [ show|shows|showing|present|offer|give your|the|both|a _? @body|profile to {watcher} ]
+        [ show|present|give the _? @camera|@screen|class|group ]
+        [ in|into profile|shot|frame ] !of
+        [ out of shot|frame ]
+        [ i|we should|can|could|want|need|must|will|would|ought be? able? like? to? see your|both|all|daylight|the !confidence|progress|effort _? @body ]
+        [ i|we should|can|could|want|need|must be? able? to? see the @body|@kit ] of|on|under
+        [ i|we want|need|like to {see} your|both @body ]
+        [ off-camera|on-camera|offscreen|off-screen|side-to-camera ]
+        [ mirror image of me|mine|the ]
+                [ opposite|across from? me|us ]
+        [ left|right|front of me|us ]
+        [ turn|turned|turning|turns your|the|one|that _? back|side|face|hip|shoulder|front|profile on|to me|us ]
+        [ opposite|other|same|wrong way|direction|side to|as|from my|me|i|mine ]
+        [ the|your _? side|end|hand|arm|leg|foot|knee|shoulder|hip|one facing|nearest|closest me|us|the @camera? ]
+        [ that|which faces|face|is|'s facing? me|us|the _? class|group|audience|@camera|@screen ] <class|group|audience|me|us|@camera|@screen
+        [ the lobby|security|front|back|side _? @camera ]
+        [ anticlockwise|clockwise|anti-clockwise as i|seen|viewed|from ]
+        [ reader|viewer|onlooker|observer|watcher|spectator 's|s left|right|side ]
+        [ the|your _? window|camera|screen|audience|stage|camera-side end ] <!the &of|,
     """,
 )
+
+_NOT_BY_SIGHT = frozenset("come throw hand give bring listen talk speak say write send tell email text call shout sing next matters matter happens happen".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
+    words = sentence.words
     for first, last, _ in _PHRASES.find(sentence):
+        if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and _NOT_BY_SIGHT & set(words[max(0, first - 3) : first]):
+            continue
         yield first, last
 
 
