@@ -62,7 +62,9 @@ def read(data: bytes) -> tuple[tuple[str, ...], ...]:
 def _cells(line: str, page: int, number: int) -> str:
     for column, character in enumerate(line, 1):
         if character not in _TO_CELLS:
-            raise ValueError(f"page {page}, line {number}, cell {column}: byte 0x{ord(character):02X} is no Braille ASCII")
+            raise ValueError(
+                f"page {page}, line {number}, cell {column}: byte 0x{ord(character):02X} is no Braille ASCII"
+            )
     return "".join(map(_TO_CELLS.__getitem__, line)).rstrip("\u2800")
 
 

@@ -52,7 +52,9 @@ class Code:
         return _LANGUAGES[self.name]
 
 
-def find_code(name: str, grade: int, tables: tuple[str, ...] = (), numbers: Literal["antoine", "letters"] = "antoine") -> Code:
+def find_code(
+    name: str, grade: int, tables: tuple[str, ...] = (), numbers: Literal["antoine", "letters"] = "antoine"
+) -> Code:
     """The code of that name and grade, with a table list of the client's own
     if there is one.  Raises RenderError for a code or grade that is not there."""
     if (name, grade) not in _TABLES:

@@ -27,6 +27,7 @@ from handouts.handout import (
     Facts,
     Handout,
     Heading,
+    Inline,
     Item,
     Line,
     LogEntry,
@@ -57,7 +58,7 @@ class Continued:
     a line in cell 5, and for a table its column heads."""
 
     line: tuple[Segment, ...]
-    heads: tuple["Piece", ...] = ()
+    heads: tuple[Piece, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -161,7 +162,7 @@ class _Setter:
 
     def _phrase(self, key: str, **values: Line) -> Line:
         """A phrase of layout with lines set in for its names."""
-        line: list = []
+        line: list[Inline] = []
         rest = self.words[key]
         while rest:
             text, brace, tail = rest.partition("{")
@@ -213,13 +214,24 @@ class _Setter:
         if heading.level <= 2:
             return Piece(
                 segments(its_words, self.width - 2 * CENTRE_MARGIN, self.code),
-                centred=True, before=True, after=True, keeps=KEPT_BELOW_HEADING, heading=told, unbroken=True,
+                centred=True,
+                before=True,
+                after=True,
+                keeps=KEPT_BELOW_HEADING,
+                heading=told,
+                unbroken=True,
                 role="heading",
             )
         indent = 4 if heading.level == 3 else 6
         return Piece(
             segments(its_words, self.width - indent, self.code),
-            first=indent, runover=indent, before=True, after=None, keeps=KEPT_BELOW_HEADING, heading=told, unbroken=True,
+            first=indent,
+            runover=indent,
+            before=True,
+            after=None,
+            keeps=KEPT_BELOW_HEADING,
+            heading=told,
+            unbroken=True,
             role="heading",
         )
 
@@ -233,16 +245,18 @@ class _Setter:
             marker = words((Text(f"{number}."),), self.code) if isinstance(block, Steps) else ()
             content = (*marker, *words(item.content, self.code))
             pieces.append(
-                Piece(segments(content, self.width - self._indent(runover), self.code), self._indent(2 * level), self._indent(runover))
+                Piece(
+                    segments(content, self.width - self._indent(runover), self.code),
+                    self._indent(2 * level),
+                    self._indent(runover),
+                )
             )
             for nested in item.blocks:
                 if isinstance(nested, Steps | Points):
                     pieces += self._items(nested, level + 1, runover)
                 elif isinstance(nested, Paragraph):
                     below = self._indent(runover)
-                    pieces.append(
-                        Piece(self._segments(nested.content, below), self._indent(2 * (level + 1)), below)
-                    )
+                    pieces.append(Piece(self._segments(nested.content, below), self._indent(2 * (level + 1)), below))
                 else:
                     pieces += self._block(nested)
         return tuple(pieces)
@@ -251,7 +265,12 @@ class _Setter:
         """A line of 7s above, a line of gs below, no blank line at their inside."""
         title = Piece(
             self._segments(block.title, 4, emphasis=False),
-            first=4, runover=4, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True, role="heading",
+            first=4,
+            runover=4,
+            after=None,
+            keeps=KEPT_BELOW_HEADING,
+            unbroken=True,
+            role="heading",
         )
         inner = (title, *self.blocks(block.blocks))
         continued = Continued(self._segments(self._phrase("continued", title=block.title), 4, emphasis=False))
@@ -262,7 +281,12 @@ class _Setter:
     def _table(self, table: Table) -> Pieces:
         caption = Piece(
             self._segments(table.caption, 4, emphasis=False),
-            first=4, runover=4, before=True, after=None, keeps=KEPT_BELOW_HEADING, unbroken=True,
+            first=4,
+            runover=4,
+            before=True,
+            after=None,
+            keeps=KEPT_BELOW_HEADING,
+            unbroken=True,
             role="heading",
         )
         if not table.columns or not table.rows:
@@ -293,9 +317,7 @@ class _Setter:
             Piece(fixed=set_row([cells for cells, _ in head]), fixed_print=print_row(head), keeps=2),
             Piece(fixed=set_row(["⠐" + "⠒" * (size - 1) for size in sizes]), keeps=1, role="rule"),
         )
-        continued = Continued(
-            self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False), heads
-        )
+        continued = Continued(self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False), heads)
         body = [
             Piece(fixed=set_row([cells for cells, _ in row]), fixed_print=print_row(row), continued=continued)
             for row in rows
@@ -319,8 +341,14 @@ class _Setter:
         for row in table.rows:
             pieces.append(
                 Piece(
-                    self._segments(row[0], 4), first=4, runover=4, before=True, after=None,
-                    keeps=1, unbroken=True, continued=continued,
+                    self._segments(row[0], 4),
+                    first=4,
+                    runover=4,
+                    before=True,
+                    after=None,
+                    keeps=1,
+                    unbroken=True,
+                    continued=continued,
                 )
             )
             for head, value in zip(table.columns[1:], row[1:], strict=True):
@@ -338,8 +366,14 @@ class _Setter:
         """An exercise in cell 5, below it a short line for each thing to write,
         with room beside it or an empty line below it."""
         title = Piece(
-            self._segments(entry.title, 4, emphasis=False), first=4, runover=4, before=True, after=None,
-            keeps=KEPT_BELOW_HEADING, unbroken=True, role="heading",
+            self._segments(entry.title, 4, emphasis=False),
+            first=4,
+            runover=4,
+            before=True,
+            after=None,
+            keeps=KEPT_BELOW_HEADING,
+            unbroken=True,
+            role="heading",
         )
         fields = [self._log_field(field) for field in entry.fields]
         if not fields:
@@ -407,8 +441,12 @@ def contents(pieces: Pieces, code: Code, paper: Paper, language: str, reserved: 
     limit = width - 4 - reserved
     entries = tuple(
         Piece(
-            segments(piece.heading.words, limit - 2, code), runover=2, limit=limit, refers=index,
-            off_number_line=True, role="contents",
+            segments(piece.heading.words, limit - 2, code),
+            runover=2,
+            limit=limit,
+            refers=index,
+            off_number_line=True,
+            role="contents",
         )
         for index, piece in enumerate(pieces)
         if piece.heading and piece.heading.level == 2

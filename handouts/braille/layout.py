@@ -11,7 +11,7 @@ import hashlib
 from dataclasses import dataclass, field, replace
 
 from handouts.braille.codes import Code
-from handouts.braille.flow import CENTRE_MARGIN, Piece, Pieces, contents, flow
+from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, flow
 from handouts.braille.lines import Row, wrap
 from handouts.braille.pages import Page, PageLine, Paper, Place, Volume
 from handouts.braille.translation import BLANK, words
@@ -46,14 +46,10 @@ def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
             )
             laid = _Pages(frame).fill((pieces[0], *moved, *pieces[1:]))
     pages = tuple(
-        frame.finished(number, _with_numbers(lines, laid.starts, frame))
-        for number, lines in enumerate(laid.pages, 1)
+        frame.finished(number, _with_numbers(lines, laid.starts, frame)) for number, lines in enumerate(laid.pages, 1)
     )
     identifier = hashlib.sha256(repr((paper, code, pages)).encode()).hexdigest()[:32]
-    headings = tuple(
-        Place(head.level, head.print, *laid.starts[index])
-        for index, head in laid.heads
-    )
+    headings = tuple(Place(head.level, head.print, *laid.starts[index]) for index, head in laid.heads)
     return Volume(
         paper, pages, plain(handout.title), handout.language, handout.client_code, handout.date, identifier, headings
     )
@@ -157,7 +153,7 @@ class _Pages:
     frame: _Frame
     pages: list[list[_Line]] = field(default_factory=lambda: [[]])
     starts: dict[int, tuple[int, int]] = field(default_factory=dict)
-    heads: list = field(default_factory=list)
+    heads: list[tuple[int, Head]] = field(default_factory=list)
 
     def fill(self, pieces: Pieces) -> _Pages:
         for index in range(len(pieces)):
@@ -212,7 +208,9 @@ class _Pages:
             lines = [_Line(Row(piece.fixed, piece.fixed_print, 0), piece.role)]
         elif piece.centred:
             rows = wrap(
-                piece.segments, 0, 0,
+                piece.segments,
+                0,
+                0,
                 lambda offset: min(frame.width - 2 * CENTRE_MARGIN, width(offset) - CENTRE_MARGIN),
                 frame.width - 2 * CENTRE_MARGIN,
             )

@@ -134,12 +134,13 @@ class Liblouis:
         """Translate cells back to print, for a proof.  Raises RenderError."""
         with self._lock:
             try:
-                return self._louis.backTranslateString([_DISPLAY, *tables], cells)
+                text: str = self._louis.backTranslateString([_DISPLAY, *tables], cells)
             except RuntimeError as error:
                 raise RenderError(
                     f"liblouis {self.version} cannot translate back with {', '.join(tables)}; "
                     "the proof needs another table list"
                 ) from error
+        return text
 
     def knows(self, tables: tuple[str, ...], character: str) -> bool:
         """Whether the tables have braille for one character."""

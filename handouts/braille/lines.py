@@ -6,6 +6,7 @@ than a line is broken with the continuation sign of its code.
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
@@ -50,7 +51,7 @@ def segments(words: Iterable[Word], room: int, code: Code) -> tuple[Segment, ...
             found.append(Segment(word.cells, word.print))
             continue
         edges = (0, *word.breaks, len(word.cells))
-        for index, (start, end) in enumerate(zip(edges, edges[1:], strict=False)):
+        for index, (start, end) in enumerate(itertools.pairwise(edges)):
             cells, its_print = word.cells[start:end], "" if index else word.print
             if len(cells) <= room:
                 found.append(Segment(cells, its_print, glued=index > 0))
@@ -82,9 +83,7 @@ def _broken(cells: str, its_print: str, glued: bool, room: int, sign: str) -> li
     return pieces
 
 
-def wrap(
-    what: tuple[Segment, ...], first: int, runover: int, width: Callable[[int], int], whole: int
-) -> list[Row]:
+def wrap(what: tuple[Segment, ...], first: int, runover: int, width: Callable[[int], int], whole: int) -> list[Row]:
     """Set segments into lines, each as full as it gets.
 
     first, runover: blank cells before the first line and before the others.

@@ -62,10 +62,7 @@ _INSIDE_NUMBER = "\ue000"
 # ends a number in every version.
 _BETWEEN_NUMBERS = "\u2009"
 
-_FRACTIONS = {
-    unicodedata.normalize("NFKC", sign).replace("\u2044", "/"): sign
-    for sign in "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"
-}
+_FRACTIONS = {unicodedata.normalize("NFKC", sign).replace("\u2044", "/"): sign for sign in "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
 _WRITTEN_OUT = {sign: text for text, sign in _FRACTIONS.items()}
 
 INVISIBLE = Mend(
@@ -146,9 +143,17 @@ ORDINAL_AS_DEGREE = Mend(
     re.compile("(?<=[0-9])\u00ba"),
     "°",
 )
-HYPHENS = Mend("hyphens", "7.2: hyphen, no-break hyphen and minus-like hyphens are one sign", (), re.compile("[\u2010\u2011\ufe63\uff0d]"), "-")
+HYPHENS = Mend(
+    "hyphens",
+    "7.2: hyphen, no-break hyphen and minus-like hyphens are one sign",
+    (),
+    re.compile("[\u2010\u2011\ufe63\uff0d]"),
+    "-",
+)
 FIGURE_DASH = Mend("figure dash", "7.2: a dash of the width of a digit is a dash", (), re.compile("\u2012"), "–")
-LONG_DASH = Mend("long dash", "7.2.1; codes with one dash use that one", ("fr", "es", "de"), re.compile("[\u2015\u2e3a\u2e3b]"), "—")
+LONG_DASH = Mend(
+    "long dash", "7.2.1; codes with one dash use that one", ("fr", "es", "de"), re.compile("[\u2015\u2e3a\u2e3b]"), "—"
+)
 LOW_QUOTES = Mend(
     "low opening quotes",
     "7.6: opening and closing sign by their part, not by their shape",
@@ -163,7 +168,13 @@ LOW_SINGLE_QUOTES = Mend(
     re.compile("\u201a([^\u2018\u2019\u201a]*)[\u2018\u2019]"),
     "\u2018\\1\u2019",
 )
-ANGLED_SINGLE_QUOTES = Mend("single angled quotes", "7.6: inner quotes", ("ueb",), re.compile("\u2039([^\u2039\u203a]*)\u203a"), "\u2018\\1\u2019")
+ANGLED_SINGLE_QUOTES = Mend(
+    "single angled quotes",
+    "7.6: inner quotes",
+    ("ueb",),
+    re.compile("\u2039([^\u2039\u203a]*)\u203a"),
+    "\u2018\\1\u2019",
+)
 FRENCH_SPACING = Mend(
     "space before a sign of punctuation",
     "Code braille français uniformisé: signs of punctuation and quotes join the word (its own braille edition is written so)",
@@ -171,8 +182,20 @@ FRENCH_SPACING = Mend(
     re.compile(r"(?<=\S) (?=[;:!?»](?:\s|$|[)\]».,]))|(?<=«) (?=\S)"),
     "",
 )
-LIGATURES = Mend("ligatures", "common practice: letters, not shapes", (), re.compile("[\ufb00-\ufb04]"), lambda found: unicodedata.normalize("NFKC", found[0]))
-FRENCH_GROUPS = Mend("French groups of digits", "dot 3 between groups of three digits (from memory)", ("fr",), re.compile(_INSIDE_NUMBER), "⠄")
+LIGATURES = Mend(
+    "ligatures",
+    "common practice: letters, not shapes",
+    (),
+    re.compile("[\ufb00-\ufb04]"),
+    lambda found: unicodedata.normalize("NFKC", found[0]),
+)
+FRENCH_GROUPS = Mend(
+    "French groups of digits",
+    "dot 3 between groups of three digits (from memory)",
+    ("fr",),
+    re.compile(_INSIDE_NUMBER),
+    "⠄",
+)
 POINT_GROUPS = Mend(
     "German and Spanish groups of digits",
     "the point between groups of three digits, dot 3 in both codes (from memory)",
@@ -187,7 +210,13 @@ SPANISH_DEGREE = Mend(
     re.compile("°"),
     "⠴",
 )
-SPANISH_MINUS = Mend("Spanish minus sign", "liblouis's Spanish tables have the hyphen alone, of the same cell (dots 36)", ("es",), re.compile("\u2212"), "-")
+SPANISH_MINUS = Mend(
+    "Spanish minus sign",
+    "liblouis's Spanish tables have the hyphen alone, of the same cell (dots 36)",
+    ("es",),
+    re.compile("\u2212"),
+    "-",
+)
 NUMBERS_APART = Mend(
     "two numbers with a space between them",
     "6.6: only a space inside one number joins; before 3.29 liblouis joined any two",
@@ -381,7 +410,7 @@ def _check_characters(passage: Passage, code: Code, louis: Liblouis) -> None:
         for character, name, place in places[:5]
     )
     raise UnknownCharacter(
-        f"no braille for {told} in \"{_around(passage.text, unknown)}\" "
+        f'no braille for {told} in "{_around(passage.text, unknown)}" '
         f"(table {', '.join(code.tables)}); write it in words",
         places,
     )

@@ -77,7 +77,7 @@ def _assert_six_dots(cells: str, text: str, code: Code) -> None:
     if all("\u2800" <= cell <= "\u283f" for cell in set(cells)):
         return
     raise RenderError(
-        f"the table list {', '.join(code.tables)} gives cells outside six-dot braille for \"{text[:60]}\"; "
+        f'the table list {", ".join(code.tables)} gives cells outside six-dot braille for "{text[:60]}"; '
         "choose a six-dot table, or write the words in another way"
     )
 
@@ -169,7 +169,10 @@ def _switched(piece: _Cells, language: str) -> _Cells:
     else:
         letters = "".join("⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚⠅⠇⠍⠝⠕⠏⠟⠗⠎⠞⠥⠧⠺⠭⠽⠵"[ord(letter) - ord("a")] for letter in language)
         inserted = {starts[0]: f"⠐⠷{letters}⠄", len(piece.cells.rstrip(BLANK)): "⠠⠐⠾"}
-    cells, sources, moved, end, shift = [], [], [], 0, 0
+    cells: list[str] = []
+    sources: list[int] = []
+    moved: list[int] = []
+    end = shift = 0
     breaks = sorted(piece.breaks)
     for place, sign in sorted(inserted.items()):
         cells += (piece.cells[end:place], sign)

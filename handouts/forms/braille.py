@@ -7,6 +7,7 @@ from handouts.braille.codes import Code, find_code
 from handouts.braille.layout import lay_out
 from handouts.braille.liblouis import owner
 from handouts.braille.pages import Paper
+from handouts.errors import MissingLibrary
 from handouts.forms import Look, Rendered
 from handouts.handout import Handout
 from handouts.models import BrailleForm
@@ -30,6 +31,14 @@ def render(handout: Handout, form: BrailleForm, look: Look) -> Rendered:
     else:
         data = (pef if form.file == "pef" else unicode_text).write(volume)
     return Rendered(data, len(volume.pages))
+
+
+def versions() -> dict[str, str]:
+    """liblouis with its tables, which come together."""
+    try:
+        return {"liblouis": owner().version}
+    except MissingLibrary:
+        return {"liblouis": "missing"}
 
 
 def code_of(form: BrailleForm) -> Code:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 from collections import Counter
 
@@ -27,7 +28,9 @@ PAPERS = st.builds(
 )
 CODES = st.sampled_from([("ueb", 1), ("ueb", 2), ("fr", 1), ("de", 2), ("es", 1)])
 ADDED = {"head", "number", "contents", "continued", "note", "rule", "room", "blank"}
-many = settings(max_examples=120, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+many = settings(
+    max_examples=120, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+)
 
 
 def _tree_words(volume: Volume) -> list[str]:
@@ -60,9 +63,7 @@ def test_no_line_is_over_its_width_and_no_page_over_its_length(handout: Handout,
 def test_every_word_is_there_once_and_in_order(handout: Handout, paper: Paper) -> None:
     volume = lay_out(handout, CODE, paper)
     assert _tree_words(volume) == all_words(handout)
-    printed = " ".join(
-        line.print for page in volume.pages for line in page.lines if line.role not in ADDED
-    )
+    printed = " ".join(line.print for page in volume.pages for line in page.lines if line.role not in ADDED)
     assert re.findall("[bcdfghjklmnpqrstvwzy]{4}x*", printed) == all_words(handout)
 
 
@@ -75,10 +76,7 @@ def test_every_word_is_there_with_tables_too(handout: Handout, paper: Paper) -> 
 def _heads(handout: Handout) -> set[str]:
     """First column heads: a table set as a list has no use for them."""
     return {
-        word
-        for block in walk(handout.blocks)
-        if isinstance(block, Table)
-        for word in plain(block.columns[0]).split()
+        word for block in walk(handout.blocks) if isinstance(block, Table) for word in plain(block.columns[0]).split()
     }
 
 
@@ -93,9 +91,7 @@ def test_the_same_input_gives_the_same_bytes(handout: Handout, paper: Paper, pad
 @given(HANDOUTS, st.integers(20, 41))
 def test_wider_paper_never_needs_more_lines(handout: Handout, width: int) -> None:
     # On an endless page, where no page break moves a line.
-    narrow, wide = (
-        len(lay_out(handout, CODE, Paper(cells, 0)).pages[0].lines) for cells in (width, width + 1)
-    )
+    narrow, wide = (len(lay_out(handout, CODE, Paper(cells, 0)).pages[0].lines) for cells in (width, width + 1))
     assert wide <= narrow
 
 
@@ -154,4 +150,4 @@ def test_blank_lines_stand_alone(handout: Handout, paper: Paper) -> None:
         roles = [line.role for line in page.lines]
         while roles and roles[-1] in ("blank", "number"):
             roles.pop()
-        assert not any(one == other == "blank" for one, other in zip(roles, roles[1:], strict=False))
+        assert not any(one == other == "blank" for one, other in itertools.pairwise(roles))

@@ -165,7 +165,7 @@ def test_the_bare_library_ends_a_bold_passage_early_before_3_29() -> None:
         # de-g1.ctb: dots 456, 456 open, 6, 3 close.
         ("de", "__)OP IF IT HURTS,'' RE)"),
         # As es-g2.ctb does; the bare es-g1.ctb has none.
-        ("es", "\"9.STOP IF IT HURTS'\"9 .REST"),
+        ("es", '"9.STOP IF IT HURTS\'"9 .REST'),
     ],
 )
 def test_strong_words_keep_their_emphasis_in_every_code(code: str, expected: str) -> None:
@@ -180,7 +180,7 @@ def test_a_foreign_word_keeps_its_own_table() -> None:
 def test_a_foreign_passage_is_set_off() -> None:
     # 14.3.2, 14.3.3: passage indicators with the letters of the language.
     line = (Text("Say "), Foreign("fr", (Text("tout le monde debout"),)), Text("."))
-    assert _cells(line, "ueb", 2) == ",SAY \"(FR'TOUT LE MONDE DEBOUT,\")4"
+    assert _cells(line, "ueb", 2) == ',SAY "(FR\'TOUT LE MONDE DEBOUT,")4'
 
 
 def test_english_within_french_is_not_contracted() -> None:

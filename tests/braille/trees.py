@@ -94,7 +94,9 @@ _table = st.integers(1, 4).flatmap(
 _box = st.tuples(st.just("box"), SHORT, st.lists(_simple, min_size=1, max_size=4))
 _log = st.tuples(
     st.just("log"),
-    st.lists(st.tuples(SHORT, st.lists(st.tuples(SHORT, st.sampled_from(["weight", "words"])), max_size=3)), max_size=3),
+    st.lists(
+        st.tuples(SHORT, st.lists(st.tuples(SHORT, st.sampled_from(["weight", "words"])), max_size=3)), max_size=3
+    ),
 )
 _blocks = st.lists(st.one_of(_simple, _table, _box, _log), max_size=5)
 _section = st.tuples(st.just("section"), SHORT, _blocks)
@@ -127,16 +129,16 @@ def _block(shape: tuple, namer: _Namer) -> Block:
             return LogSheet(
                 tuple(
                     LogEntry(
-                        "x", number, namer.line(title),
+                        "x",
+                        number,
+                        namer.line(title),
                         tuple(LogField("y", namer.line(label), kind) for label, kind in fields),
                     )
                     for number, (title, fields) in enumerate(entries, 1)
                 )
             )
         case ("section", title, inner):
-            return Section(
-                "exercise", Heading(2, namer.line(title), "s"), tuple(_block(one, namer) for one in inner)
-            )
+            return Section("exercise", Heading(2, namer.line(title), "s"), tuple(_block(one, namer) for one in inner))
     raise AssertionError(shape)
 
 
