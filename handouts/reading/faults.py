@@ -65,14 +65,28 @@ def shape(model: type[Shape], document: YamlText, shown: str) -> Shape:
         return model.model_validate(document.data, by_alias=True, by_name=False)
     except ValidationError as problem:
         errors = problem.errors(include_url=False)
-        faults = {_fault(model, document, shown, error) for error in errors if not _follows(error)}
+        meant = {(*error["loc"][:-1], _meant(model, error)) for error in errors if error["type"] == "extra_forbidden"}
+        faults = {_fault(model, document, shown, error) for error in errors if not _follows(error, meant)}
         raise StudioFaults(tuple(faults)) from None
 
 
-def _follows(error: ErrorDetails) -> bool:
-    """A list that is only too short because its items have faults of their own."""
+def _follows(error: ErrorDetails, meant: set[tuple[Any, ...]]) -> bool:
+    """Whether another fault says it all: a list is only too short because its
+    items have faults of their own, or a key is missing because it is misspelt.
+
+    meant: places of the keys that misspelt ones stand for.
+    """
     given = error["input"]
-    return error["type"] == "too_short" and isinstance(given, list) and len(given) >= error["ctx"]["min_length"]
+    if error["type"] == "too_short":
+        return isinstance(given, list) and len(given) >= error["ctx"]["min_length"]
+    return error["type"] == "missing" and error["loc"] in meant
+
+
+def _meant(model: type[BaseModel], error: ErrorDetails) -> str | None:
+    """The valid key that is nearest to a key that is not valid."""
+    key = str(error["loc"][-1])
+    names = _keys(_schema_at(model, error["loc"][:-1]))
+    return key.replace("_", " ") if key.replace("_", " ") in names else nearest(key, names)
 
 
 def _fault(model: type[BaseModel], document: YamlText, shown: str, error: ErrorDetails) -> Fault:
@@ -93,7 +107,10 @@ def _worded(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str,
     if kind == "missing":
         return f"'{place[-1]}' is missing", _line_for(str(place[-1]), _schema_at(model, place))
     if kind == "extra_forbidden":
-        return _unknown_key(str(place[-1]), _keys(_schema_at(model, place[:-1])))
+        names = _keys(_schema_at(model, place[:-1]))
+        near = _meant(model, error)
+        instead = f"did you mean '{near}'?" if near else f"the keys are {', '.join(names)}" if names else "take it out"
+        return f"there is no key {quoted(str(place[-1]))} at this place", instead
     if kind in ("literal_error", "union_tag_invalid"):
         return _wrong_choice(model, error, key)
     if kind == "union_tag_not_found":
@@ -116,19 +133,11 @@ def _line_for(key: str, schema: dict[str, Any]) -> str:
     if example:
         return f"write a line '{key}: {example}'"
     kinds = [branch.get("type") for branch in _alternatives(schema)]
-    if "array" in kinds:
+    if kinds == ["array"]:
         return f"write '{key}:' and below it each item on a line of its own after '- '"
-    if "object" in kinds:
+    if kinds == ["object"]:
         return f"write '{key}:' and below it its own lines, indented"
     return f"write a line '{key}: ...'"
-
-
-def _unknown_key(key: str, names: list[str]) -> tuple[str, str]:
-    with_spaces = key.replace("_", " ")
-    if with_spaces in names:
-        return f"there is no key {quoted(key)}", f"did you mean '{with_spaces}'?"
-    otherwise = f"the keys are {', '.join(names)}" if names else "take it out"
-    return f"there is no key {quoted(key)} at this place", instead_of(key, names, otherwise)
 
 
 def _wrong_choice(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str, str]:

@@ -84,9 +84,7 @@ def _check_header(row: list[str], shown: str) -> None:
     raise StudioFaults((Fault(shown, 1, wrong, instead),))
 
 
-def _line(
-    row: list[str], columns: tuple[str, ...], shown: str, number: int, faults: list[Fault]
-) -> LogLine | None:
+def _line(row: list[str], columns: tuple[str, ...], shown: str, number: int, faults: list[Fault]) -> LogLine | None:
     if len(row) != len(columns):
         faults.append(
             Fault(

@@ -183,13 +183,12 @@ def _plan_key(code: str, version: int) -> tuple[str, int]:
 def _read_clients(found: Gathered, folder: Path) -> None:
     for path, shown in _files(found, folder, ".yaml", needed=True):
         document = found.open_yaml(path, shown)
-        code = _code(document, "code", stem(shown))
+        code = found.client_codes[shown] = _code(document, "code", stem(shown))
         for other, claimed in found.client_codes.items():
-            if claimed.casefold() == code.casefold():
+            if other != shown and claimed.casefold() == code.casefold():
                 for one, another in ((shown, other), (other, shown)):
-                    wrong = f"the client's code {quoted(code)} is that of {another} too"
+                    wrong = f"the client's code {quoted(found.client_codes[one])} is that of {another} too"
                     found.add_at(one, ("code",), wrong, "give each client a code of their own")
-        found.client_codes[shown] = code
         client = found.read(client_from, document, shown) if document else None
         if client is not None:
             found.clients[shown] = client
