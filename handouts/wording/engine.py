@@ -41,10 +41,12 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
     for kind in kinds:
         if kind.triggers.isdisjoint(words):
             continue
+        previous = -1
         for first, last in sorted(kind.find(sentence)):
             start, end = sentence.starts[first], sentence.ends[last - 1]
-            if any(start < mark.end and mark.start < end for mark in marks):
-                continue
+            if first == previous or any(start < mark.end and mark.start < end for mark in marks):
+                continue  # one fault, one mark
+            previous = last
             marks.append(
                 Mark(
                     start,

@@ -5,6 +5,7 @@ A phrase is a line of parts, each part one word or a choice of words:
     watch|observe       one of these words
     @landmark           a word of that class in the lexicon
     @my|the             both together
+    %ing                any word with that ending
     x?                  the part may be missing
     x*3                 the part up to three times, or not at all
     _                   any one word, never a pause; _*3 up to three of them
@@ -71,6 +72,7 @@ class Part(NamedTuple):
     mask: int
     most: int  # how often; for ONE it is 1 and the part must be there
     anything: bool
+    endings: tuple[str, ...] = ()
 
 
 class Phrase(NamedTuple):
@@ -166,19 +168,22 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
     elif len(piece) > 2 and piece[-2] == "*" and piece[-1].isdigit():
         sort, most, piece = MANY, int(piece[-1]), piece[:-2]
     words, mask, anything = set(), 0, False
+    endings: tuple[str, ...] = ()
     for choice in piece.split("|"):
         if choice == "_":
             anything = True
+        elif choice.startswith("%") and len(choice) > 1:
+            endings += (choice[1:],)
         elif choice.startswith("@"):
             mask |= lexicon.mask(choice[1:])
         else:
             words.add(choice)
-    return Part(sort, frozenset(words), mask, most, anything)
+    return Part(sort, frozenset(words), mask, most, anything, endings)
 
 
 def _spelt_out(lexicon: Lexicon, part: Part) -> frozenset[str]:
     """All words a part may be; none when it may also be a name, which no list holds."""
-    if part.mask & NAME:
+    if part.mask & NAME or part.endings:
         return frozenset()
     words = set(part.words)
     for name, bit in lexicon.bits.items():
@@ -190,7 +195,9 @@ def _spelt_out(lexicon: Lexicon, part: Part) -> frozenset[str]:
 def _fits(part: Part, sentence: Sentence, place: int) -> bool:
     if part.anything:
         return sentence.words[place] not in PAUSES
-    return bool(part.mask & sentence.classes[place]) or sentence.words[place] in part.words
+    if part.mask & sentence.classes[place] or sentence.words[place] in part.words:
+        return True
+    return bool(part.endings) and sentence.words[place].endswith(part.endings)
 
 
 def _look(part: Part, sentence: Sentence, place: int, spans: dict[int, int]) -> bool:

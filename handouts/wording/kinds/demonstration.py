@@ -23,7 +23,14 @@ _STANDS_FOR = {
         @role @name
         the one|ones|person|people next|in|at|on|beside|opposite
     """,
-    # a thing of theirs
+    # a thing of theirs: whose it is, and the thing
+    "theirs": """
+        mine|ours|hers|theirs
+        my|our|his|her|their _? @body|@kit
+        @name|@role 's _? @body|@kit
+        the|our|your|that|this|a _? @role 's _? @body|@kit
+    """,
+    # a thing of theirs, whatever it is
     "whose": """
         mine|ours
         my|our|his|their|her _? _
@@ -44,7 +51,6 @@ _STANDS_FOR = {
         look|looking|glance|peek|peep closely|carefully|again|over|across|up|down|back|hard at|to
         check|suss|scope out
         cop|have|take|get|grab|steal|sneak|catch a|another _? look|gander|peek|peep|glance|butcher's|glimpse|squint|dekko|nosey|eyeful at|of
-        get a load of
         eyes on|over|up
         eyes over|up|back|front here|there on|to
         feast your eyes on
@@ -79,10 +85,23 @@ _PHRASES = Phrases(
         [ not like that|this ]
         [ about|roughly like that|this ]
         <!@number like that
-        <@body|@kit|it|them [ so ] &,|.|!|;|and|:
+        <@body|@kit|it|them|out|back|up|down|apart [ so ] &,|.|!|;|and|:
     """,
     this="""
-        just|and|you|to|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial
+        [ this , this ]
+        [ this is|'s what it|that|they|mine|a|the looks|should|is|'s|ought|must like? ]
+        that is|'s [ what it|mine should|looks|ought|must look? like? ]
+        [ here is|'s me|mine|hers|@name ] %ing|in|at|with|again|.|,|!|and
+        [ here is|'s the way i|we|@name|he|she ]
+        [ here is|'s my _? _? version|go|take|attempt|effort|one ]
+        [ ta-da|tada|voila|voilà ]
+        i|@name|we am|is|'s|are [ going to do it|one|this ] !again|with|next|today|tomorrow
+        i|we will|shall [ do one|a|two|three ] slow|slowly|first|for|of|so
+        @name|i and i|@name will [ do _*3 ] $
+        so [ you|they can|could study|watch|examine|observe it|him|her|me|us|how ]
+        [ @name|@role am|is|'s|are going to _ along? ] so
+        [ i am going to do it ]
+        just|and|you|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial|as|@unit|every|twice|once|daily|at|for|exercise|one|first|again|on|in
         ^ [ do this ] with|using|while|and
         do|doing [ this ] with @poss
         everybody|everyone|all do|does [ this ] $
@@ -90,7 +109,8 @@ _PHRASES = Phrases(
     """,
     watch="""
         {look} {who}
-        {look} {whose} @body|@kit
+        {look} {theirs}
+        study|studying their|the|that|those|each|another _? @body|%ing
         {look} how|what {doing}
         <!you|i|we {look_at} {who}
         {look_at} {whose}
@@ -103,11 +123,15 @@ _PHRASES = Phrases(
         {look_at} the|this way
         ^ look|see here $
         ^ look , $
-        ^ [ see how|the|where|what|which ] way|@poss|i|this|it|that|the|they
+        ^ [ see how|the|where|what|which ] way|my|his|their|i|this|it|that|the|they|she|he|@name !far|get|goes|feel|feels|much|many|long|sits|we|you
         [ see|notice how|the|where|what|that ] my|mine|i|we|he|she|his|her|@name
-        <!to ^ [ see ] $
+        <!to ^ [ see ] &?
+        ^ [ watch ] $
+        [ see it ] with|done|in|on
+        [ watch|see ] it|this done|happen
         ^ [ see ] that|this|it|there|here $
-        ^ see|notice {whose} @body|@kit
+        ^ see|notice {theirs}
+        [ see|seen|saw hers|mine|his|theirs ]
         ^ see|notice mine $
         ^ see|notice my|our @body
         ^ see @name|him|her|me do|doing|go|going|drive|bend|lift|move|turn|use|keep|keeping|hold
@@ -132,6 +156,10 @@ _PHRASES = Phrases(
         [ what you saw|seen|watched ]
     """,
     view="""
+        [ get a load of ]
+        [ feast your eyes ]
+        [ pop|stick|clap|lay|cast your eyes|peepers|minces|eye on ] @name|me|my|him|her|this
+        [ show|shows him|her|us|them ] <him|her|us|them &.|!|,|how|what
         everyone|everybody|you|they|all get|gets|has|have|getting [ a _? view|look|peek|gander ] !at|of
         [ everyone|everybody|you|they|all get|gets|has|have a _? view|look ] !at|of
         [ witnessed|witness|witnessing|observed ] @det
@@ -141,6 +169,8 @@ _PHRASES = Phrases(
     copy="""
         [ go|goes|going by my|mine|his|her|@name ] !@name
         [ take|taking|borrow|steal|get|pick your|a|the|up? cue|lead|leaf|tip|idea|rhythm|pattern|shape|example off|from|out? of? {who} ]
+        [ go|goes and? watch|study _ ]
+        [ do|does|doing mine|hers|his ] !@body
         [ take|taking your cue|lead|rhythm|shape|pattern from {whose} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your on|after {who} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your _? on|after {whose} ]
@@ -213,6 +243,15 @@ _PHRASES = Phrases(
         [ the way|as|like the|our|your|that @role 's|is|does|has|did ] 
         [ how i|we|he|she|@name have|has|am|is|'s|do|does|did|hold|holds|got ]
         [ the _? one i|we|he|she|@name did|do|showed|made|was ]
+        [ the|this|that|same|a _? _ i am %ing ]
+        [ the|this|that _? @spatial|shape|line|stance|pose|tempo|rhythm|grip|arc i am|have|use|take|make ] !said|told|just|been
+        [ the|this|that shape|position|pose i am in ]
+        [ the _? _ i have got? on|in show ]
+        [ as i _ mine|it|them ]
+        [ no? more|less|further|higher|lower|wider than i do|am|go|did ]
+        [ borrow|steal|pinch|nick my|@name|his|her 's? _ ]
+        [ treat|use me|@name as|like _? mirror|model|template|guide|example ]
+        i am [ your|the mirror|model|template ]
     """,
     show="""
         i|we|he|she|@name|@role will|'ll|am|'m|can|could|shall|is|'s|would just|now|also|quickly? going|about|happy|? to? [ show|showing|demonstrate|demonstrating|demo|model|illustrate ]

@@ -125,6 +125,8 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
         if (noun_class & _PRINTED and noun not in ("end", "band", "one", "edge") and near == place + 1) or noun == "bit":
             return near + 1
         return place + 1
+    if not shy and chosen and classes[place] & _LOOK and _unknown_thing(sentence, near):
+        return near + 1 if word in ("printed", "painted", "chalked") else place + 1
     if not classes[place] & _COLOUR and noun not in _ONE:
         return 0
     if shy and word not in _MIGHT_BE_ALONE:
@@ -136,6 +138,8 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     kit_near = any(bits & _KIT for bits in classes) or any(LEXICON.of(word) & _KIT for word in sentence.earlier)
     if before == "the" and place > 1 and words[place - 2] in ("in", "into") and word in ("pink", "red", "black"):
         return 0
+    if looks > 1 and kit_near and after in ("if", "for", "when") and before == ",":
+        return place + 1
     if before in ("the", "one", "two", "your", "my", "a", "on", "both", "that", "this"):
         if shy:
             return place + 1 if looks > 1 and kit_near else 0
@@ -149,10 +153,30 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     return 0
 
 
+def _unknown_thing(sentence: Sentence, place: int) -> bool:
+    """Whether a noun that no list holds stands there: "the tartan sash"."""
+    words, classes = sentence.words, sentence.classes
+    if place >= len(words) or classes[place] or not words[place].isalpha() or words[place] in _NO_THINGS:
+        return False
+    after = words[place + 1] if place + 1 < len(words) else "."
+    return not words[place].endswith(("ly", "ing")) and words[place] not in _CLOSED and after != "'s"
+
+
+_NO_THINGS = frozenset(
+    "sky sea water grass hair dress shirt suit team club day days morning night light lights party food sauce fish pudding house houses bird birds"
+    " eyes smile mood dream dreams weather cloud clouds sunset wine juice tea coffee rice bread meat milk sugar pepper cat dog horse car bus van taxi"
+    " country town street road leaves leaf flower flowers roses trousers shorts leggings jersey kit hat lycra leotard shirts suits blood army"
+    " christmas monday friday page pages stuff team teams cells tail paper badge ribbon".split()
+)
+_CLOSED = frozenset("if so than then when because too instead like as but yet either neither enough both who whom whose which that what how why".split())
+
+
 def _felt(sentence: Sentence, place: int) -> bool:
     """Whether something that can be felt, heard or known is named too."""
     words = sentence.words
     near = words[max(0, place - 9) : place + 11]
+    if place + 1 < len(words) and words[place + 1] in ("one", "ones") and place > 3 and words[place - 2] == "," and sentence.classes[place - 3] & _THING:
+        return any(word in _FELT or word in _MOST or word in _FELT_INSIDE or "-" in word or word.endswith("most") for word in words[max(0, place - 6) : place - 3])
     if any(word in _FELT for word in near):
         return True
     if any(word in _MOST for word in words[max(0, place - 4) : place + 4]):

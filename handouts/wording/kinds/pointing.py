@@ -22,10 +22,15 @@ _PHRASES = Phrases(
         [ {about}*2 yay|yea @dim|apart ]
         [ the one|ones yonder ]
         [ yonder|hereabouts|thisaway|thataway|hitherwards ]
-        [ that @name has|'s|is|holds|got ]
+        [ that @name has|is|holds|got ]
         [ that much ] and|$ no|.|,|!
         [ where|to|at i|me am|is here|there ]
         [ this|that|these|those one|ones ] &here|there
+        [ this|that row|group|side|half|lot|line|team|corner|end ] goes|go|starts|start|first|leads
+        for|at|to [ there ] and there
+        for|at there and [ there ]
+        [ here ] and here
+        here and [ here ]
         [ to the side|left|right|front|back|end|corner|edge there|here ]
         [ about|roughly|around|just so @dim apart? ] !that|as|you|your|it
         [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ]
@@ -85,7 +90,11 @@ _ANAPHORA = frozenset("side leg arm foot hand knee hip position space range shap
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     for first, last, note in _PHRASES.find(sentence):
-        if _TESTS[note](sentence, first, last) and not explained(sentence, first, last, size=note in ("size", "strong")):
+        if not _TESTS[note](sentence, first, last):
+            continue
+        if note == "thing" and sentence.words[last : last + 1] == [","]:
+            yield first, last
+        elif not explained(sentence, first, last, size=note in ("size", "strong")):
             yield first, last
 
 
@@ -113,6 +122,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     prefix = words[first : last - 1]
     if word in ("yonder", "hither", "thither"):
         return True
+    if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
+        return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
         return False
     if word == "here" and _speaks_of_self(sentence, first):
@@ -129,7 +140,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if not prefix and (first == 0 or before in (".", "!", "?")) and after in (",", ":", "!", ".", "?", "there", "—"):
         return False  # "Here, like so"; "There!"
     if prefix and prefix[-1] == "from":
-        return after == "to" and last + 1 < len(words) and words[last + 1] in ("here", "there", "this", "that")
+        return after == "to" and bool({"here", "there", "this", "that"} & set(words[last + 1 : last + 4]))
     if "from" in prefix:
         return True
     space = [w for w in prefix if w in _SPACE]
@@ -220,7 +231,7 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
-        return noun in ("side", "line") and bool(prefix) and prefix[-1] in ("to", "from", "over", "up")
+        return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
     if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until"):
         if not (prefix[-1] in ("at",) and after in _ENDS and after != "," and before in ("stop", "pull", "anchor")):
             return prefix[-1] in ("until",)
@@ -228,11 +239,15 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if noun in ("bit", "part", "point", "section", "half", "mark", "line") and sentence.classes[min(last, len(words) - 1)] & _DOES and not prefix:
         return False
+    if after in ("here", "there"):
+        return True
+    if words[this] == "that" and noun.endswith("s") and noun != "axis":
+        return False
     if not prefix and before in (".", ",", "!", "?", ";", ":") and last < len(words) and words[last] not in PAUSES:
         return False
     if not first and last < len(words) and words[last] not in PAUSES or after == "of" and last + 1 < len(words) and words[last + 1] in ("you", "us", "them"):
         return False
-    if noun.rstrip("s") in ("end", "side", "corner", "part", "spot") and words[this] == "that" and any(bits & LEXICON.mask("surface", "room") for bits in classes[:first]):
+    if noun.rstrip("s") in ("end", "side", "corner") and words[this] == "that" and any(bits & LEXICON.mask("surface", "room") for bits in classes[:first]):
         return False
     return not (_said(sentence, noun) or noun in words[:first])
 

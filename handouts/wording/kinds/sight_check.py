@@ -73,6 +73,10 @@ _PHRASES = Phrases(
         [ visual check|inspection|checks|scan|cue|cues|once-over ]
         [ use|using|with|trust your own|two eyes ] !closed|shut
         [ use|trust your eyes ] to|and
+        [ by looking ]
+        [ at a glance ]
+        [ look both|each way|ways ]
+        [ by staring|looking|peering|glancing at ]
         [ naked eye ]
         [ let your eyes|eye judge|tell|decide|check|guide|confirm ]
         [ sight yourself|along|down ]
@@ -97,6 +101,7 @@ _PHRASES = Phrases(
         [ see|spot daylight ]
         @be|stay|stays|become|becomes|remain|remains [ visible|invisible ]
         until|when|once|till|and|so|should [ _? _? visible ]
+        swims|swim|floats|drifts back? [ into sight|view ]
         [ disappear|disappears|vanish|vanishes behind|under|below|beneath|from ] &your|the|view|sight
         [ peek|peeks|peeking|poke|pokes|appear|appears out? past|over|beyond|above|from ] your|the|behind !covers
         [ see|seeing ] light|daylight|space between|under
@@ -113,6 +118,8 @@ _PHRASES = Phrases(
         [ inspect|examine|scan|survey|scrutinise|scrutinize|surveying|inspecting ] @poss|the|both|each|it
         [ check|checking|note the|your|its|any color|colour|colours|colors ]
         [ check|checking|inspect that|if|whether? the|your _? skin|nails|toes|fingertips|scar|wound for|is|are ]
+        @body [ go|goes|turn|turns|turning|gone|went|look|looks white|blue|purple|pale|grey|gray|dusky|red|mottled ] !or
+        cheeks|face|lips|skin|nails|fingertips|toes [ should|ought|must to? be|stay|look not? _? pink|red|rosy|pale ]
         check|look|see|watch|inspect|make|sure|ensure that|the|your*3 skin|fingers|fingertips|toes|nails|lips|foot|hand|wound|scar|incision|cut|leg|calf _*4 [ is|are|goes|go|turn|turns|turning|looks|look|looking|gone|stays|went not|too|very|a|bit? red|pink|pale|white|blue|purple|blotchy|shiny|grey|gray|dusky|mottled|yellow|black|angry|inflamed|bruised|puffy|dark|darker ]
         [ looks|look angry|inflamed|infected|puffy|swollen|bruised|discoloured|discolored|blotchy|sore ]
         @body [ looks ] level|even|straight|equal|symmetrical|flat|square|vertical|horizontal|parallel|crooked|bigger|smaller
@@ -135,9 +142,13 @@ _PHRASES = Phrases(
 
 _SOUNDS = frozenset("aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
 _NOT_ASKED = frozenset("no without nothing nobody never needn't instead rather ignore forget lose hide ditch".split())
+_TOUCHED = frozenset("rope feel felt raised bump ridge cord tape-wrapped tactile notch notches rough".split())
+_ALSO_FELT = frozenset(
+    "cold numb tingle tingles tingling tingly hot warm swollen swells swell painful hurt hurts helper someone somebody partner 999 911 dizzy faint".split()
+)
 _IDIOMS = frozenset(
     (
-        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight", "out of sight out of mind", "watch your back", "watch your step", "watch your head", "watch your language",
+        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight", "out of sight out of mind", "watch your back", "mirror of memory", "watch for colour", "watch for color", "see if you", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
         "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
         "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
         "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list", "on the clock",
@@ -157,6 +168,12 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if note == "readout" and _SOUNDS & set(words[max(0, first - 4) : last + 6]):
             continue
         if "if" in words[first:last] and "not" in words[first:last] and "see" in words[first:last]:
+            continue
+        if words[first] in ("go", "goes", "turn", "turns", "turning", "gone") and _ALSO_FELT & set(words):
+            continue
+        if words[first] in ("looking", "watching") and "i" in before:
+            continue
+        if words[first] == "marked" and _TOUCHED & set(words):
             continue
         if words[first] in ("film", "record", "video") and "playback" in words:
             continue

@@ -53,6 +53,15 @@ _PHRASES = Phrases(
         [ in the direction of me|us|the _? @camera|@screen ]
         [ back|over|round|around|off in|to my direction|side|way ]
         [ in my direction|way ]
+        [ my side|end|corner|half|flank ] !there is|are|'s
+        [ on|to|along|from|at my _? side|end|corner|half|flank ] !there
+        [ my way ] for|and|,|on|with|in|until|for
+        [ where|wherever i am ] standing|sitting|,|.|stood|sat
+        [ from my _? vantage|viewpoint|angle|perspective|seat|chair point? ]
+        [ my far|near|nearest|left|right side|hand|end ] !@body
+        [ left|right from the stage|front|camera|audience|desk|piano|screen ]
+        [ for|so the|that|all*2 folks|people|viewers|audience|those|everyone|everybody at? home|back? _? see|watch ]
+        [ to|at the folks|people|viewers|audience|ones|those at|back|in home|zoom|front? ]
         turn|swing|lean|roll|tip|point|step|face|slide|shuffle|send|kick|push|drop|reach|rotate|pivot|open|come|bring|look|move|tilt|walk|run|lunge|travel|twist _*4 [ my way ]
         [ screenwards|screenward|camerawards|camera-side|mewards|lenswards|camera-facing|screen-side|audience-side|stageward|stagewards|classwards|coachward|coachwards ]
         [ on|to|from|at|over|by my|our left|right|right-hand|left-hand ] side? !@body|@kit|of
@@ -79,7 +88,6 @@ _PHRASES = Phrases(
         [ so|where|until|till|unless|once that? i|we|everyone|everybody can|could|will|have|am|get able? to? {see} ] your|both|you|all|every|the @body?
         [ so|where|until that? the _? _? can|could {see} ] @poss|both|you|all|the @body?
         [ so|where that? i get|have|see|catch your|both|the @body|back|backs|side|full|good|clear|view ]
-        [ so that? i get you ] in
         [ so|where that? the @camera|class|group gets|has|sees|catches|picks|can _? ]
         [ so|where that? you can|could {see} my|me|mine ]
         [ let|lets|letting|give|giving|gives|allow|allows me|us see|watch|view|have|get ] your|both|how|a
@@ -115,6 +123,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, _ in _PHRASES.find(sentence):
+        if words[first] == "my" and words[last - 1] == "side" and words[first - 1 : first] == ["from"] and "there" in words:
+            continue
         if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and _NOT_BY_SIGHT & set(words[max(0, first - 3) : first]):
             continue
         yield first, last

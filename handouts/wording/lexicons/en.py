@@ -97,6 +97,7 @@ _KIT = _nouns(
     " wheel stepper treadmill rower erg bike elliptical trampoline rebounder parallette wall-bar hold grip jug crimp"
     " tub bucket crate basket rack stack tape sock slipper shoe trainer end side line square circle dot spot cross stripe star sticker"
     " mark label tag blanket sheet rug tile scarf ribbon flag pen card folder sleeve cuff foam sponge bungee cord string ankle-strap"
+    " strip sash fin flipper lino logo putty cap snorkel paddle floater woggle sandbell dome spikeball hedgehog tube-band mini-band quoit skittle baton bucket"
     " handle-end one pair set door doorway chalk lane rope-end tie thread stitch patch flap panel tin jar mug cup lid"
 ) + ["ones", "shelves", "pairs", "weights", "sixes", "twos", "threes", "fives", "tens"]
 
