@@ -16,9 +16,12 @@ from handouts.wording.prose import PAUSES, Sentence
 _BODY = en.LEXICON.classes["body"]
 _SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
 
+_CHECKERS = frozenset("glance glancing peek peeking peep peeping squint squinting".split())
+"""Quick looks: down or at a thing they check, and do not set the head."""
+
 _OWNERS = frozenset("your the both those my his her their these".split())
 _TELLS = frozenset(
-    "and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
+    "no and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
     " again when as rather than before if don't instead gently slowly softly simply resist of from must could may either please with eyes help".split()
 )
 _ENDS = frozenset("and or but then so as while when until till if for with without through because which that where before after to keep".split())
@@ -33,8 +36,17 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if read is None:
             continue
         span = read(words, place)
-        if span:
+        if span and not _named(sentence, *span):
             yield span
+
+
+def _named(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether somebody is named in the mark: who is looked at is copied."""
+    for place in range(first + 1, last):
+        letters = sentence.text[sentence.starts[place] : sentence.ends[place]]
+        if letters[:1].isupper() and letters != "I" and not letters.isupper():
+            return True
+    return False
 
 
 def _at(words: list[str], place: int) -> str:
@@ -66,6 +78,14 @@ def _look(words: list[str], place: int) -> Span | None:
         reach += 1
         way = words[reach]
     after = _at(words, reach + 1)
+    if word in _CHECKERS and way not in ("over", "up", "ahead", "back", "past", "behind", "left", "right", "along", "sideways", "forward", "beyond", "toward", "towards"):
+        return None
+    if way == "to" and _at(words, reach + 1) in ("the", "your") and _at(words, reach + 2) in ("left", "right", "side", "front", "back"):
+        return _start(words, place), reach + 3
+    if way == "where" and _at(words, reach + 1) in ("your", "the") and _at(words, reach + 2) in ("hand", "hands", "thumb", "fingers", "fingertips", "nose", "chin"):
+        return _start(words, place), reach + 4
+    if way == "through" and word in ("look", "looking") and not any(other in ("legs", "hands", "arms", "knees", "window", "gap", "fingers", "elbows", "feet", "thighs") for other in words[reach + 1 : reach + 5]):
+        return None
     if way in ("at", "toward", "towards", "to", "on", "upon"):
         if way == "to" and word in ("look", "looking") and not _landmark(words, reach + 1):
             return None
@@ -74,6 +94,8 @@ def _look(words: list[str], place: int) -> Span | None:
         if word in ("peek", "peep", "peeking", "peeping") and not _landmark(words, reach + 1):
             return None
         end = _aimed(words, reach + 1)
+        if _at(words, reach + 1) == "you":
+            return None
         if not end or _checks(words, end) or (word in ("glance", "glancing") and not _landmark(words, reach + 1)):
             return None
         return _start(words, place), end
@@ -85,7 +107,9 @@ def _look(words: list[str], place: int) -> Span | None:
         return None
     if way == "up" and not (after == "" or after in PAUSES or after in eyes.LEADS or after in _ENDS or after in eyes.WAYS or after in ("a", "slightly") and _at(words, reach + 2) in ("little", "bit", "touch")):
         return None
-    if way == "down" and after == "on":
+    if way == "into" and word in ("look", "looking") and not any(other in ("distance", "sky", "corner", "mirror") for other in words[reach + 1 : reach + 4]):
+        return None
+    if way == "down" and after == "on" and not _landmark(words, reach + 2):
         return None
     if way == "back" and after in ("on", "at", "and", "over") and _at(words, reach + 2) not in ("your", "shoulder"):
         return None
@@ -174,6 +198,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         first -= 1
         if _at(words, first - 1) in ("of", "both"):
             first -= 1
+    elif word == "eye" and _at(words, place + 1) == "line":
+        return place, place + 2
     elif word in ("eye", "vision", "sight", "focus", "view"):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
@@ -181,13 +207,19 @@ def _eyes(words: list[str], place: int) -> Span | None:
             first -= 1
         if first < place and _at(words, first - 1) in ("a", "the", "your"):
             first -= 1
+        if first == place and _at(words, place - 1) not in eyes.AIMS:
+            return None
     before = _at(words, first - 1)
     if word == "eyes" and (before in eyes.NOT_GAZE or before in ("by", "between", "behind", "of", "around", "before", "in", "under", "above", "below", "near", "for", "into", "roll", "from", "to")):
         return None
-    if before in ("with",) and first < place:
-        for reach in range(first - 2, max(-1, first - 8), -1):
-            if words[reach] in ("follow", "track", "chase", "trace"):
-                return reach, place + 1
+    if before == "with" and first < place:
+        if _at(words, first - 2) in ("level", "line"):
+            return None
+        for reach in range(first - 2, max(-1, first - 10), -1):
+            if words[reach] in PAUSES:
+                return None
+            if reach == 0 or words[reach - 1] in PAUSES or words[reach - 1] in ("and", "then", "to", "now"):
+                return (reach, place + 1) if words[reach] not in _SEARCHES else None
         return None
     if before == "my" or words[first] == "my":
         return None
@@ -211,6 +243,12 @@ def _eyes(words: list[str], place: int) -> Span | None:
             break
         reach += 1
     after = _at(words, reach)
+    if _at(words, reach + 1) in ("here", "there"):
+        return None
+    if word == "eyes" and first == place and after == "right":
+        return start, reach + 1
+    if after == "about" and aiming and _at(words, reach + 1) in en.LEXICON.classes["number"]:
+        return start, place + 1
     if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in"):
         if after == "in" and not (doing or fixed or aiming) or after in ("under", "above", "below", "between"):
             return None
@@ -235,8 +273,16 @@ def _eyes(words: list[str], place: int) -> Span | None:
     return None
 
 
-_BETWEEN = frozenset("are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept keep's do don't not looking gazing staring straight right".split())
+_SEARCHES = frozenset("see check find search read look smile feel breathe do say speak work move start stay sit lie stand with".split())
+_BETWEEN = frozenset("are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight".split())
 _ENOUGH = frozenset("lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady".split())
+
+
+def _sight(words: list[str], place: int) -> Span | None:
+    """ "sight straight out the door", "your sight level"."""
+    if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
+        return place, _aimed(words, place + 2) or place + 2
+    return _eyes(words, place)
 
 
 def _gaze(words: list[str], place: int) -> Span | None:
@@ -263,6 +309,8 @@ def _watch(words: list[str], place: int) -> Span | None:
         return None
     for reach in range(place + 2, min(place + 5, len(words))):
         if words[reach] in eyes.FOLLOWED:
+            if words[place + 1] != "your" and words[reach] in _BODY and words[reach] != "ball" or words[reach] in ("bell", "bar", "kettlebell"):
+                return None
             if any(word in eyes.CHECKING or word in ("how", "where", "if", "what") for word in words[reach + 1 : reach + 5]):
                 return None
             return place, reach + 1
@@ -301,9 +349,12 @@ _READERS = {
     **{word: _look for word in eyes.LOOKS},
     **{word: _eyes for word in ("eyes", "eye", "eyeline", "eye-line", "vision", "sight", "eyeballs", "drishti", "peepers", "sightline")},
     "gaze": _gaze,
+    "sight": _sight,
     "stare": _gaze,
     "glance": _gaze,
     "focus": _focus,
+    "focusing": _focus,
+    "focussing": _focus,
     "fix": _focus,
     "watch": _watch,
     "pick": _pick,

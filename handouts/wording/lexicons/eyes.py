@@ -47,7 +47,7 @@ NOT_GAZE = _set(
 OTHERS = _set(
     "me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
     " physio leader partner buddy neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
-    " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge scoreboard card"
+    " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge card"
     " sheet page log diary plan notes website options results scores week weeks month months past year progress example illustration demo figure"
     " phone tablet camera lens how what who which whether if where bruise skin swelling wound scar colour color next cost price data list".split()
 )
@@ -59,7 +59,7 @@ TARGETS = _set(
     nouns(
         "spot point mark wall ceiling floor horizon sky tree lamp light lampshade picture-rail door window corner something object candle flame dot crack"
         " knot tile brick leaf post star cloud roof rafter beam balcony fence skyline skirting skirting-board thumb thumbnail fingertip finger"
-        " thing target ground mat distance middle-distance"
+        " thing target scoreboard stage goalpost sign pole mast hill skylight ground mat distance middle-distance"
     )
 )
 """What one fixes on to keep still."""
