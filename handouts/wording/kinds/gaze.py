@@ -19,12 +19,14 @@ _SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
 _CHECKERS = frozenset("glance glancing peek peeking peep peeping squint squinting".split())
 """Quick looks: down or at a thing they check, and do not set the head."""
 
+_LOOKING_GOOD = frozenset("good long quick little last".split())
 _OWNERS = frozenset("your the both those my his her their these".split())
 _TELLS = frozenset(
     "no and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
     " again when as rather than before if don't instead gently slowly softly simply resist of from must could may either please with eyes help".split()
 )
 _ENDS = frozenset("and or but then so as while when until till if for with without through because which that where before after to keep".split())
+_REACHES = frozenset("a an about roughly one two three four five six ten some few around well far slightly several half".split())
 _SMALL = frozenset("the your a an his her their that those this its own one some any far opposite very top bottom edge end middle centre center tips tip left right upper lower same".split())
 
 
@@ -58,6 +60,12 @@ def _told(words: list[str], place: int) -> bool:
     before = _at(words, place - 1)
     if place == 0 or before in PAUSES:
         return True
+    if words[place].endswith("ing"):
+        if before in ("am", "is", "are", "was", "were", "been", "be"):
+            return any(word in ("you", "your", "head", "chin", "face", "eyes") for word in words[max(0, place - 5) : place]) and "i" not in words[max(0, place - 3) : place]
+        return before not in ("i", "we", "the", "a", "good", "'s")
+    if before in ("a", "the") or before in _LOOKING_GOOD:
+        return any(word in ("have", "take", "sneak", "steal", "throw", "cast", "give", "get", "having", "taking") for word in words[max(0, place - 3) : place - 1 + (before == "a")])
     if before == "to" and _at(words, place - 2) in ("nice", "good", "how", "here", "easy", "hard"):
         return False
     if before in ("you", "and", "or") and _at(words, place - 2) in ("i", "we", "they"):
@@ -74,6 +82,16 @@ def _look(words: list[str], place: int) -> Span | None:
     way = _at(words, reach)
     if way == "'s":
         return None
+    if way in _REACHES:  # "look two metres in front", "gaze about a foot ahead", "look well ahead"
+        for far in range(reach + 1, min(reach + 7, len(words))):
+            if words[far] in PAUSES:
+                break
+            if words[far] in ("ahead", "front", "away", "forward", "beyond"):
+                return _start(words, place), far + 1
+        if way not in ("straight", "far", "slightly"):
+            return None
+    if words[reach : reach + 3] in (["in", "the", "direction"], ["in", "front", "of"]):
+        return _start(words, place), reach + 3
     while way in ("slightly", "straight", "directly", "dead", "always", "just", "slowly", "gently", "softly", "only", "fixedly", "calmly", "steadily", "right", "forward", "ahead") and _at(words, reach + 1) in eyes.WAYS | {"at", "to"}:
         reach += 1
         way = words[reach]
@@ -111,7 +129,7 @@ def _look(words: list[str], place: int) -> Span | None:
         return None
     if way == "down" and after == "on" and not _landmark(words, reach + 2):
         return None
-    if way == "back" and after in ("on", "at", "and", "over") and _at(words, reach + 2) not in ("your", "shoulder"):
+    if way == "back" and after in ("on", "at", "and", "over") and _at(words, reach + 2) not in ("your", "shoulder", "the"):
         return None
     if way in ("over", "through", "into", "across", "around", "round", "under", "along", "between", "above", "below", "behind", "past", "beyond", "off", "onto") and not _landmark(words, reach + 1):
         if not (way == "behind" and after in ("you", "yourself")) and not (way in ("past", "over", "beyond") and after in ("the", "your")):
@@ -119,6 +137,8 @@ def _look(words: list[str], place: int) -> Span | None:
         if way == "over" and after == "the":
             return None
     if way in ("left", "right", "high", "low", "level") and not (after == "" or after in PAUSES or after in _ENDS or after == "and"):
+        return None
+    if way == "down" and (_checks(words, reach + 1) or after in (":", "—") or _at(words, place - 1) == "you" and _at(words, place - 2) in ("if", "when")):
         return None
     end = reach + 1
     if after in eyes.LEADS or after in _SMALL or after in _BODY or after in _SURFACES:
@@ -140,6 +160,8 @@ def _start(words: list[str], place: int) -> int:
     before = _at(words, place - 1)
     if before == "not" and _at(words, place - 2) == "do":
         return place - 2
+    if before in ("a", "the", "good", "quick", "long"):
+        return place - 2 if before == "a" else place - 3
     if before in ("keep", "quit", "stop", "never", "avoid", "always"):
         return place - 1
     return place
@@ -200,6 +222,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
             first -= 1
     elif word == "eye" and _at(words, place + 1) == "line":
         return place, place + 2
+    elif word == "eye" and _at(words, place + 1) == "contact":
+        return None if _barred(words, place + 3) or _at(words, place + 2) != "with" else (place, place + 2)
     elif word in ("eye", "vision", "sight", "focus", "view"):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
@@ -207,12 +231,15 @@ def _eyes(words: list[str], place: int) -> Span | None:
             first -= 1
         if first < place and _at(words, first - 1) in ("a", "the", "your"):
             first -= 1
-        if first == place and _at(words, place - 1) not in eyes.AIMS:
+        if words[max(0, first - 5) : first] and "give" in words[max(0, first - 5) : first] and any(other in eyes.FAR_THINGS for other in words[first - 3 : first]):
+            return words.index("give", max(0, first - 5)), place + 1
+        if first == place and _at(words, place - 1) not in eyes.AIMS and _at(words, place + 1) not in (":", "—"):
             return None
     before = _at(words, first - 1)
     if word == "eyes" and (before in eyes.NOT_GAZE or before in ("by", "between", "behind", "of", "around", "before", "in", "under", "above", "below", "near", "for", "into", "roll", "from", "to")):
         return None
-    if before == "with" and first < place:
+    after = _at(words, place + 1)
+    if before == "with" and first < place and (after == "" or after in PAUSES or after in _ENDS):
         if _at(words, first - 2) in ("level", "line"):
             return None
         for reach in range(first - 2, max(-1, first - 10), -1):
@@ -230,6 +257,15 @@ def _eyes(words: list[str], place: int) -> Span | None:
         if _at(words, start - 1) == "not" and _at(words, start - 2) == "do":
             start -= 2
     reach = place + 1
+    if _at(words, reach) in (":", "—"):
+        after = _at(words, reach + 1)
+        if after in eyes.WAYS or after in eyes.TARGETS or after in eyes.FIXED or after in _BODY or after in ("on", "to", "at") or (after[:1].isdigit() and word in ("gaze", "eyes")) or (_at(words, reach + 2) in eyes.TARGETS):
+            return start, reach + 2
+        return None
+    if _at(words, reach) in eyes.LEXICAL_UNITS or _at(words, reach + 1) in eyes.LEXICAL_UNITS:
+        for far in range(reach, min(reach + 5, len(words))):
+            if words[far] in ("ahead", "front", "away", "down"):
+                return start, far + 1
     fixed = doing = False
     while reach < len(words) and reach < place + 6:
         after = words[reach]
@@ -250,6 +286,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
     if after == "about" and aiming and _at(words, reach + 1) in en.LEXICON.classes["number"]:
         return start, place + 1
     if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in"):
+        if after == "in" and _at(words, reach + 1) == "front":
+            return start, reach + 2
         if after == "in" and not (doing or fixed or aiming) or after in ("under", "above", "below", "between"):
             return None
         if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in eyes.LEADS or _at(words, reach + 1) in _SMALL:
@@ -264,6 +302,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         if _barred(words, reach):
             return None
         return start, _aimed(words, reach) or reach
+    if doing and words[reach - 1] in ("lead", "leading", "leads", "first"):
+        return start, reach
     if fixed and (reach - place > 1 or word != "focus"):
         return start, reach
     if aiming and aiming in _ENOUGH and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently")):
@@ -274,12 +314,16 @@ def _eyes(words: list[str], place: int) -> Span | None:
 
 
 _SEARCHES = frozenset("see check find search read look smile feel breathe do say speak work move start stay sit lie stand with".split())
-_BETWEEN = frozenset("are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight".split())
+_BETWEEN = frozenset("never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight".split())
 _ENOUGH = frozenset("lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady".split())
 
 
 def _sight(words: list[str], place: int) -> Span | None:
     """ "sight straight out the door", "your sight level"."""
+    if _at(words, place - 1) == "in":
+        return _in_view(words, place)
+    if words[place - 2 : place] == ["line", "of"]:
+        return place - 2, place + 1
     if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
@@ -291,6 +335,10 @@ def _gaze(words: list[str], place: int) -> Span | None:
 
 def _focus(words: list[str], place: int) -> Span | None:
     """ "focus on a spot": on something that is seen, not on the breath."""
+    if words[place] == "fix" and _at(words, place + 1) in ("on", "onto") and (span := _lock(words, place)):
+        return span
+    if words[place] == "focus" and _at(words, place - 1) == "in":
+        return _in_view(words, place)
     if _at(words, place + 1) == "on" or (_at(words, place + 1) in ("your", "both") and _at(words, place + 2) in ("eyes", "gaze", "sight", "vision")):
         start = place + 2
         if _at(words, place + 1) != "on":
@@ -303,11 +351,61 @@ def _focus(words: list[str], place: int) -> Span | None:
     return _eyes(words, place)
 
 
-def _watch(words: list[str], place: int) -> Span | None:
-    """ "watch your thumb as it moves"."""
-    if not _told(words, place) or _at(words, place + 1) not in ("your", "the", "that"):
+def _in_view(words: list[str], place: int) -> Span | None:
+    """ "keep the horizon in view", from its last word."""
+    if _at(words, place - 1) != "in":
+        return None
+    for reach in range(place - 2, max(-1, place - 9), -1):
+        word = words[reach]
+        if word in PAUSES:
+            return None
+        if word in ("keep", "keeping", "hold", "holding", "have", "get"):
+            seen = words[reach + 1 : place - 1]
+            if any(other in eyes.TARGETS or other in _BODY or other in _SURFACES or other in ("letter", "x", "ball", "bar") for other in seen) and not any(other in ("my", "me", "goal", "aim", "end", "finish") for other in seen):
+                return reach, place + 1
+            return None
+    return None
+
+
+def _view(words: list[str], place: int) -> Span | None:
+    return _in_view(words, place) or _eyes(words, place)
+
+
+def _admire(words: list[str], place: int) -> Span | None:
+    """ "admire the ceiling", "scan the horizon"."""
+    if not _told(words, place) or _at(words, place + 1) not in ("the", "your", "a"):
         return None
     for reach in range(place + 2, min(place + 5, len(words))):
+        if words[reach] in eyes.FAR_THINGS:
+            return place, reach + 1
+        if words[reach] in PAUSES:
+            return None
+    return None
+
+
+def _lock(words: list[str], place: int) -> Span | None:
+    """ "lock on to a spot", "fixate on the thumb"."""
+    reach = place + 1
+    if _at(words, reach) == "in":
+        reach += 1
+    if _at(words, reach) not in ("on", "onto") or not _told(words, place):
+        return None
+    reach += 2 if _at(words, reach + 1) == "to" else 1
+    for far in range(reach, min(reach + 4, len(words))):
+        if words[far] in eyes.TARGETS or words[far] in eyes.FAR_THINGS or (words[place].startswith("fixat") and words[far] in _BODY):
+            return place, far + 1
+        if words[far] in PAUSES:
+            return None
+    return None
+
+
+def _watch(words: list[str], place: int) -> Span | None:
+    """ "watch your thumb as it moves"."""
+    if not _told(words, place) or _at(words, place + 1) not in ("your", "the", "that", "a"):
+        return None
+    for reach in range(place + 2, min(place + 5, len(words))):
+        if words[place + 1] == "a" and words[reach] in ("spot", "point") and _at(words, reach + 1) == "on":
+            return place, reach + 1
         if words[reach] in eyes.FOLLOWED:
             if words[place + 1] != "your" and words[reach] in _BODY and words[reach] != "ball" or words[reach] in ("bell", "bar", "kettlebell"):
                 return None
@@ -357,6 +455,10 @@ _READERS = {
     "focussing": _focus,
     "fix": _focus,
     "watch": _watch,
+    "view": _view,
+    "sights": _in_view,
+    **{word: _admire for word in ("admire", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "spot", "examine", "behold")},
+    **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,
     "find": _pick,
     "choose": _pick,

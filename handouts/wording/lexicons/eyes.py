@@ -35,7 +35,7 @@ AIMS = _set(
 FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck peeled anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed level".split())
 """How the eyes are kept."""
 
-EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float"))
+EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float leave"))
 """What the eyes are told to do."""
 
 NOT_GAZE = _set(
@@ -48,7 +48,7 @@ OTHERS = _set(
     "me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
     " physio leader partner buddy neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
     " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge card"
-    " sheet page log diary plan notes website options results scores week weeks month months past year progress example illustration demo figure"
+    " sheet page log diary plan timetable calendar notes website options results scores week weeks month months past year progress example illustration demo figure"
     " phone tablet camera lens how what who which whether if where bruise skin swelling wound scar colour color next cost price data list".split()
 )
 """What one looks at to learn, to copy or to check, and not to set the head."""
@@ -66,3 +66,9 @@ TARGETS = _set(
 
 FOLLOWED = _set(nouns("thumb thumbnail hand fingertip finger ball fist knuckle elbow horizon skyline ceiling floor wall ground puck shuttle shuttlecock target pendulum pen toe bar bell kettlebell"))
 """What is watched so that the head turns with it."""
+
+FAR_THINGS = _set(nouns("ceiling wall horizon sky navel skyline star cloud rafter corner door floor window post lampshade beam roof"))
+"""What is looked at only to bring the head there."""
+
+LEXICAL_UNITS = _set(nouns("metre meter yard inch pace step") + ["feet", "foot", "m"])
+"""Lengths after "eyes": "eyes six feet ahead"."""
