@@ -129,7 +129,7 @@ class _Frame:
             whole += [PageLine("", role="blank")] * (place + 1 - len(whole))
             line = whole[place]
             cells = line.cells.ljust(self.width - len(its_number), BLANK) + its_number
-            whole[place] = replace(line, cells=cells, role="number" if not line.cells else line.role)
+            whole[place] = replace(line, cells=cells, role="number" if line.role == "blank" else line.role)
         # On paper that is embossed on both sides, an even page is bound at its right.
         margin = 0 if self.paper.both_sides and number % 2 == 0 else self.paper.margin
         if margin:

@@ -61,12 +61,12 @@ class _Namer:
 
     def _inline(self, place: int, length: int) -> Text | Strong | Measure:
         word = _name(next(self._numbers), length)
-        if length % 7 == 3:
+        if length == 5:
             return Strong((Text(word),))
-        return Measure(word, word + " in full") if length % 7 == 5 else Text(word)
+        return Measure(word, word + " in full") if length == 6 else Text(word)
 
 
-LENGTHS = st.lists(st.integers(4, 11), min_size=1, max_size=25)
+LENGTHS = st.lists(st.integers(4, 8), min_size=1, max_size=25)
 SHORT = st.lists(st.integers(4, 9), min_size=1, max_size=3)
 
 # Shapes first, words after: a shape is a nested tuple of lists of lengths.
