@@ -61,7 +61,7 @@ def read_blocks(lines: list[tuple[int, str]]) -> tuple[tuple[TextBlock, ...], li
         number for (_, above), (number, _) in zip([(0, ""), *lines], lines, strict=False) if not above.strip()
     }
     problems = [problem for line in read for problem in _refused(line)] or list(_misplaced(read, empty_above))
-    if problems:
+    if problems or not read:
         return (), problems
     # A library call for each part: the parser keeps state, so none is shared.
     parser = markdown.Markdown(extensions=["sane_lists"]).parser

@@ -15,7 +15,7 @@ from pathlib import Path
 
 from handouts.errors import Fault, StudioFaults
 
-LARGEST_TEXT = 1_000_000
+LARGEST_TEXT = 200_000
 """Bytes of an exercise, plan, client or studio file; a long one has 10,000."""
 
 LARGEST_LOG = 20_000_000

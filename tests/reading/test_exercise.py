@@ -3,6 +3,8 @@
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from handouts.errors import StudioFaults
 from handouts.models import ItemList, ListItem, Paragraph
@@ -254,3 +256,15 @@ def test_the_heading_table_must_hold_every_part(tmp_path):
 def test_each_language_has_nine_headings_of_its_own():
     for table in HEADINGS.values():
         assert len(set(table.values())) == 9
+
+
+@settings(max_examples=250, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(at=st.integers(0, len(SQUAT)), drop=st.integers(0, 60), put=st.text("ab#*-1.>:[]{}&!|'\"\n\t <", max_size=12))
+def test_a_text_with_anything_in_it_is_read_or_refused_with_its_line(tmp_path, at, drop, put):
+    text = SQUAT[:at] + put + SQUAT[at + drop :]
+    try:
+        squat(tmp_path, text)
+    except StudioFaults as problem:
+        for fault in problem.faults:
+            assert 0 <= fault.line <= text.count("\n") + 1
+            assert fault.wrong and fault.instead and str(fault).isprintable()

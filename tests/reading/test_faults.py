@@ -3,9 +3,12 @@
 import re
 
 import pytest
+import yaml
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from handouts.errors import StudioFaults
-from handouts.models import ClientFacts, PlanFacts
+from handouts.models import ClientFacts, ExerciseFacts, ExerciseWords, PlanFacts, StudioFacts
 from handouts.reading.faults import find_suggestion, instead_of, nearest, shape
 from handouts.reading.yaml_text import read_yaml
 
@@ -187,3 +190,32 @@ def test_what_to_write_instead_of_an_unknown_name():
     assert instead_of("x", ["aaa"], "ask") == "write 'aaa'"
     assert instead_of("x", [], "ask") == "ask"
     assert instead_of("x", [f"name-{number}" for number in range(40)], "ask") == "ask"
+
+
+ANY_VALUE = st.recursive(
+    st.text("ab 0123kglbsrepmin%-:.'", max_size=12)
+    | st.sampled_from(["circuit", "superset", "6 kg", "90 s", "2 x 5 kg", "left", "level 1", "none", "10 reps", ""]),
+    lambda inside: st.lists(inside, max_size=3)
+    | st.dictionaries(
+        st.sampled_from(["structure", "exercises", "exercise", "dose", "level 1", "left", "print", "size", "joint", "x", "_"]),
+        inside,
+        max_size=4,
+    ),
+    max_leaves=12,
+)
+
+
+@pytest.mark.parametrize("model", [ClientFacts, PlanFacts, ExerciseFacts, ExerciseWords, StudioFacts])
+@settings(max_examples=150, deadline=None)
+@given(data=st.data())
+def test_anything_in_any_place_is_read_or_refused_in_plain_words(model, data):
+    keys = [field.alias or name for name, field in model.model_fields.items()]
+    chosen = data.draw(st.dictionaries(st.sampled_from([*keys, "other", "nmae"]), ANY_VALUE, min_size=1, max_size=6))
+    text = yaml.safe_dump(chosen, default_style='"')
+    try:
+        shape(model, read_yaml(text, "f"), "f")
+    except StudioFaults as problem:
+        for fault in problem.faults:
+            assert 1 <= fault.line <= text.count("\n") + 1
+            assert fault.wrong and fault.instead and str(fault).isprintable()
+            assert not re.search(r"[Ii]nput should|valid (dict|list|str)|\bNone\b", str(fault))
