@@ -276,16 +276,16 @@ def long_table(rows: int = 60) -> Handout:
 
 def nested_lists(outer: int = 14) -> Handout:
     """Lists within lists, long enough that each level crosses a page edge."""
-    inner = Points(
-        tuple(
-            Item(
-                words(f"Inner point {n}, with words enough to fill more than one line of large print."),
-                (Steps((Item(words("First inner step.")), Item(words("Second inner step, **with care**, and on.")))),) if n == 2 else (),
-            )
-            for n in range(1, 5)
-        )
+    spelled = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen".split()
+
+    def inner(step: str) -> Points:
+        steps = Steps((Item(words("First inner step.")), Item(words("Second inner step, **with care**, and on."))))
+        text = "{step}, point {n}, with words enough to fill more than one line of large print."
+        return Points(tuple(Item(words(text.format(step=step.capitalize(), n=n)), (steps,) if n == 2 else ()) for n in range(1, 5)))
+
+    steps = Steps(
+        tuple(Item(words(f"Outer step {step}."), (inner(step), Paragraph(words("After the points.")))) for step in spelled[:outer]), 3
     )
-    steps = Steps(tuple(Item(words(f"Outer step {n}."), (inner, Paragraph(words("After the points.")))) for n in range(1, outer + 1)), 3)
     return handout("sheet", (Section("notes", Heading(2, words("Lists"), "lists"), (steps,)),))
 
 
