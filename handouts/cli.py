@@ -99,6 +99,31 @@ def make(
     sys.exit(status)
 
 
+@main.command()
+@click.argument("paths", nargs=-1, metavar="[PATH ...]")
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--language", type=click.Choice(["en", "fr"]), help="Of all texts; else each text says its own.")
+@click.option("--report", type=click.Choice(["text", "json", "sarif"]), default="text", show_default=True, help="How to tell what was found.")
+@click.option("--explain", metavar="KIND", help="Say what a kind of finding is, with examples; 'all' for every kind.")
+@click.option("--serve", is_flag=True, help="Check while you type: talk to an editor over standard input and output.")
+def check(paths: tuple[str, ...], studio: Path | None, language: str | None, report: str, explain: str | None, serve: bool) -> None:
+    """Find words that only work for someone who is watching.
+
+    PATH is a file, a folder, or - for standard input; without one, the
+    exercise texts of the studio, else the working folder.
+
+    Exit status: 0 nothing to change; 1 findings; 2 a file that cannot be
+    checked, so that only the others were.
+    """
+    from handouts.wording import command
+
+    if explain is not None:
+        sys.exit(command.explain(explain))
+    if serve:
+        sys.exit(command.serve())
+    sys.exit(command.check(paths, studio, language or "", report))
+
+
 def _forms(text: str | None) -> tuple[str, ...]:
     names = tuple(name.strip() for name in text.split(",") if name.strip()) if text is not None else ()
     if text is not None and not names:

@@ -24,6 +24,7 @@ class Kind:
     leave: near misses, without any mark of this kind.
     rewrite: words that can stand in place of the marked ones in any sentence,
         or None where only the author can know what is meant.
+    what: what this kind is, in one sentence.
     """
 
     name: str
@@ -35,3 +36,4 @@ class Kind:
     flag: tuple[str, ...]
     leave: tuple[str, ...]
     rewrite: Callable[[Sentence, int, int], str | None] = lambda sentence, first, last: None
+    what: str = ""

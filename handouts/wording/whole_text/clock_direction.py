@@ -62,11 +62,15 @@ def _words(language: str) -> _Words:
                 r"tournée?s?|pointée?s?|et|de|côté|l['’]intérieur)\b|l['’])*"
             ),
             limb=pattern(rf"\b(?:{limb})\s+(?P<side>gauche|droite?)\b"),
-            outward=pattern(r"vers\s+l['’]extérieur|\bouvr\w+|\bouverte?s?\b|s['’]ouvr\w+|\bde\s+côté\b|\bécart\w+|en\s+dehors"),
+            outward=pattern(
+                r"vers\s+l['’]extérieur|\bouvr\w+|\bouverte?s?\b|s['’]ouvr\w+|\bde\s+côté\b|\bécart\w+|en\s+dehors"
+            ),
             inward=pattern(r"vers\s+l['’]intérieur|en\s+dedans"),
             own_after=pattern(r"[\s,(]*(?:est|se\s+trouve)?\s*(?:à|sur|de)\s+votre\s+(?P<side>gauche|droite)\b"),
             own_before=pattern(r"\b(?:à|sur)\s+votre\s+(?P<side>gauche|droite)[\s,]*(?:à|vers)?\s*$"),
-            degrees_before=pattern(r"\b(?:(?P<degrees>\d+)\s*(?:degrés|°)|un\s+(?P<turn>quart\s+de|demi-?)\s*tour)[\s,]*(?:vers|jusqu['’]à|à|soit)?\s*$"),
+            degrees_before=pattern(
+                r"\b(?:(?P<degrees>\d+)\s*(?:degrés|°)|un\s+(?P<turn>quart\s+de|demi-?)\s*tour)[\s,]*(?:vers|jusqu['’]à|à|soit)?\s*$"
+            ),
             degrees_after=pattern(r"[\s,(]*(?:soit|c['’]est-à-dire)\s+(?P<degrees>\d+)\s*(?:degrés|°)"),
             ahead_before=pattern(r"\bdevant\s+vous[\s,]*(?:à|vers)?\s*$"),
             behind_before=pattern(r"\bderrière\s+vous[\s,]*(?:à|vers)?\s*$"),
@@ -79,7 +83,9 @@ def _words(language: str) -> _Words:
         "fingertips"
     )
     return _Words(
-        small=pattern(r"\b(?:slightly|a\s+(?:tiny\s+|little\s+)?(?:little|bit|touch|fraction|hair|shade|tad)|barely)\b"),
+        small=pattern(
+            r"\b(?:slightly|a\s+(?:tiny\s+|little\s+)?(?:little|bit|touch|fraction|hair|shade|tad)|barely)\b"
+        ),
         carrying=pattern(
             rf"(?:[\s,]|\b(?:{limb}|feet|knees|hands|arms|elbows|toes|heels|the|your|both|each|left|right|out|outwards?|outside|open|"
             r"opened|turned?|turn|rotated?|angled?|pointed|pointing|points?|to|towards?|at|and|so|that|they|it|in|inwards?|apart|"
@@ -104,7 +110,9 @@ def _words(language: str) -> _Words:
         degrees_after=pattern(
             r"[\s,(]*(?:that\s+is|which\s+is|or|so|about)?[\s,]*(?:about\s+)?(?P<degrees>\d+)\s*(?:degrees|°)(?!\s+(?:bend|of\s+bend))"
         ),
-        ahead_before=pattern(r"\b(?:in\s+front\s+of\s+you|ahead\s+of\s+you|straight\s+ahead)[\s,]*(?:at|towards?|to)?\s*$"),
+        ahead_before=pattern(
+            r"\b(?:in\s+front\s+of\s+you|ahead\s+of\s+you|straight\s+ahead)[\s,]*(?:at|towards?|to)?\s*$"
+        ),
         behind_before=pattern(r"\bbehind\s+you(?:r\s+\w+)?[\s,]*(?:at|towards?|to)?\s*$"),
         no_hour=pattern(r"\b(?:1[3-9]|[2-9]\d|0)\s*o['’]\s?clock\b"),
         left="left",
@@ -123,12 +131,16 @@ def _find(document: Document) -> Iterator[Flaw]:
             continue
         flaws = [
             Flaw(
-                found.start(), found.end(), f"There is no hour '{found[0]}' on a clock of 12.",
+                found.start(),
+                found.end(),
+                f"There is no hour '{found[0]}' on a clock of 12.",
                 "Write an hour from 1 to 12.",
             )
             for found in words.no_hour.finditer(piece.text)
         ]
-        all_hours = [hours for hours in find_hours(piece.text, language) if all(1 <= hour < 13 for hour in hours.values)]
+        all_hours = [
+            hours for hours in find_hours(piece.text, language) if all(1 <= hour < 13 for hour in hours.values)
+        ]
         for at, hours in enumerate(all_hours):
             begin = all_hours[at - 1].end if at else 0
             end = all_hours[at + 1].start if at + 1 < len(all_hours) else len(piece.text)
@@ -164,7 +176,8 @@ def _too_small(text: str, begin: int, hours: Hours, end: int, words: _Words, lan
             continue
         nearer = spoken_hour(1.0 if furthest < 6 else 11.0, language)
         return Flaw(
-            start, stop,
+            start,
+            stop,
             f"'{small[0]}' and {spoken_hour(furthest, language)} contradict each other: {arithmetic(furthest, language)}.",
             f"Write {nearer} for {HOUR} degrees, or leave '{small[0]}' out if {from_twelve(furthest) * HOUR:g} degrees are meant.",
         )
@@ -208,7 +221,8 @@ def _wrong_way(text: str, begin: int, hours: Hours, end: int, words: _Words, lan
     out_side = side if goes == "outward" else ("left" if side == "right" else "right")
     target = "1, 2 or 3" if out_side == "right" else "9, 10 or 11"
     return Flaw(
-        limb.start(), hours.end,
+        limb.start(),
+        hours.end,
         f"'{limb[0]}' and '{way}' contradict {spoken_hour(other, language)}: 3 is the reader's own right and 9 the left, so a "
         f"{side} limb that goes {goes} goes to {target}.",
         f"Write {spoken_hour(-hour % 12, language)}, or name the other side.",
@@ -225,7 +239,8 @@ def _wrong_side(text: str, begin: int, hours: Hours, end: int, words: _Words, la
     if (side == "left" and _is_right(hour)) or (side == "right" and _is_left(hour)):
         own = "right" if side == "left" else "left"
         return Flaw(
-            min(found.start(), hours.start), max(found.end(), hours.end),
+            min(found.start(), hours.start),
+            max(found.end(), hours.end),
             f"{spoken_hour(hour, language)} lies on the reader's {own}: 3 is always the own right and 9 the own left.",
             f"Write {spoken_hour(-hour % 12, language)}, or name the {own} side.",
         )
@@ -248,7 +263,8 @@ def _wrong_degrees(text: str, begin: int, hours: Hours, end: int, words: _Words,
     nearest = round(degrees / HOUR * 2) / 2 % 12
     right = nearest if hour <= 6 else -nearest % 12
     return Flaw(
-        min(found.start(), hours.start), max(found.end(), hours.end),
+        min(found.start(), hours.start),
+        max(found.end(), hours.end),
         f"{degrees} degrees and {spoken_hour(hour, language)} contradict each other: {arithmetic(hour, language)}.",
         f"Write {from_twelve(hour) * HOUR:g} degrees, or {spoken_hour(right, language)}.",
     )
@@ -266,7 +282,8 @@ def _wrong_half(text: str, begin: int, hours: Hours, words: _Words, language: st
     if not found or not wrong:
         return None
     return Flaw(
-        found.start(), hours.end,
+        found.start(),
+        hours.end,
         f"'{found[0].strip()}' and {spoken_hour(hour, language)} contradict each other: 12 is ahead and 6 is behind.",
         f"Write {spoken_hour((6 - hour) % 12, language)}, or change the words.",
     )

@@ -14,8 +14,8 @@ from typing import NamedTuple
 HOUR = 30
 """Degrees."""
 
-_EN_NAMES = "one two three four five six seven eight nine ten eleven twelve".split()
-_FR_NAMES = "une deux trois quatre cinq six sept huit neuf dix onze douze".split()
+_EN_NAMES = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]
+_FR_NAMES = ["une", "deux", "trois", "quatre", "cinq", "six", "sept", "huit", "neuf", "dix", "onze", "douze"]
 
 
 class Hours(NamedTuple):
@@ -103,4 +103,6 @@ def arithmetic(hour: float, language: str) -> str:
     """Why an hour is as many degrees from 12 as it is."""
     hours = from_twelve(hour)
     unit = "hour" if hours == 1 else "hours"
-    return f"{spoken_hour(hour, language)} is {hours:g} {unit} from 12, and {hours:g} x {HOUR} = {hours * HOUR:g} degrees"
+    return (
+        f"{spoken_hour(hour, language)} is {hours:g} {unit} from 12, and {hours:g} x {HOUR} = {hours * HOUR:g} degrees"
+    )

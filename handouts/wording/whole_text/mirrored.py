@@ -9,7 +9,10 @@ from handouts.wording.whole_text.check import Check, Flaw
 from handouts.wording.whole_text.document import Document
 
 # Pairs of words for one thing, of which the mirror keeps the second.
-_SAME = ((re.compile(r"\b(c)ounter-?clockwise|\b(a)nti-clockwise", re.IGNORECASE), "anticlockwise"), (re.compile(r"\bsens\s+contraire\b", re.IGNORECASE), "sens inverse"))
+_SAME = (
+    (re.compile(r"\b(c)ounter-?clockwise|\b(a)nti-clockwise", re.IGNORECASE), "anticlockwise"),
+    (re.compile(r"\bsens\s+contraire\b", re.IGNORECASE), "sens inverse"),
+)
 
 
 def _find(document: Document) -> Iterator[Flaw]:
@@ -24,9 +27,10 @@ def _find(document: Document) -> Iterator[Flaw]:
         back = mirror(other, document.language)
         if _plain(back) != _plain(piece.text):
             yield Flaw(
-                piece.start, piece.end,
+                piece.start,
+                piece.end,
                 f"For the other side this reads '{other}', and mirrored once more it does not come back: '{back}'.",
-                "Say the side with a plain noun before or after it, and each hour with its own \"o'clock\".",
+                'Say the side with a plain noun before or after it, and each hour with its own "o\'clock".',
             )
 
 

@@ -33,7 +33,9 @@ _SAYING = {
 
 @cache
 def _says(what: str, language: str) -> re.Pattern[str]:
-    return re.compile(rf"(?<!high as )(?<!level with )(?<!height of )\b(?:{_SAYING[language][what]})(?!\w)", re.IGNORECASE)
+    return re.compile(
+        rf"(?<!high as )(?<!level with )(?<!height of )\b(?:{_SAYING[language][what]})(?!\w)", re.IGNORECASE
+    )
 
 
 def _find_parts(document: Document) -> Iterator[Flaw]:
@@ -48,19 +50,25 @@ def _find_parts(document: Document) -> Iterator[Flaw]:
         at = order.index(part.name)
         words = headings[part.name]
         if part.name in first:
-            yield Flaw(part.start, part.heading_end, f"The part '{words}' stands here a second time.", "Put the two together.")
+            yield Flaw(
+                part.start, part.heading_end, f"The part '{words}' stands here a second time.", "Put the two together."
+            )
             continue
         first[part.name] = part
         if at < latest:
             before = headings[order[latest]]
             after = f"after '{headings[order[at - 1]]}'" if at else "as the first part"
             yield Flaw(
-                part.start, part.heading_end,
-                f"'{words}' stands after '{before}'; a person does it before.", f"Put it {after}.",
+                part.start,
+                part.heading_end,
+                f"'{words}' stands after '{before}'; a person does it before.",
+                f"Put it {after}.",
             )
         latest = max(latest, at)
         if not document.prose[part.heading_end : part.end].strip():
-            yield Flaw(part.start, part.heading_end, f"Nothing stands below '{words}'.", "Write the words of this part.")
+            yield Flaw(
+                part.start, part.heading_end, f"Nothing stands below '{words}'.", "Write the words of this part."
+            )
     for at, name in enumerate(order):
         if name not in first:
             after = f"after '{headings[order[at - 1]]}'" if at else "as the first part"
@@ -84,12 +92,16 @@ def _find_contents(document: Document) -> Iterator[Flaw]:
     prose = document.prose
     if movement and not _holds("end point", prose, movement, language):
         yield Flaw(
-            movement.start, movement.heading_end, "The movement has no end point that can be felt.",
+            movement.start,
+            movement.heading_end,
+            "The movement has no end point that can be felt.",
             "Say where it stops: 'until your right elbow touches the floor'.",
         )
     if finish and not _holds("way out", prose, finish, language):
         yield Flaw(
-            finish.start, finish.heading_end, "This part does not say how to stop.",
+            finish.start,
+            finish.heading_end,
+            "This part does not say how to stop.",
             "Say how to stop at any moment, in the middle of a repetition too.",
         )
     if (
@@ -98,7 +110,9 @@ def _find_contents(document: Document) -> Iterator[Flaw]:
         and not _holds("weight down", prose, finish, language)
     ):
         yield Flaw(
-            finish.start, finish.heading_end, "This part does not say where the weight goes.",
+            finish.start,
+            finish.heading_end,
+            "This part does not say where the weight goes.",
             "Say how it is set down and where, as an hour of the clock and in foot lengths.",
         )
     yield from _find_upside_down(document)
@@ -116,7 +130,9 @@ def _find_upside_down(document: Document) -> Iterator[Flaw]:
         if feet.search(piece.text):
             if first:
                 yield Flaw(
-                    first.start, first.end, "The shoulders or the head are set before the feet.",
+                    first.start,
+                    first.end,
+                    "The shoulders or the head are set before the feet.",
                     "Go from the ground up: feet, knees, hips, back, shoulders, arms, hands.",
                 )
             return
@@ -143,7 +159,9 @@ PARTS = Check(
     flag=(
         _WHOLE.replace("## Breathing\n\nBreathe out as you rise.\n\n", ""),
         _WHOLE.replace("Once up and down counts one.", ""),
-        _WHOLE.replace("## Equipment\n\nA firm chair.\n\n", "").replace("## Movement", "## Equipment\n\nA chair.\n\n## Movement"),
+        _WHOLE.replace("## Equipment\n\nA firm chair.\n\n", "").replace(
+            "## Movement", "## Equipment\n\nA chair.\n\n## Movement"
+        ),
         _WHOLE + "\n## Count\n\nOnce more.\n",
     ),
     leave=(_WHOLE, "# Notes of the week\n\nNew mats have come.\n\n## Rooms\n\nThe small one is free.\n"),
@@ -162,7 +180,9 @@ COMPLETENESS = Check(
         _WHOLE.replace("Sit down to stop at any moment.", "Well done."),
         "---\ntitle: Press\nsides: together\nequipment:\n  - dumbbell\n---\n"
         + _WHOLE.replace("Sit down to stop at any moment.", "You can stop at any moment."),
-        _WHOLE.replace("Sit with both feet flat.", "Draw both shoulders down.").replace("2. Draw both shoulders down.", "2. Set both feet are flat."),
+        _WHOLE.replace("Sit with both feet flat.", "Draw both shoulders down.").replace(
+            "2. Draw both shoulders down.", "2. Set both feet are flat."
+        ),
     ),
     leave=(_WHOLE,),
 )

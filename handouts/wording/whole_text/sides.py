@@ -104,8 +104,12 @@ def _statements(piece: Piece, words: _Words) -> Iterator[_Statement]:
         side = "left" if groups["side"].lower() == words.left else "right"
         low = "on" not in groups or groups["on"].lower().startswith(words.low)
         yield _Statement(
-            piece.start + found.start(), piece.start + found.end(), side,
-            groups["limb"].lower().startswith(words.legs), "floor" if low else "raised", found[0],
+            piece.start + found.start(),
+            piece.start + found.end(),
+            side,
+            groups["limb"].lower().startswith(words.legs),
+            "floor" if low else "raised",
+            found[0],
         )
     for found in words.holding.finditer(piece.text):
         side = "left" if found["side"].lower() == words.left else "right"
@@ -138,7 +142,8 @@ def _contradictions(pieces: Iterable[Piece], words: _Words, reach: int | None) -
             if before and before.on != statement.on and (not moves or before_at == number) and _held(before, statement):
                 if reach is None or number - before_at <= reach:
                     yield Flaw(
-                        statement.start, statement.end,
+                        statement.start,
+                        statement.end,
                         f"'{before.words}' stands before: the {statement.side} {'leg' if statement.leg else 'arm'} "
                         "cannot be in two places.",
                         f"Name the {'right' if statement.side == 'left' else 'left'} side in one of the two, or say that the "
@@ -161,7 +166,8 @@ def _find_uncounted(document: Document) -> Iterator[Flaw]:
         return
     if not _words(document.language).both.search(document.prose, part.heading_end, part.end):
         yield Flaw(
-            part.start, part.heading_end,
+            part.start,
+            part.heading_end,
             f"The front matter has 'sides: {document.facts.sides}', but this part counts no second side.",
             "Say how both sides are counted: 'Do all repetitions with this arm, then as many with the other arm.'",
         )

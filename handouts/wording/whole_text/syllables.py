@@ -64,8 +64,5 @@ def _count(word: str) -> int:
         return _EXCEPTIONS[word]
     word = re.sub("^every(?=[btdw])", "evry", word)
     return (
-        len(_VOWELS.findall(word))
-        - len(_SILENT.findall(word))
-        + len(_SPOKEN.findall(word))
-        + len(_APART.findall(word))
+        len(_VOWELS.findall(word)) - len(_SILENT.findall(word)) + len(_SPOKEN.findall(word)) + len(_APART.findall(word))
     )
