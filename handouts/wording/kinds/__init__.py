@@ -16,8 +16,8 @@ KINDS: dict[str, tuple[Kind, ...]] = {
         picture.ENGLISH,
         looks_only.ENGLISH,
         viewer.ENGLISH,
+        gaze.ENGLISH,  # before sight-check, to which it leaves every look that reads or checks
         sight_check.ENGLISH,
-        gaze.ENGLISH,
         vague.ENGLISH,
     ),
 }
