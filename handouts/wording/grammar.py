@@ -21,6 +21,7 @@ the work at one word has a fixed ceiling.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
+from functools import cache
 from typing import NamedTuple
 
 from handouts.wording.prose import NAME, PAUSES, Sentence
@@ -148,6 +149,7 @@ def _without_braces(line: str, stands_for: Mapping[str, str]) -> Iterator[str]:
         yield from _without_braces(f"{line[:opening]}{choice}{line[closing + 1 :]}", stands_for)
 
 
+@cache
 def _part(lexicon: Lexicon, piece: str) -> Part:
     nothing: frozenset[str] = frozenset()
     if piece == "^":
@@ -181,6 +183,7 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
     return Part(sort, frozenset(words), mask, most, anything, endings)
 
 
+@cache
 def _spelt_out(lexicon: Lexicon, part: Part) -> frozenset[str]:
     """All words a part may be; none when it may also be a name, which no list holds."""
     if part.mask & NAME or part.endings:
