@@ -1,0 +1,127 @@
+"""Filled-in fields to claims: from the page's form, the terminal, options, CSV.
+
+Each field says what it is, so only its own kind of words is read from it; what
+cannot be read becomes something to ask about, never something left out.
+"""
+
+from __future__ import annotations
+
+import datetime
+from dataclasses import replace
+from decimal import Decimal
+
+from handouts.logbook.hearing import hear
+from handouts.logbook.message import SESSION, Asked, Claim, Filled, Heard, Number, Time, Warning
+from handouts.logbook.names import Names
+from handouts.logbook.tokens import cut, with_numbers
+from handouts.logbook.words import Words, folded
+from handouts.models import Side
+
+
+def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) -> Heard:
+    """What the fields say.  An empty field says nothing."""
+    claims: dict[tuple[str, Side | None], Claim] = {}
+    heard = Heard()
+    for field in fields:
+        text = field.text.strip()
+        if not text:
+            continue
+        kind, _, tail = field.name.partition("_")
+        side: Side | None = "left" if tail == "left" else "right" if tail == "right" else None
+        place = (field.exercise, side)
+        claim = claims.get(place, Claim(id=field.exercise, side=side))
+        more = _read(kind, text, claim, names, today)
+        if isinstance(more, Claim):
+            claims[place] = more
+        elif more is None:
+            heard = replace(heard, unread=(*heard.unread, f"{field.exercise} {field.name}: {text[:60]}"))
+        else:
+            heard = _both(heard, more)
+    return replace(heard, claims=(*claims.values(), *heard.claims))
+
+
+def _both(one: Heard, other: Heard) -> Heard:
+    return Heard(
+        (*one.claims, *other.claims), (*one.efforts, *other.efforts), (*one.dates, *other.dates),
+        (*one.plans, *other.plans), (*one.warnings, *other.warnings), (*one.asked, *other.asked),
+        (*one.unread, *other.unread),
+    )
+
+
+def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date) -> Claim | Heard | None:
+    """One field: its claim with the field in it, something of the session, or
+    None where the text does not fit the field."""
+    words = names.words
+    if kind in ("weight", "reps", "seconds", "distance", "metres") and words.has("skip", folded(text)):
+        return replace(claim, skipped=True)
+    if kind == "weight":
+        said = hear(f"exercise 1 {text}", names, (), today).claims
+        weights = said[0].weights if len(said) == 1 and not said[0].numbers else ()
+        if len(said) == 1 and not said[0].weights and len(said[0].numbers) == 1:
+            return replace(claim, numbers=(said[0].numbers[0], *claim.numbers))
+        return replace(claim, weights=weights) if weights else None
+    if kind == "reps":
+        counts = _counts(text, words)
+        return None if counts is None else replace(
+            claim, numbers=(*claim.numbers, *(replace(count, counted=True) for count in counts))
+        )
+    if kind == "time":
+        return _time(text, claim, names, today)
+    if kind in ("seconds", "distance", "metres"):
+        counts = _counts(text, words)
+        return None if counts is None else replace(claim, numbers=(*claim.numbers, *counts))
+    if kind == "rounds":
+        counts = _counts(text, words)
+        return None if counts is None or len(counts) != 1 else replace(claim, rounds=int(counts[0].value))
+    if kind == "note":
+        return replace(claim, note="; ".join(note for note in (claim.note, text) if note))
+    if kind == "effort":
+        counts = _counts(text.removesuffix("/10"), words)
+        return None if counts is None or len(counts) != 1 else Heard(efforts=((text, counts[0].value),))
+    if kind == "date":
+        dates = hear(text, names, (), today).dates
+        return Heard(dates=dates if len(dates) == 1 else ((text[:40], None),))
+    if kind in ("pain", "warning"):
+        if words.has("none", folded(text)):
+            return Heard()
+        return Heard(warnings=(Warning(text, "" if claim.id == SESSION else claim.id),))
+    if kind == "question":
+        return Heard(asked=(Asked(text, claim.id),))
+    return None
+
+
+def _time(text: str, claim: Claim, names: Names, today: datetime.date) -> Claim | None:
+    """A time with its unit; bare numbers are seconds a set in an exercise and
+    minutes in the session, as the fields ask for them."""
+    counts = _counts(text, names.words)
+    if counts is not None:
+        if claim.id != SESSION:
+            return replace(claim, numbers=(*claim.numbers, *counts))
+        if len(counts) == 1:
+            return replace(claim, times=(Time(int(counts[0].value * 60), total=True),))
+        return None
+    said = [time for heard in hear(text, names, (), today).claims for time in heard.times]
+    if len(said) != 1:
+        return None
+    return replace(claim, times=(replace(said[0], total=claim.id == SESSION),))
+
+
+def _counts(text: str, words: Words) -> tuple[Number, ...] | None:
+    """Bare numbers with spaces, commas or strokes between; "3 x 12" too."""
+    tokens = with_numbers(cut(text[:400], words), words)
+    numbers: list[Number] = []
+    sets = 0
+    for token in tokens:
+        if token.kind == "number":
+            numbers.append(Number(token.value, token.split, sets))
+            sets = 0
+        elif token.text in ("x", "*") and numbers and not numbers[-1].sets and numbers[-1].value > 0:
+            sets = min(int(numbers.pop().value), 99)
+        elif token.text not in (",", "/", ";", "\n"):
+            return None
+    return tuple(numbers) if numbers and not sets else None
+
+
+def spoken_decimal(number: Decimal) -> str:
+    """A number as it can be typed again."""
+    return format(number.normalize(), "f")
