@@ -16,16 +16,20 @@ from handouts.wording.prose import PAUSES, Sentence
 _BODY = en.LEXICON.classes["body"]
 _SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
 
-_CHECKERS = frozenset("glance glancing peek peeking peep peeping squint squinting".split())
+_CHECKERS = frozenset("gander glance glancing peek peeking peep peeping squint squinting".split())
 """Quick looks: down or at a thing they check, and do not set the head."""
 
 _LOOKING_GOOD = frozenset("good long quick little last".split())
+_PINCHED = frozenset("finger fingers toe toes hand hands knuckle knuckles elbow elbows".split())
+"""What "watch" tells the reader to keep from harm."""
+
+_PEOPLE = en.LEXICON.classes["role"] - frozenset("line lines row rows star stars guide model group crew rest team class boy girl".split()) | {"prize", "row"}
 _OWNERS = frozenset("your the both those my his her their these".split())
 _TELLS = frozenset(
     "no and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
-    " again when as rather than before if don't instead gently slowly softly simply resist of from must could may either please with eyes help".split()
+    " again when as rather than before if don't instead gently slowly softly simply everyone everybody all folks guys ladies resist of from must could may either please with eyes help".split()
 )
-_ENDS = frozenset("and or but then so as while when until till if for with without through because which that where before after to keep".split())
+_ENDS = frozenset("now again please too and or but then so as while when until till if for with without through because which that where before after to keep".split())
 _REACHES = frozenset("a an about roughly one two three four five six ten some few around well far slightly several half".split())
 _SMALL = frozenset("the your a an his her their that those this its own one some any far opposite very top bottom edge end middle centre center tips tip left right upper lower same".split())
 
@@ -70,6 +74,10 @@ def _told(words: list[str], place: int) -> bool:
         return False
     if before in ("you", "and", "or") and _at(words, place - 2) in ("i", "we", "they"):
         return False
+    if before == "'s":
+        return _at(words, place - 2) == "let"
+    if before == "we":
+        return _at(words, place + 1) in ("up", "down", "over", "left", "right", "forward")
     return before in _TELLS or before.endswith("ly")
 
 
@@ -92,7 +100,9 @@ def _look(words: list[str], place: int) -> Span | None:
             return None
     if words[reach : reach + 3] in (["in", "the", "direction"], ["in", "front", "of"]):
         return _start(words, place), reach + 3
-    while way in ("slightly", "straight", "directly", "dead", "always", "just", "slowly", "gently", "softly", "only", "fixedly", "calmly", "steadily", "right", "forward", "ahead") and _at(words, reach + 1) in eyes.WAYS | {"at", "to"}:
+    while way in ("slightly", "straight", "directly", "dead", "always", "just", "slowly", "gently", "softly", "only", "fixedly", "calmly", "steadily", "right", "forward", "ahead") and (
+        _at(words, reach + 1) in eyes.WAYS or _at(words, reach + 1) == "at" or (_at(words, reach + 1) == "to" and way not in ("forward", "ahead"))
+    ):
         reach += 1
         way = words[reach]
     after = _at(words, reach + 1)
@@ -100,8 +110,6 @@ def _look(words: list[str], place: int) -> Span | None:
         return None
     if way == "to" and _at(words, reach + 1) in ("the", "your") and _at(words, reach + 2) in ("left", "right", "side", "front", "back"):
         return _start(words, place), reach + 3
-    if way == "where" and _at(words, reach + 1) in ("your", "the") and _at(words, reach + 2) in ("hand", "hands", "thumb", "fingers", "fingertips", "nose", "chin"):
-        return _start(words, place), reach + 4
     if way == "through" and word in ("look", "looking") and not any(other in ("legs", "hands", "arms", "knees", "window", "gap", "fingers", "elbows", "feet", "thighs") for other in words[reach + 1 : reach + 5]):
         return None
     if way in ("at", "toward", "towards", "to", "on", "upon"):
@@ -119,7 +127,7 @@ def _look(words: list[str], place: int) -> Span | None:
         return _start(words, place), end
     if way not in eyes.WAYS:
         return None
-    if way in ("forward", "ahead", "forwards") and after == "to" and not _landmark(words, reach + 2):
+    if way in ("forward", "ahead", "forwards") and after == "to" and not (way == "ahead" and _landmark(words, reach + 2)):
         return None
     if way in ("out", "after", "around", "round") and (after in ("for", "", "your", "the") or after in PAUSES) and not (way == "out" and after in eyes.LEADS):
         return None
@@ -129,7 +137,7 @@ def _look(words: list[str], place: int) -> Span | None:
         return None
     if way == "down" and after == "on" and not _landmark(words, reach + 2):
         return None
-    if way == "back" and after in ("on", "at", "and", "over") and _at(words, reach + 2) not in ("your", "shoulder", "the"):
+    if way == "back" and after in ("on", "at", "and", "over") and not _landmark(words, reach + 2):
         return None
     if way in ("over", "through", "into", "across", "around", "round", "under", "along", "between", "above", "below", "behind", "past", "beyond", "off", "onto") and not _landmark(words, reach + 1):
         if not (way == "behind" and after in ("you", "yourself")) and not (way in ("past", "over", "beyond") and after in ("the", "your")):
@@ -172,7 +180,7 @@ def _barred(words: list[str], start: int) -> bool:
     for word in words[start : start + 5]:
         if word in PAUSES:
             return False
-        if word in eyes.OTHERS:
+        if word in eyes.OTHERS or word in _PEOPLE:
             return True
         if word not in _SMALL and word not in _BODY and word not in _SURFACES:
             return False
@@ -186,7 +194,7 @@ def _aimed(words: list[str], start: int) -> int:
         word = words[reach]
         if word in PAUSES or word in _ENDS:
             break
-        if word in eyes.OTHERS and not (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES):
+        if word in _PEOPLE or word in eyes.OTHERS and not (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES):
             return 0
         reach += 1
         if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
@@ -224,6 +232,9 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return place, place + 2
     elif word == "eye" and _at(words, place + 1) == "contact":
         return None if _barred(words, place + 3) or _at(words, place + 2) != "with" else (place, place + 2)
+    elif word == "vision" and (place == 0 or words[place - 1] in PAUSES):
+        if _at(words, place + 1) not in eyes.LEADS and _at(words, place + 1) not in (":", "level", "fixed"):
+            return None
     elif word in ("eye", "vision", "sight", "focus", "view"):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
@@ -269,7 +280,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     fixed = doing = False
     while reach < len(words) and reach < place + 6:
         after = words[reach]
-        if after in eyes.NOT_GAZE and after not in ("heavy", "drop", "double") or after in ("closed", "shut"):
+        if after in eyes.NOT_GAZE and after not in ("heavy", "drop", "double", "open") or after in ("closed", "shut"):
             return None
         if after in eyes.FIXED:
             fixed = True
@@ -285,10 +296,12 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return start, reach + 1
     if after == "about" and aiming and _at(words, reach + 1) in en.LEXICON.classes["number"]:
         return start, place + 1
-    if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in"):
+    if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in", "where"):
         if after == "in" and _at(words, reach + 1) == "front":
             return start, reach + 2
-        if after == "in" and not (doing or fixed or aiming) or after in ("under", "above", "below", "between"):
+        if after == "to" and not _place_word(_at(words, reach + 1)):
+            return None
+        if after == "in" and not (doing or fixed or aiming) or (after in ("under", "above", "below", "between") and not aiming):
             return None
         if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in eyes.LEADS or _at(words, reach + 1) in _SMALL:
             skip = reach + 1 if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in _SMALL else reach + 2
@@ -314,19 +327,21 @@ def _eyes(words: list[str], place: int) -> Span | None:
 
 
 _SEARCHES = frozenset("see check find search read look smile feel breathe do say speak work move start stay sit lie stand with".split())
-_BETWEEN = frozenset("never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight".split())
+_BETWEEN = frozenset("open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight".split())
 _ENOUGH = frozenset("lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady".split())
 
 
 def _sight(words: list[str], place: int) -> Span | None:
     """ "sight straight out the door", "your sight level"."""
-    if _at(words, place - 1) == "in":
-        return _in_view(words, place)
     if words[place - 2 : place] == ["line", "of"]:
         return place - 2, place + 1
     if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
+
+
+def _place_word(word: str) -> bool:
+    return word in _SMALL or word in _OWNERS or word in _BODY or word in _SURFACES or word in eyes.TARGETS or word in eyes.WAYS or word[:1].isdigit()
 
 
 def _gaze(words: list[str], place: int) -> Span | None:
@@ -367,10 +382,6 @@ def _in_view(words: list[str], place: int) -> Span | None:
     return None
 
 
-def _view(words: list[str], place: int) -> Span | None:
-    return _in_view(words, place) or _eyes(words, place)
-
-
 def _admire(words: list[str], place: int) -> Span | None:
     """ "admire the ceiling", "scan the horizon"."""
     if not _told(words, place) or _at(words, place + 1) not in ("the", "your", "a"):
@@ -408,6 +419,8 @@ def _watch(words: list[str], place: int) -> Span | None:
             return place, reach + 1
         if words[reach] in eyes.FOLLOWED:
             if words[place + 1] != "your" and words[reach] in _BODY and words[reach] != "ball" or words[reach] in ("bell", "bar", "kettlebell"):
+                return None
+            if _at(words, reach + 1) == ":" or words[reach] in _PINCHED and not any(word in ("as", "all", "while", "move", "travel", "go", "rise") for word in words[reach + 1 : reach + 4]):
                 return None
             if any(word in eyes.CHECKING or word in ("how", "where", "if", "what") for word in words[reach + 1 : reach + 5]):
                 return None
@@ -455,8 +468,6 @@ _READERS = {
     "focussing": _focus,
     "fix": _focus,
     "watch": _watch,
-    "view": _view,
-    "sights": _in_view,
     **{word: _admire for word in ("admire", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "spot", "examine", "behold")},
     **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,

@@ -9,7 +9,7 @@ def _set(*lists: list[str]) -> frozenset[str]:
 
 LOOKS = _set(
     "look looking gaze gazing stare staring peer peering glance glancing peek peeking peep peeping squint squinting glare glaring gawp gawping"
-    " gawk gawking".split()
+    " gawk gawking ogle ogling gander glower glowering".split()
 )
 """Verbs of looking, in the forms an instruction has."""
 
@@ -27,12 +27,12 @@ AIMS = _set(
     verbs(
         "fix set keep lift raise drop lower turn cast send train point take move bring direct aim shift sweep rest hold lock pin focus glue park"
         " plant steady swing slide draw trace level land place put anchor run throw fasten settle return pull tip lead guide trail tilt let lose"
-        " carry rivet concentrate stick leave"
+        " flick dart nail wander carry rivet concentrate stick leave"
     )
 )
 """Verbs that aim the eyes."""
 
-FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck peeled anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed level".split())
+FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed level".split())
 """How the eyes are kept."""
 
 EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float leave"))
@@ -53,7 +53,7 @@ OTHERS = _set(
 )
 """What one looks at to learn, to copy or to check, and not to set the head."""
 
-CHECKING = _set("check checking whether sure notice make should must note compare tell confirm".split())
+CHECKING = _set("are is see adjust check checking whether sure notice make should must note compare tell confirm".split())
 
 TARGETS = _set(
     nouns(
