@@ -14,6 +14,7 @@ from handouts.wording.lexicons import en, eyes
 from handouts.wording.prose import PAUSES, Sentence
 
 _BODY = en.LEXICON.classes["body"]
+_KIT = en.LEXICON.classes["kit"] - frozenset("scales card set pair".split())
 _SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
 
 _CHECKERS = frozenset("gander glance glancing peek peeking peep peeping squint squinting".split())
@@ -90,6 +91,10 @@ def _look(words: list[str], place: int) -> Span | None:
     way = _at(words, reach)
     if way == "'s":
         return None
+    if word.endswith("ing") and place == 0 and way in ("ahead", "back", "forward") and _at(words, reach + 1) in PAUSES:
+        return None
+    if word in ("stare", "staring") and way == "down" and _at(words, reach + 1) in ("the", "your", "that") and not _landmark(words, reach + 1):
+        return None
     if way in _REACHES:  # "look two metres in front", "gaze about a foot ahead", "look well ahead"
         for far in range(reach + 1, min(reach + 7, len(words))):
             if words[far] in PAUSES:
@@ -120,6 +125,8 @@ def _look(words: list[str], place: int) -> Span | None:
         if word in ("peek", "peep", "peeking", "peeping") and not _landmark(words, reach + 1):
             return None
         end = _aimed(words, reach + 1)
+        if word in ("look", "looking") and not _landmark(words, reach + 1):
+            return None
         if _at(words, reach + 1) == "you":
             return None
         if not end or _checks(words, end) or (word in ("glance", "glancing") and not _landmark(words, reach + 1)):
@@ -131,6 +138,8 @@ def _look(words: list[str], place: int) -> Span | None:
         return None
     if way in ("out", "after", "around", "round") and (after in ("for", "", "your", "the") or after in PAUSES) and not (way == "out" and after in eyes.LEADS):
         return None
+    if way == "up" and after == "to" and not _landmark(words, reach + 2):
+        return None
     if way == "up" and not (after == "" or after in PAUSES or after in eyes.LEADS or after in _ENDS or after in eyes.WAYS or after in ("a", "slightly") and _at(words, reach + 2) in ("little", "bit", "touch")):
         return None
     if way == "into" and word in ("look", "looking") and not any(other in ("distance", "sky", "corner", "mirror") for other in words[reach + 1 : reach + 4]):
@@ -140,9 +149,7 @@ def _look(words: list[str], place: int) -> Span | None:
     if way == "back" and after in ("on", "at", "and", "over") and not _landmark(words, reach + 2):
         return None
     if way in ("over", "through", "into", "across", "around", "round", "under", "along", "between", "above", "below", "behind", "past", "beyond", "off", "onto") and not _landmark(words, reach + 1):
-        if not (way == "behind" and after in ("you", "yourself")) and not (way in ("past", "over", "beyond") and after in ("the", "your")):
-            return None
-        if way == "over" and after == "the":
+        if not (way == "behind" and after in ("you", "yourself")):
             return None
     if way in ("left", "right", "high", "low", "level") and not (after == "" or after in PAUSES or after in _ENDS or after == "and"):
         return None
@@ -180,7 +187,7 @@ def _barred(words: list[str], start: int) -> bool:
     for word in words[start : start + 5]:
         if word in PAUSES:
             return False
-        if word in eyes.OTHERS or word in _PEOPLE:
+        if word in eyes.OTHERS or word in _PEOPLE and word not in ("partner", "opponent", "buddy"):
             return True
         if word not in _SMALL and word not in _BODY and word not in _SURFACES:
             return False
@@ -194,7 +201,7 @@ def _aimed(words: list[str], start: int) -> int:
         word = words[reach]
         if word in PAUSES or word in _ENDS:
             break
-        if word in _PEOPLE or word in eyes.OTHERS and not (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES):
+        if word in _PEOPLE and word not in ("partner", "opponent", "buddy") or word in eyes.OTHERS and not (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES):
             return 0
         reach += 1
         if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
@@ -206,11 +213,11 @@ def _aimed(words: list[str], start: int) -> int:
 
 def _landmark(words: list[str], start: int) -> bool:
     for word in words[start : start + 5]:
-        if word in PAUSES:
+        if word in PAUSES or word in ("and", "or", "but", "then"):
             return False
-        if word in eyes.OTHERS:
+        if word in eyes.OTHERS or word in _PEOPLE:
             return False
-        if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
+        if word in _BODY or word in _SURFACES or word in _KIT or word in eyes.TARGETS or word in eyes.FAR_THINGS:
             return True
     return False
 
@@ -238,7 +245,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     elif word in ("eye", "vision", "sight", "focus", "view"):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
-        while _at(words, first - 1) in ("steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
+        while _at(words, first - 1) in ("good", "steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
             first -= 1
         if first < place and _at(words, first - 1) in ("a", "the", "your"):
             first -= 1
@@ -315,6 +322,10 @@ def _eyes(words: list[str], place: int) -> Span | None:
         if _barred(words, reach):
             return None
         return start, _aimed(words, reach) or reach
+    if doing and after in ("with", "too", "along") and _at(words, reach + 1) not in ("me", "my"):
+        return start, reach
+    if after == "first" or (after == "then" and _at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes":
+        return start, reach + 1
     if doing and words[reach - 1] in ("lead", "leading", "leads", "first"):
         return start, reach
     if fixed and (reach - place > 1 or word != "focus"):
@@ -384,10 +395,14 @@ def _in_view(words: list[str], place: int) -> Span | None:
 
 def _admire(words: list[str], place: int) -> Span | None:
     """ "admire the ceiling", "scan the horizon"."""
-    if not _told(words, place) or _at(words, place + 1) not in ("the", "your", "a"):
+    if not _told(words, place):
+        return None
+    if words[place] == "scan" and _at(words, place + 1) in ("left", "right", "ahead", "up", "down"):
+        return place, place + 2
+    if _at(words, place + 1) not in ("the", "your", "a"):
         return None
     for reach in range(place + 2, min(place + 5, len(words))):
-        if words[reach] in eyes.FAR_THINGS:
+        if words[reach] in eyes.FAR_THINGS or (words[place] == "track" and words[reach] in ("ball", "shuttle", "shuttlecock", "puck", "thumb", "fingertip")):
             return place, reach + 1
         if words[reach] in PAUSES:
             return None
@@ -436,9 +451,11 @@ def _pick(words: list[str], place: int) -> Span | None:
         return None
     for reach in range(place + 1, min(place + 5, len(words))):
         word = words[reach]
+        if word == "point" and words[reach - 1] == "focal":
+            return place, reach + 1
         if word in ("spot", "point", "mark", "something", "object"):
             rest = words[reach + 1 : reach + 12]
-            if any(other in eyes.LOOKS or other in ("focus", "eyes", "gaze") for other in rest) or (
+            if any(other in eyes.LOOKS or other in ("focus", "eyes", "gaze", "moving") for other in rest) or (
                 rest[:1] in (["on"], ["ahead"], ["straight"]) and any(other in ("wall", "horizon", "ceiling", "ahead") for other in rest[:5])
             ) or rest[:3] == ["in", "front", "of"] and word != "something":
                 end = reach + 1
@@ -468,7 +485,7 @@ _READERS = {
     "focussing": _focus,
     "fix": _focus,
     "watch": _watch,
-    **{word: _admire for word in ("admire", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "spot", "examine", "behold")},
+    **{word: _admire for word in ("admire", "ogle", "track", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "spot", "examine", "behold")},
     **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,
     "find": _pick,

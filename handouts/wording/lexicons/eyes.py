@@ -35,7 +35,7 @@ AIMS = _set(
 FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed level".split())
 """How the eyes are kept."""
 
-EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float leave"))
+EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float leave come stray slip dip sink"))
 """What the eyes are told to do."""
 
 NOT_GAZE = _set(
@@ -46,10 +46,10 @@ NOT_GAZE = _set(
 
 OTHERS = _set(
     "me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
-    " physio leader partner buddy neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
+    " physio leader neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
     " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge card"
     " sheet page log diary plan timetable calendar notes website options results scores week weeks month months past year progress example illustration demo figure"
-    " phone tablet camera lens how what who which whether if where bruise skin swelling wound scar colour color next cost price data list".split()
+    " phone tablet camera lens how what who which whether if where bruise skin swelling wound scar colour color next cost price data list weekend summer spring autumn winter holiday holidays future race season march april june july august september october november december january february monday tuesday wednesday thursday friday saturday sunday".split()
 )
 """What one looks at to learn, to copy or to check, and not to set the head."""
 
