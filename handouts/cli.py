@@ -124,6 +124,75 @@ def check(paths: tuple[str, ...], studio: Path | None, language: str | None, rep
     sys.exit(command.check(paths, studio, language or "", report))
 
 
+@main.command()
+@click.argument("client")
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--text", metavar="WORDS", help="What the client sent, word for word.")
+@click.option("--from", "source", metavar="FILE", help="A saved log, a text or a CSV file; - for standard input.")
+@click.option("--date", metavar="DATE", help="Day of the session, such as 2029-01-08.")
+@click.option("--plan", metavar="PLAN", help="Plan of the sheet; else the client's own.")
+@click.option("--version", type=int, metavar="N", help="Version on the sheet; else the current one.")
+@click.option("--exercise", metavar="NAME", help="Number on the sheet, name or id.")
+@click.option("--side", type=click.Choice(["left", "right"]), help="Side of the weight and the counts.")
+@click.option("--weight", metavar="WEIGHT", help="Such as '16 kg'.")
+@click.option("--reps", metavar="COUNTS", help="One number a set, such as 12/12/14.")
+@click.option("--time", metavar="TIME", help="Of the exercise, else of the session: '24 min', 24:30, 1:05:00.")
+@click.option("--effort", metavar="N", help="Of the session, 0 to 10.")
+@click.option("--note", metavar="WORDS", help="A note.")
+@click.option("--warning", metavar="WORDS", help="Pain or another warning sign, and where.")
+@click.option("--question", metavar="WORDS", help="The reader's question about the instruction.")
+@click.option("--correct", type=int, metavar="LINE", help="Put what is given in place of a line, which is kept.")
+@click.option("--answer", nargs=2, type=(int, str), metavar="LINE WORDS", help="Write your decision beside a warning sign.")
+@click.option("--list", "listing", is_flag=True, help="Tell the log line by line, with numbers.")
+@click.option("--warnings", is_flag=True, help="Tell the warning signs that wait for your answer.")
+@click.option("--later", is_flag=True, help="Ask nothing now; what is in doubt waits.")
+def log(client: str, studio: Path | None, text: str | None, source: str | None, date: str | None, plan: str | None,
+        version: int | None, exercise: str | None, side: str | None, correct: int | None,
+        answer: tuple[int, str] | None, listing: bool, warnings: bool, later: bool, **said: str | None) -> None:
+    """Take in what CLIENT did: by question and answer, in one line, from a file.
+
+    Without words or a file it goes on with what waits, else it asks for one
+    session, one thing at a time. What is in doubt is asked about, and nothing
+    of a message is stored before its questions are answered.
+
+    Exit status: 0 stored; 1 something waits for answers; 2 a fault, and
+    nothing was written.
+    """
+    from handouts.logbook import command, options
+
+    try:
+        folder = _studio(studio)
+        if answer is not None:
+            sys.exit(command.answer(folder, client, *answer))
+        if listing or warnings:
+            sys.exit(command.list_lines(folder, client, warnings))
+        asked = options.asked(client, text, source, date, plan, version, exercise, side, correct, not later, said)
+        sys.exit(command.log(folder, asked, _today()))
+    except (HandoutsError, OSError) as problem:
+        _stop(str(problem))
+
+
+@main.command()
+@click.argument("client", required=False)
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--all", "everything", is_flag=True, help="Tell the answered ones too.")
+@click.option("--by-text", is_flag=True, help="Tell which texts raise most questions.")
+@click.option("--answered", nargs=2, type=(int, str), metavar="N WORDS", help="Mark CLIENT's question N as answered.")
+def questions(client: str | None, studio: Path | None, everything: bool, by_text: bool, answered: tuple[int, str] | None) -> None:
+    """Tell what readers asked about the exercise texts, of all clients or one."""
+    from handouts.logbook import questions_told
+
+    try:
+        folder = _studio(studio)
+        if answered is not None:
+            if client is None:
+                _stop("--answered needs the client whose question it is; write: handouts questions CLIENT --answered N WORDS")
+            sys.exit(questions_told.mark(folder, client, *answered, _today()))
+        sys.exit(questions_told.by_text(folder, client) if by_text else questions_told.tell(folder, client, everything))
+    except (HandoutsError, OSError) as problem:
+        _stop(str(problem))
+
+
 def _forms(text: str | None) -> tuple[str, ...]:
     names = tuple(name.strip() for name in text.split(",") if name.strip()) if text is not None else ()
     if text is not None and not names:

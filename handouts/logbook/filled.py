@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import datetime
 from dataclasses import replace
-from decimal import Decimal
 
 from handouts.logbook.hearing import hear
 from handouts.logbook.message import SESSION, Asked, Claim, Filled, Heard, Number, Time, Warning
@@ -29,7 +28,7 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
         kind, _, tail = field.name.partition("_")
         side: Side | None = "left" if tail == "left" else "right" if tail == "right" else None
         place = (field.exercise, side)
-        claim = claims.get(place, Claim(id=field.exercise, side=side))
+        claim = claims.get(place, _claim(field.exercise, side, names))
         more = _read(kind, text, claim, names, today)
         if isinstance(more, Claim):
             claims[place] = more
@@ -38,6 +37,15 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
         else:
             heard = _both(heard, more)
     return replace(heard, claims=(*claims.values(), *heard.claims))
+
+
+def _claim(exercise: str, side: Side | None, names: Names) -> Claim:
+    """A claim on an exercise, given by its id, its number or its name."""
+    if exercise == SESSION or exercise in names.by_id:
+        return Claim(id=exercise, side=side)
+    if exercise.isascii() and exercise.isdigit():
+        return Claim(number=int(exercise[:6]), side=side)
+    return Claim(name=exercise, side=side)
 
 
 def _both(one: Heard, other: Heard) -> Heard:
@@ -120,8 +128,3 @@ def _counts(text: str, words: Words) -> tuple[Number, ...] | None:
         elif token.text not in (",", "/", ";", "\n"):
             return None
     return tuple(numbers) if numbers and not sets else None
-
-
-def spoken_decimal(number: Decimal) -> str:
-    """A number as it can be typed again."""
-    return format(number.normalize(), "f")

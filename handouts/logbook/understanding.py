@@ -877,8 +877,9 @@ class _Reading:
             reason = f"'{answer}' tells no weight and no count; write such as '{planned or '4 kg'} 12 12 12'"
         options = [Proposal("not done", f"not done on the {other} side"), Proposal(UNKNOWN, "leave it open: unknown, not zero")]
         if line is not None:
-            lead = f"{planned}, " if planned and planned != line.weight else ""
-            options.insert(0, Proposal("same", f"the same counts as on the {one.side} side, {lead}{describe(line).partition(': ')[2]}"))
+            weight = planned if planned is not None and self._planned(one) != planned else line.weight
+            told = " ".join([*([f"{weight},"] if weight else []), "/".join(map(str, line.reps)) or "no counts"])
+            options.insert(0, Proposal("same", f"the same counts as on the {one.side} side: {told}"))
         self._ask(key, f"{one.id}: what about the {other} side?", reason, tuple(options))
         return []
 
