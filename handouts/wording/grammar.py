@@ -149,17 +149,15 @@ def _without_braces(line: str, stands_for: Mapping[str, str]) -> Iterator[str]:
         yield from _without_braces(f"{line[:opening]}{choice}{line[closing + 1 :]}", stands_for)
 
 
+_SIGNS = {"^": CLAUSE_START, "$": CLAUSE_END, "[": OPEN, "]": CLOSE}
+
+
 @cache
 def _part(lexicon: Lexicon, piece: str) -> Part:
-    nothing: frozenset[str] = frozenset()
-    if piece == "^":
-        return Part(CLAUSE_START, nothing, 0, 0, False)
-    if piece == "$":
-        return Part(CLAUSE_END, nothing, 0, 0, False)
-    if piece == "[":
-        return Part(OPEN, nothing, 0, 0, False)
-    if piece == "]":
-        return Part(CLOSE, nothing, 0, 0, False)
+    if piece in _SIGNS:
+        return Part(_SIGNS[piece], frozenset(), 0, 0, False)
+    if piece.isalpha():
+        return Part(ONE, frozenset((piece,)), 0, 1, False)
     sort, most = ONE, 1
     for sign, look in (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT)):
         if piece.startswith(sign) and len(piece) > len(sign):
