@@ -125,7 +125,7 @@ def _look(words: list[str], place: int) -> Span | None:
         if word in ("peek", "peep", "peeking", "peeping") and not _landmark(words, reach + 1):
             return None
         end = _aimed(words, reach + 1)
-        if word in ("look", "looking") and not _landmark(words, reach + 1):
+        if word in ("look", "looking") and not _landmark(words, reach + 1) and not (_at(words, reach + 1) == "the" and way == "at"):
             return None
         if _at(words, reach + 1) == "you":
             return None
@@ -242,7 +242,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     elif word == "vision" and (place == 0 or words[place - 1] in PAUSES):
         if _at(words, place + 1) not in eyes.LEADS and _at(words, place + 1) not in (":", "level", "fixed"):
             return None
-    elif word in ("eye", "vision", "sight", "focus", "view"):
+    elif word in ("eye", "vision", "sight", "sights", "pupils", "focus", "view") and not (word == "pupils" and _at(words, place + 1) in eyes.WAYS):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
         while _at(words, first - 1) in ("good", "steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
@@ -251,7 +251,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
             first -= 1
         if words[max(0, first - 5) : first] and "give" in words[max(0, first - 5) : first] and any(other in eyes.FAR_THINGS for other in words[first - 3 : first]):
             return words.index("give", max(0, first - 5)), place + 1
-        if first == place and _at(words, place - 1) not in eyes.AIMS and _at(words, place + 1) not in (":", "—"):
+        if first == place and word != "gaze" and _at(words, place - 1) not in eyes.AIMS and _at(words, place + 1) not in eyes.FIXED and _at(words, place + 1) not in (":", "—"):
             return None
     before = _at(words, first - 1)
     if word == "eyes" and (before in eyes.NOT_GAZE or before in ("by", "between", "behind", "of", "around", "before", "in", "under", "above", "below", "near", "for", "into", "roll", "from", "to")):
@@ -266,6 +266,11 @@ def _eyes(words: list[str], place: int) -> Span | None:
             if reach == 0 or words[reach - 1] in PAUSES or words[reach - 1] in ("and", "then", "to", "now"):
                 return (reach, place + 1) if words[reach] not in _SEARCHES else None
         return None
+    if before == "and" and (after == "" or after in PAUSES or after in _ENDS):  # "follow it with your head and eyes"
+        behind = words[max(0, first - 10) : first]
+        for verb in ("follow", "track", "trace", "chase"):
+            if verb in behind and "with" in behind[behind.index(verb) :]:
+                return max(0, first - 10) + behind.index(verb), place + 1
     if before == "my" or words[first] == "my":
         return None
     start = first
@@ -301,6 +306,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return None
     if word == "eyes" and first == place and after == "right":
         return start, reach + 1
+    if after == "anywhere" and _at(words, reach + 1) in ("but", "except"):
+        return start, _aimed(words, reach + 2) or reach + 1
     if after == "about" and aiming and _at(words, reach + 1) in en.LEXICON.classes["number"]:
         return start, place + 1
     if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in", "where"):
@@ -351,6 +358,16 @@ def _sight(words: list[str], place: int) -> Span | None:
     return _eyes(words, place)
 
 
+def _eye(words: list[str], place: int) -> Span | None:
+    return _eyes(words, place) or _admire(words, place)
+
+
+def _look_or_noun(words: list[str], place: int) -> Span | None:
+    if _at(words, place - 1) == "your" and (_at(words, place + 1) in eyes.WAYS or _at(words, place - 2) in eyes.AIMS):
+        return _eyes(words, place)
+    return _look(words, place)
+
+
 def _place_word(word: str) -> bool:
     return word in _SMALL or word in _OWNERS or word in _BODY or word in _SURFACES or word in eyes.TARGETS or word in eyes.WAYS or word[:1].isdigit()
 
@@ -361,6 +378,12 @@ def _gaze(words: list[str], place: int) -> Span | None:
 
 def _focus(words: list[str], place: int) -> Span | None:
     """ "focus on a spot": on something that is seen, not on the breath."""
+    if words[place].startswith("focus") and _told(words, place):
+        reach = place + 1
+        if _at(words, reach) in ("straight", "dead", "directly"):
+            reach += 1
+        if _at(words, reach) in ("ahead", "forward", "forwards", "upward", "downward") or reach > place + 1 and _at(words, reach) in ("up", "down", "out"):
+            return place, reach + 1
     if words[place] == "fix" and _at(words, place + 1) in ("on", "onto") and (span := _lock(words, place)):
         return span
     if words[place] == "focus" and _at(words, place - 1) == "in":
@@ -475,8 +498,10 @@ def _pick(words: list[str], place: int) -> Span | None:
 
 _READERS = {
     **{word: _look for word in eyes.LOOKS},
-    **{word: _eyes for word in ("eyes", "eye", "eyeline", "eye-line", "vision", "sight", "eyeballs", "drishti", "peepers", "sightline")},
+    **{word: _eyes for word in ("eyes", "eyeline", "pupils", "sights", "eye-line", "vision", "sight", "eyeballs", "drishti", "peepers", "sightline")},
     "gaze": _gaze,
+    "eye": _eye,
+    "look": _look_or_noun,
     "sight": _sight,
     "stare": _gaze,
     "glance": _gaze,
@@ -485,7 +510,8 @@ _READERS = {
     "focussing": _focus,
     "fix": _focus,
     "watch": _watch,
-    **{word: _admire for word in ("admire", "ogle", "track", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "spot", "examine", "behold")},
+    "watching": _watch,
+    **{word: _admire for word in ("admire", "ogle", "track", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "eyeing", "admiring", "studying", "scanning", "tracking", "inspecting", "contemplating", "spot", "examine", "behold")},
     **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,
     "find": _pick,

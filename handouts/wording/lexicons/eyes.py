@@ -32,7 +32,7 @@ AIMS = _set(
 )
 """Verbs that aim the eyes."""
 
-FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed level".split())
+FIXED = _set("fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed horizontal neutral level".split())
 """How the eyes are kept."""
 
 EYES_DO = _set(verbs("follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float leave come stray slip dip sink"))
