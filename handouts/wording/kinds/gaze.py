@@ -125,7 +125,7 @@ def _look(words: list[str], place: int) -> Span | None:
         if word in ("peek", "peep", "peeking", "peeping") and not _landmark(words, reach + 1):
             return None
         end = _aimed(words, reach + 1)
-        if word in ("look", "looking") and not _landmark(words, reach + 1) and not (_at(words, reach + 1) == "the" and way == "at"):
+        if word in ("look", "looking") and not _landmark(words, reach + 1) and _abstract(words, reach + 1):
             return None
         if _at(words, reach + 1) == "you":
             return None
@@ -149,7 +149,7 @@ def _look(words: list[str], place: int) -> Span | None:
     if way == "back" and after in ("on", "at", "and", "over") and not _landmark(words, reach + 2):
         return None
     if way in ("over", "through", "into", "across", "around", "round", "under", "along", "between", "above", "below", "behind", "past", "beyond", "off", "onto") and not _landmark(words, reach + 1):
-        if not (way == "behind" and after in ("you", "yourself")):
+        if not (way == "behind" and after in ("you", "yourself")) and (way not in ("past", "beyond", "behind") or after not in ("the", "your") or _abstract(words, reach + 1)):
             return None
     if way in ("left", "right", "high", "low", "level") and not (after == "" or after in PAUSES or after in _ENDS or after == "and"):
         return None
@@ -220,6 +220,16 @@ def _landmark(words: list[str], start: int) -> bool:
         if word in _BODY or word in _SURFACES or word in _KIT or word in eyes.TARGETS or word in eyes.FAR_THINGS:
             return True
     return False
+
+
+def _abstract(words: list[str], start: int) -> bool:
+    """Whether what is looked at is no thing at all: "your diet", "the numbers"."""
+    for word in words[start : start + 4]:
+        if word in PAUSES or word in _ENDS:
+            return word in PAUSES and _at(words, start) not in ("the", "your", "a")
+        if word in eyes.OTHERS or word in _PEOPLE or word in eyes.IDEAS:
+            return True
+    return _at(words, start) not in _SMALL
 
 
 def _checks(words: list[str], start: int) -> bool:
@@ -313,6 +323,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
     if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in", "where"):
         if after == "in" and _at(words, reach + 1) == "front":
             return start, reach + 2
+        if word == "sights" and not _landmark(words, reach + 1):
+            return None
         if after == "to" and not _place_word(_at(words, reach + 1)):
             return None
         if after == "in" and not (doing or fixed or aiming) or (after in ("under", "above", "below", "between") and not aiming):

@@ -72,3 +72,11 @@ FAR_THINGS = _set(nouns("ceiling wall horizon sky navel skyline star cloud rafte
 
 LEXICAL_UNITS = _set(nouns("metre meter yard inch pace step") + ["feet", "foot", "m"])
 """Lengths after "eyes": "eyes six feet ahead"."""
+
+IDEAS = _set(
+    "diet sleep habits habit form technique training session sessions programme program schedule routine work stress pain fear doubt doubts problem"
+    " problems setback hype scales weight load loads rep reps set sets effort cause causes reason reasons evidence research study studies science"
+    " bigger whole way side bright facts fact cost costs goal goals aim aims shoes kit bedtime breakfast meals food history big trend average"
+    " mistakes mistake curtain calories fats sugar story medication tablets dose symptoms knowledge option choices".split()
+)
+"""What "look at" and "look past" take that no eye can see."""
