@@ -11,7 +11,7 @@ from handouts.wording.prose import Sentence
 _PLACE = LEXICON.mask("body", "surface", "unit", "room")
 _BODY = LEXICON.mask("body")
 _TOO_WIDE = frozenset("muscle muscles bone bones joint joints skin body tendon tendons limb limbs hair core side sides end bit edge".split())
-_SIZES = frozenset("level with to at by beside until till between reaching touching around line toward towards".split())
+_SIZES = frozenset("level with to at until till reaching touching line toward towards".split())
 _PREPOSITION = LEXICON.mask("prep")
 _NOT_A_PLACE = frozenset("of with for from after before as".split())
 _LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly too again now today".split())

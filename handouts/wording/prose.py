@@ -57,6 +57,8 @@ _ONE_WORD = {"gonna": "going", "wanna": "want", "gotta": "got", "em": "them", "y
 PAUSES = frozenset(",;:()!?.—")
 NAME = 2
 """The bit of the class `name`, the second class of every lexicon: unknown words with a capital inside a sentence."""
+FORENAME = 4
+"""The bit of the class `forename`, the third: common words that are names when they have a capital."""
 
 
 class Sentence:
@@ -144,11 +146,11 @@ def _sentence(text: str, piece: str, offset: int, classes_of, earlier: list[str]
         starts.append(start)
         ends.append(end)
     classes = [classes_of(word) for word in words]
-    for place in range(1, len(words)):
-        if not classes[place]:
+    for place in range(len(words)):
+        if not classes[place] or classes[place] & FORENAME and place:
             start = starts[place]
             if text[start].isupper() and text[start + 1 : start + 2].islower():
-                classes[place] = NAME
+                classes[place] |= NAME
     return Sentence(text, words, starts, ends, classes, earlier)
 
 

@@ -107,6 +107,72 @@ _PHRASES = Phrases(
         everybody|everyone|all do|does [ this ] $
         go|goes like [ this|so ]
     """,
+    # "watch", with whatever may be watched: code decides
+    watching="""
+        [ watch|watching|observe|observing ]
+    """,
+    perceived="""
+        you|you'all [ can|could|will|should|might all|clearly|often|already? see|notice ] how|i|my|where|me !much|far|well|it|you|your|good|quickly|long
+        you can|will all|clearly? [ see|notice the ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|twist|position
+        you [ see|notice how|where|i|my|me ]
+        you [ see the|this|that ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|turn|twist|position
+        you have|will have all|already|just*2 [ seen ] me|this|it|that|him|her|@name|how
+        you [ saw ] me|him|her|@name|it|that|how
+        can|could|did|do everyone|everybody|anyone|you|they all|guys|lot*2 [ see|spot|catch|notice ] me|my|him|her|@name|how|what|where|that|it|this|$
+        ^ [ note|notice|see|spot the|this|that _*3 ] of? &my|his|her
+        ^ [ note|notice how|where ] i|my|the|he|she|they|@name|it|her|his
+        ^ [ notice the ] bend|way|angle|arch|line|shape|curve|tilt|twist|turn|position|gap
+        ^ [ note|notice the _ of my ]
+        look|watch|see [ what happens ]
+        ^ [ look how|what ]
+        ^ [ look ] at? how|what
+        ^ [ see|watch it|this first|again|done|once ]
+        [ so|where|until|before you|everyone|everybody|they|we all? can|could|may all? see ] !your|a|the|if|whether
+        [ so you|they see it|this|how|me|what|my ]
+        [ for you|everyone|all to see|watch ]
+        [ while|and|as|when you|everyone watch|watches|look ] $
+        [ sit|stand|stay|hang back|out|by and watch ]
+        [ check this|that|it|him|her|me|these out ]
+        [ focus|concentrate|zone|lock|home in? on me|my|@name|what ] !breath|breathing|voice|words|count
+        [ focus|concentrate on what i|@name|she|he ]
+        all? [ eyes front|forward ] on|at|to me|coach|@name
+        [ here is|'s what|how it|i|we|mine|she|he looks|look|do|mean|does|goes|'s|want|should ] like? !today|next
+        [ show everyone|everybody|the|us|them ] ,|.|!|how|group|class|what|your
+        @name|@role|i|we am|is|'s|are|will going? to? [ demonstrate|model|mime|show ]
+        [ the|that|this|same thing|one|stretch|turn|move|exercise|step|drill|pose|bit|part|hold|set|rep that? i|@name|she|he just? did|do|does|showed|demonstrated ] !last|on|for|when|yesterday
+        i|@name|she|he [ just did ] !that|a|my
+        [ what|everything|anything|whatever|all i|@name|she|he have|is|'s|am just? done|doing ] !my|to|for
+        [ what|everything|anything|whatever i|@name do|does|did ] ,|.|$|now|on|with|is|you
+        [ same thing|move|one i did ]
+        [ do|move|step|dance|go|lift|squat|lower|turn|reach|bend|march|sway|try|perform it|them|this|the|a|right? along? with me ] 
+        ^ [ join me ] !for|on|at|in|next|after
+        [ stay|keep with me ] ,
+        [ when|as|whenever|if i|@name _ up|down|back*2 , ? you|your ]
+        [ when|as my _ _ up|down|back|forward*2 , ? your|yours|you ]
+        my @body @do|goes|go|moves|lifts _*2 , [ your|yours @body? ]
+        [ when|as|whenever i @handle|@orient ] ,? you|your
+        [ act|be|move as|like my|our|a? shadow|mirror|twin|reflection ]
+        ^ [ trace|track|echo|shadow|match|follow|copy my ] !@heard
+        <!not [ reproduce|replicate|imitate|mimic|copy that|this|it|those|these ] !memo|email|page|list
+        [ by|from|through watching ]
+        [ should|must|to|needs|want|will look like this|that|mine|hers|his|@name|me ]
+        [ should|must|to|needs look like ] _*3 like mine|hers|his
+        [ the way|how|where|like|as mine|his|hers|theirs is|are|does|do|goes|has %ed|%ing|curled|bent|set|held ]
+        [ the way she|he|they|@name ] !and
+        [ compare|contrast mine|hers|his|@name ]
+        [ like the|that lady|man|woman|guy|girl|boy|person|people|lot|one|ones|chap|bloke ] in|next|beside|at|on|opposite|with|over|behind
+        ^ [ like me|us ] ,|.
+        [ @name is|'s a|the|your|our perfect|good|great|best|shining|textbook? example|model ]
+        [ a|the perfect|good|great|bad|textbook example|one : ]
+        [ take|follow|use @name 's? lead|example|cue ]
+        [ look|looking to the front|leader|left|right ] $
+        ^ [ ape|mimic|imitate|parrot|copy|shadow the|a|your _ ] !sound|noise|memo|cat|tree|motion|note|way|action|link|bird|movement|text|list|chart
+        then|and|, you go [ like that|this|so ]
+        hold|grip|do|try|keep|lift|carry|bend|grab|wear|tie|wrap|use|move|swing|turn|place|put _*3 [ this|my way ] $|and|instead|,|.
+        ^ [ do|not this ] $|,|.
+        is|are|'s|am doing [ this ] with|$|.|,|when
+        [ get|see|catch the picture|idea|gist|drift ] from|?|$
+    """,
     watch="""
         {look} {who}
         {look} {theirs}
@@ -144,7 +210,7 @@ _PHRASES = Phrases(
         you|you'all|all can|could|will|should|might|may [ see|notice ] me|my|mine
         watched me|us !train|grow
         {look} _*3 in|on my hand|hands|feet|shoulders
-        [ notice|see|watch how|where|what @adverb? i|my|we|he|she|@name ]
+        [ notice|see|watch how|where|what @adverb? i|my|he|she|@name ]
     """,
     invitation="""
         [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? see|observe|notice|tell ] !the|a|if|whether
@@ -249,6 +315,12 @@ _PHRASES = Phrases(
         [ the _? _ i have got? on|in show ]
         [ as i _ mine|it|them ]
         [ no? more|less|further|higher|lower|wider than i do|am|go|did ]
+        [ everybody|everyone do as @name ]
+        do [ as @name does|did ]
+        [ move|go|lift|step when|as i move|go|lift|step ]
+        [ spy on @det @role ]
+        here it is|'s [ in slow motion ]
+        [ take|have a good|proper|close|careful look ]
         [ borrow|steal|pinch|nick my|@name|his|her 's? _ ]
         [ treat|use me|@name as|like _? mirror|model|template|guide|example ]
         i am [ your|the mirror|model|template ]
@@ -292,7 +364,9 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
             if not _stands_alone(sentence, first, last):
                 continue
-        elif note == "watch" and _not_asked(sentence, first):
+        elif note == "watching" and not _watching(sentence, first):
+            continue
+        elif note in ("watch", "watching", "perceived") and _not_asked(sentence, first):
             continue
         elif note == "unlike" and words[first] == "like" and not _negated(sentence, first):
             continue
@@ -309,6 +383,39 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
             return False
     before = words[max(0, first - 2) : first]
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
+
+
+_CARE = frozenset(
+    "for out over that your ego it's step edge kerb curb gap door road traffic time clock timer tv telly television film video videos game games match numbers number"
+    " display screen scales weight pace water weather news corner floor stairs grandchildren kids football rugby telly's space tongue language dial needle gauge seconds"
+    " second label counter monitor scoreboard readout baby pot clips clip people it's".split()
+)
+_SEEN = LEXICON.mask("me", "they", "name", "role")
+
+
+def _watching(sentence: Sentence, place: int) -> bool:
+    """Whether "watch" asks to look at what somebody does, and not to take care or to read a clock."""
+    words, classes = sentence.words, sentence.classes
+    before = words[place - 1] if place else "."
+    if classes[place - 1] & LEXICON.mask("det", "poss", "not") and place:
+        return False  # "your watch"
+    if words[place].endswith("ing") and before not in ("keep", "stand", "by", "start", "just", "from", ".", ","):
+        return False
+    if not (place == 0 or classes[place - 1] & LEXICON.mask("leader", "pause") or before in ("you", "to", "me", "all", "everyone", "keep", "by", "you'll", "can", "will", "on", "back")):
+        return False
+    following = [word for word in words[place + 1 : place + 4]]
+    if not following or following[0] in (".", "!", ";", ":"):
+        return before not in ("to", "not")
+    head = following[0]
+    if head in ("it", "this", "again", "closely", "carefully", "once", "one", "and", "as", "while", "how", "what", "where", "first", "until", "then", "now", ",", "both", "another"):
+        return not (head == "it" and len(following) > 1 and following[1] in ("!", "on", "with", "if", "when", ".", "there")) and "space" not in following and not (
+            head == "where" and "your" in following or head == "how" and {"you", "your"} & set(following)
+        ) and not (head in ("one", "both") and {"knee", "foot"} & set(following))
+    if head in _CARE:
+        return False
+    if head in ("the", "his", "her", "their", "my", "our", "that", "those", "these", "a", "each"):
+        return not (_CARE & set(following)) and (head != "a") and not (head == "the" and not classes[min(place + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "role", "name") and not classes[min(place + 3, len(words) - 1)] & LEXICON.mask("body", "role", "name"))
+    return bool(classes[place + 1] & _SEEN)
 
 
 _NOT_ASKED = frozenset("no-one nobody from without nothing needn't instead rather never stopped stop quit hate hates love loves for".split())

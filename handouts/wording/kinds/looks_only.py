@@ -20,10 +20,10 @@ _PAIRS = frozenset(
     tuple(pair.split())
     for pair in """
     green light; green lights; red flag; red flags; black out; blacks out; blacked out; blue moon; white knuckle; white knuckles; golden rule; golden rules
-    gold standard; grey area; gray area; grey areas; gray areas; black belt; black belts; green belt; brown belt; white belt; yellow belt; orange belt; blue belt; red belt
+    gold standard; grey area; gray area; grey areas; gray areas; black belt; black belts; green belt; brown belt; yellow belt; orange belt
     orange juice; green tea; black tea; black coffee; white coffee; brown rice; white rice; white bread; brown bread; white noise; pink noise; blue light
     blue lights; white blood; red blood; white wine; red wine; red meat; white lie; white lies; black eye; pink eye; silver lining; gold medal; gold medals
-    silver medal; bronze medal; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red tape; red carpet
+    silver medal; bronze medal; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red carpet
     red herring; green fingers; green thumb; blue blood; blue cheese; blue sky; blue skies; clear blue; green room; brown sugar; black pepper; olive oil
     white flag; black sheep; grey matter; gray matter; white matter; brown fat; purple patch; red pepper; black market; red hot; white hot; red alert
     code red; black friday; white coat; white coats; blue badge; red cross; green cross; rose hip; black tie; white water; golden retriever; gold star; gold stars

@@ -10,7 +10,7 @@ from handouts.wording.prose import Sentence
 _STANDS_FOR = {
     # words that mean a picture and next to nothing else
     "surely": """
-        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|snaps|fresco|silhouette|silhouettes
+        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|snaps|avatar|avatars|pictured|instagram|tiktok|hologram|fresco|silhouette|silhouettes
     """,
     # words that mean a picture when they stand as a thing that one looks into
     "maybe": """
@@ -53,6 +53,18 @@ _PHRASES = Phrases(
         [ the|an|our anatomical _ ]
         [ the|a|my|our _? snap ] is|of|from|on|in|shows|that
         [ a|the|his|her matchstick|stick|pin man|men|figure ]
+        a|the|my|our [ sketch ] shows|is|of|gives
+        the {carrier} has|have [ pictures|photos|drawings ]
+        [ the|a|short|little frame|film ] where|showing|of|attached
+        attached|sent|emailed|made|posted|uploaded|linked [ a|the|you|some _? film|clip|link ]
+        [ next|last|previous|first slide ] ,|please|shows|is
+        the|our|my|that [ logo|tapestry|painting|statue|sculpture|banner|footprints|mosaic ] shows|in
+        [ the|our tv|telly|television|app|screen runs|shows|plays|demonstrates|displays|tells|leads ]
+        [ see attached|enclosed|below|left|right ] $
+        up on [ the board|screen|wall|whiteboard ]
+        [ drew|drawn a|the|you|little|man|it _? _? ] &doing|with|of|for|.|showing
+        [ open|launch|load the app ] and|to
+        [ the little|wee man|men|guy|people|figure ] on|in|doing
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]
         [ traced|plotted|animated|sketched|drawn|pictured|painted|printed|marked|highlighted|shaded|circled on|in the|your|our {carrier} ]

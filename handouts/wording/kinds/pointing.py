@@ -9,7 +9,7 @@ from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import PAUSES, Sentence
 
 _STANDS_FOR = {
-    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even",
+    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|than|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even",
 }
 
 _PHRASES = Phrases(
@@ -28,6 +28,28 @@ _PHRASES = Phrases(
         [ this|that|these|those one|ones ] &here|there
         [ this|that row|group|side|half|lot|line|team|corner|end ] goes|go|starts|start|first|leads
         for|at|to [ there ] and there
+        between [ here and there ]
+        [ this|that _? to this|that one ]
+        [ to? the far|near|deep|shallow|other end|side|corner there|here ]
+        as [ here|there ] $
+        [ so far|much|low|high|wide and no ]
+        step|stride|lunge|pause|stretch|line [ this|that long ]
+        [ {about}*2 this|that much room|space|gap|slack|distance|clearance|daylight|bend|lift|turn|lean ]
+        drop|lift|raise|lower|bend|move|turn|open|lean|slide|tilt _? [ that|this much ]
+        [ this is|'s where ] you|it|the|your|they !live|train|meet|work
+        [ this is|'s as @dim as ]
+        [ this|that is|'s how wide|high|far|low|deep|big|long|close ] your|the|it|they|apart|i !come|have
+        that is|'s [ how wide|high|low|deep|big|close ] your|the|it|they|apart|i
+        [ that is|'s as @dim as i ]
+        [ this ] is the height|width|depth|angle|distance|line|spot|place
+        , [ there ] ! 
+        [ that is|'s how far ] you go
+        [ thereabouts ] $
+        [ this|these|that row|side|half|corner|end ] of the room|hall|studio|pool|gym|mat|class|pitch|court|floor
+        [ in|into|make|with|of this|that shape|size ]
+        [ that size ] of
+        [ this muscle|bone|tendon|joint|bit|spot|point|end|one here ]
+        [ that muscle|bone|tendon|joint|bit|spot|point|end|one there ]
         for|at there and [ there ]
         [ here ] and here
         here and [ here ]
@@ -55,7 +77,8 @@ _PHRASES = Phrases(
         [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib ]
     """,
     thing="""
-        at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across [ this|that|these|those _? @room ]
+        at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across|off|onto|into|use|grab|take|touch|fetch|hit|reach [ this|that|these|those _? @room ]
+        at|to|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across [ that|those _? @surface|@kit ] !with|and
     """,
 )
 
@@ -233,8 +256,14 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
     if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until"):
-        if not (prefix[-1] in ("at",) and after in _ENDS and after != "," and before in ("stop", "pull", "anchor")):
-            return prefix[-1] in ("until",)
+        if not (
+            prefix[-1] == "at"
+            and after in _ENDS
+            and after != ","
+            and first > 1
+            and any(bits & _HANDS for bits in classes[max(0, first - 4) : first])
+        ):
+            return prefix[-1] == "until"
     if after == "of" and any(word in _PLAN for word in words[last : last + 4]):
         return False
     if noun in ("bit", "part", "point", "section", "half", "mark", "line") and sentence.classes[min(last, len(words) - 1)] & _DOES and not prefix:
@@ -258,7 +287,7 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
     if noun == "stage":
         return False
     if noun.rstrip("s") in ("side", "line", "end", "step", "station", "bar", "block", "machine", "mat"):
-        return noun.rstrip("s") in ("end", "line", "side") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from")
+        return noun.rstrip("s") in ("end", "line", "side", "mat", "block", "bar") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from", "behind", "past")
     return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
 
 

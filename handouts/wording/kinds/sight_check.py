@@ -108,6 +108,37 @@ _PHRASES = Phrases(
         looks|look [ _ to you ] 
     """,
     looks="""
+        face|facing [ the|a mirror|mirrors ] !wall
+        ^ [ look down ] :|,
+        ^ [ look at your _? @body ] :|,|and|to|—
+        ^ [ look down at your _? @body ]
+        [ keep|have an|your eye on the time|pressure|pace|heart|rate|clock|watts ]
+        @be|one|band|ones [ marked|labelled|labeled|printed|stamped ] @number|light|medium|heavy|hard|easy|soft|strong|with
+        [ look|looking|search|hunt for the|a|any number|mark|marks|line|label|sign|logo|arrow|marking|markings|gap|dot|sticker|tag|swelling|light ]
+        ^ [ see if|whether|that your|the|one|both|either _ ] !get|can|feel
+        ^ [ watch your|the|both _? @body|bar|weight|bell|needle ] as|rise|move|travel|all|go|drift|drop|doesn|do|does|through|come
+        ^ [ watch where ] you|your
+        ^ [ watch that ] your|the|neither
+        ^ [ look where ] you
+        ^ [ look around|behind|over|round you? ] before|to|first|for|and
+        [ look out|look-out for the|a|any mark|marks|marker|markers|line|lines|cone|cones|sign|signs|step|steps|obstacle|obstacles ]
+        [ spot|sight your landing|target|line ]
+        [ sight the|a target|line|pin|ball|flag|bar ]
+        [ aim|line with|up your|by eye|eyes|eyeline ]
+        [ look|looks the same|longer|shorter|even|level|straight|equal|alike ]
+        [ compare|check how they|it|both look|looks ]
+        ^ [ film|video|record|photograph yourself ]
+        [ take a photo|picture|video|selfie of yourself ]
+        [ have|take a _? look at your|the|both ]
+        [ look at your|the shadow|reflection|alignment|posture|form|stance ]
+        [ peek|peep|peer|glance through|under|between|past|round|around ]
+        ^ [ scan the|your|each ] !code|qr
+        ^ [ spot the ] gap|difference|bend|dip|wobble|lump
+        [ see light|daylight through|under|between? ]
+        [ no|any|some daylight between|under|through ]
+        [ see the needle|light|lights|bulb|lamp|number|numbers|display|dial|flag|signal ]
+        when|until|if|once [ the _? light|lights|lamp|led|bulb goes|go|turns|turn|flashes|flash|changes|comes|blinks|is ]
+        [ the pacing|signal|warning|indicator|traffic light|lights ]
         [ {look_hard} {your} ]
         [ look|glance|peek|check|peep|squint down|back now|at? again|and|to|every|once|that|your ] 
         ^ [ look ] to see|check|make

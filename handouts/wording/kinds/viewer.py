@@ -79,6 +79,17 @@ _PHRASES = Phrases(
         [ as seen|viewed|watched|filmed from ]
         [ seen|viewed|watched|filmed|photographed|looking|looked from|at? the|my|behind|front|above|side|below ] &front|side|behind|above|below|back|left|right|@camera|.|,
         [ viewed|seen from ]
+        [ as i|we look|watch|see|view|face at? you|it ]
+        [ from here ] it|that looks|is|'s|seems
+        [ from the side|front|back|top view|angle ] ,|you|it
+        [ side|front|back|rear view ] ,|please|$
+        [ bow|wave|salute|smile|curtsey|curtsy|nod to? at? the|your _? @camera|judges|audience|crowd|class|panel ]
+        [ in the|our|your coach|trainer|instructor|teacher|leader|camera 's direction ]
+        [ line|queue|lined up|behind behind|beside|with me ]
+        [ away|off from camera|screen|shot ]
+        [ toward|towards|to camera ]
+        [ the mirror|opposite of my _ ]
+        [ get|keep|have|fit _*4 in the? frame|shot|picture ]
         [ from my|our|the @camera|viewer|observer|onlooker|audience|teacher|coach|instructor|trainer 's? point|angle|side|view|viewpoint|perspective|end|seat ]
         [ from my side|end|angle|viewpoint|perspective|seat|chair|window ] !there|of|i|we
         [ from where i|we am|'m|sit|sat|stand|stood|are|was ]
