@@ -19,6 +19,8 @@ from handouts import carried
 from handouts.amounts import quoted, read_date
 from handouts.errors import Fault, StudioFaults
 from handouts.fitting.fit import fit
+from handouts.forms.log_text import NoLogText, holds_log
+from handouts.forms.log_text import read as read_log_text
 from handouts.logbook.asked import ReadersQuestion, add_questions
 from handouts.logbook.drafts import Draft, read_drafts, write_drafts
 from handouts.logbook.files import CannotLog, append_lines, answer_warning, clean, log_path, open_warnings
@@ -134,10 +136,32 @@ def _from_file(desk: _Desk, source: str) -> Iterator[Message]:
         text = read_text(Path(source), shown)
     if not text.strip():
         raise StudioFaults((Fault(shown, 0, "there is nothing in it", "choose the file that the client sent"),))
-    if source.lower().endswith(".csv") or text.startswith("date,"):
+    if holds_log(text):
+        yield _from_page(desk, text, shown)
+    elif source.lower().endswith(".csv") or text.startswith("date,"):
         yield from _from_csv(desk, text, shown)
     else:
         yield from _from_text(desk, text)
+
+
+def _from_page(desk: _Desk, text: str, shown: str) -> Message:
+    """The log that the page saves or copies."""
+    try:
+        saved = read_log_text(text)
+    except NoLogText as problem:
+        raise CannotLog(f"{shown}: {problem}") from None
+    if saved.client != desk.code:
+        raise CannotLog(f"{shown}: this is the log of {saved.client}, not of {desk.code}; write: handouts log {saved.client} --from {shown}")
+    fields = [Filled(SESSION, "date", saved.date)] if saved.date else []
+    for part in saved.parts:
+        said = {one.name: one for one in part.fields}
+        where = said["part"].text if "part" in said else ""
+        if "question" in said:
+            fields.append(Filled(part.exercise, f"question_{where}" if where else "question", said["question"].text))
+        elif "unclear" in said:
+            fields.append(Filled(part.exercise, f"question_{where}" if where else "question", f"{said['unclear'].label}."))
+        fields += [Filled(part.exercise, one.name, clean(one.text)) for one in part.fields if one.name not in ("part", "question", "unclear")]
+    return Message(raw_of(fields), desk.language, tuple(fields), plan=saved.plan, version=saved.version)
 
 
 _CSV_FIELDS = ("weight", "reps", "time", "seconds", "metres", "rounds", "effort", "note", "warning", "question")
@@ -227,7 +251,8 @@ def _correction(desk: _Desk, asked: Asked, date: datetime.date | None) -> Messag
     exercise = next((field.exercise for field in asked.fields if field.exercise != SESSION), old.exercise or SESSION)
     had |= {field.name if "_" in field.name or field.name not in ("weight", "reps", "metres") else f"{field.name}{side}": field.text for field in asked.fields}
     fields = tuple(Filled(exercise, name, text) for name, text in had.items() if text)
-    return Message(raw_of(fields), desk.language, fields, date or old.date, asked.plan or old.plan, asked.version or old.version, old.line)
+    raw = f"correction of line {old.line}: {raw_of(asked.fields) or date or asked.plan}"
+    return Message(raw, desk.language, fields, date or old.date, asked.plan or old.plan, asked.version or old.version, old.line)
 
 
 # --- the desk -------------------------------------------------------------------------
@@ -356,7 +381,7 @@ class _Desk:
         new = []
         for asked in understanding.asked:
             text = self.studio.exercises.get((asked.exercise, asked.language))
-            part, words = place_of(asked.words, text) if text else ("", "")
+            part, words = place_of(asked.words, text, asked.part) if text else ("", "")
             new.append(ReadersQuestion(
                 self.code, 0, date, plan, str(version or ""), asked.exercise, asked.language, part, words, clean(asked.words),
             ))

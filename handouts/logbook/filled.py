@@ -29,6 +29,9 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
         side: Side | None = "left" if tail == "left" else "right" if tail == "right" else None
         place = (field.exercise, side)
         claim = claims.get(place, _claim(field.exercise, side, names))
+        if kind == "question":
+            heard = _both(heard, Heard(asked=(Asked(text, claim.id or claim.name, tail),)))
+            continue
         more = _read(kind, text, claim, names, today)
         if isinstance(more, Claim):
             claims[place] = more
@@ -93,8 +96,6 @@ def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date
         if words.has("none", folded(text)):
             return Heard()
         return Heard(warnings=(Warning(text, "" if claim.id == SESSION else claim.id),))
-    if kind == "question":
-        return Heard(asked=(Asked(text, claim.id),))
     return None
 
 

@@ -7,6 +7,7 @@ goes on where it was.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from handouts.fitting.fitted import FittedSession
@@ -81,6 +82,6 @@ def next_after(asked: tuple[Prompt, ...], at: int, fields: tuple[Filled, ...]) -
     return at
 
 
-def raw_of(fields: tuple[Filled, ...]) -> str:
+def raw_of(fields: Iterable[Filled]) -> str:
     """What was filled in, as one message."""
     return "; ".join(f"{field.exercise} {field.name.replace('_', ' ')}: {field.text}" for field in fields)

@@ -29,7 +29,8 @@ class Filled:
     exercise: its id, or "session".
     name: of the field, as `handouts.handout.LogField` names it: "weight",
         "weight_left", "reps", "reps_right", "time", "distance", "rounds",
-        "date", "effort", "pain", "question", and "note".
+        "date", "effort", "pain", "note", and "question"; "question_PART" is
+        about one part of the text.
     text: what was written, word for word.
     """
 
@@ -149,10 +150,13 @@ class Asked:
     """A reader's question about an instruction.
 
     exercise: words that name it, or its id; "" where nothing tells.
+    part: of the text, as an anchor ends ("start-position"), "" where nothing
+        tells.
     """
 
     words: str
     exercise: str = ""
+    part: str = ""
 
 
 @dataclass(frozen=True)
@@ -244,11 +248,13 @@ class TextQuestion:
     """A reader's question with the exercise that it is about.
 
     language: of the text that the reader has in hand.
+    part: as in `Asked`.
     """
 
     exercise: str
     language: str
     words: str
+    part: str = ""
 
 
 @dataclass(frozen=True)

@@ -1083,7 +1083,7 @@ class _Reading:
                           (*(Proposal(id, self._title(id)) for id in (within or ids)), Proposal(SESSION, "the whole session")))
                 continue
             language = self.client.language if (id, self.client.language) in self.known.exercises else "en"
-            asked.append(TextQuestion(id, language, question.words))
+            asked.append(TextQuestion(id, language, question.words, question.part))
         return tuple(asked)
 
     # --- what is in the log already ------------------------------------------------------
