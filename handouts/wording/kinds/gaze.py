@@ -403,7 +403,7 @@ def _focus(words: list[str], place: int) -> Span | None:
     if _at(words, place + 1) == "on" or (_at(words, place + 1) in ("your", "both") and _at(words, place + 2) in ("eyes", "gaze", "sight", "vision")):
         start = place + 2
         if _at(words, place + 1) != "on":
-            return place, place + 3
+            return _eyes(words, place + 2) or (place, place + 3)
         for reach in range(start, min(start + 5, len(words))):
             if words[reach] in eyes.TARGETS and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points") or (words[reach] in ("point", "thing") and words[reach - 1] in ("a", "one", "fixed", "still", "single", "the", "focal")):
                 return (place - 1 if _at(words, place - 1) == "not" else place), reach + 1
@@ -532,18 +532,100 @@ _READERS = {
 }
 
 
+# --- what to write instead --------------------------------------------------------------------------------------------
+
+_UPWARD = frozenset("up ceiling sky roof rafters rafter beam beams balcony lampshade lamp stars clouds upward upwards skyward lift raise".split())
+_DOWNWARD = frozenset("down floor mat ground feet foot toes toe shoes navel knees shins downward downwards lower drop tiles".split())
+_AHEAD = frozenset("ahead forward forwards front straight level horizon horizontal".split())
+_STILL = frozenset("spot point mark something still focal".split())
+_MOVING = frozenset("hand hands thumb thumbs fingertip fingertips finger fingers ball elbow bell".split())
+
+
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    said = sentence.words[first:last]
+    around = sentence.words[first : last + 4]
+    side = next((word for word in around if word in ("left", "right")), "")
+    if "shoulder" in around or "behind" in said or (side and "shoulder" not in around and not _UPWARD & set(said)):
+        over = side or "left"
+        return f"Say where the nose goes, not the eyes: \"turn your head until your nose is over your {over} shoulder\", or the clock hour."
+    moving = next((word for word in said if word in _MOVING), "")
+    if moving and ("follow" in said or "as" in around or "watch" in said or "track" in said or "along" in said):
+        return f"Say what the head does: \"turn your head so that your nose follows your {moving}\"."
+    if _STILL & set(said):
+        return "Give something to hold instead of something to look at: \"rest one fingertip on the wall, chin level, nose toward 12 o'clock\"."
+    if "not" in said and _DOWNWARD & set(said):
+        return "Say where the head stays: \"keep your chin level, the back of your neck long\"."
+    if _UPWARD & set(said):
+        return "Say how far the chin lifts: \"lift your chin until your nose points toward the ceiling\", or stop at the hour that suits."
+    if _DOWNWARD & set(said):
+        return "Say where the nose points and how near the chin comes: \"nose toward the floor, one fist between chin and breastbone\"."
+    if _AHEAD & set(said):
+        return "Say where the head is: \"chin level, nose toward 12 o'clock\"."
+    return "Say where the chin and the nose go, not the eyes: \"chin level, nose toward 12 o'clock\"."
+
+
+_POINTED = frozenset("look gaze stare peer".split())
+
+
+def rewrite(sentence: Sentence, first: int, last: int) -> str | None:
+    """The same order to the nose instead of the eyes, where the words are plain enough for that."""
+    words = sentence.words
+    said = words[first:last]
+    asked = first == 0 or words[first - 1] in PAUSES or words[first - 1] in ("and", "then")
+    if not asked:
+        return None
+    new = None
+    rest = [word for word in said[1:] if word not in ("straight", "up", "down", "directly", "dead")]
+    if said[0] in _POINTED or said[0] == "eyes":
+        if not rest and said[-1] != "down" and "up" not in said or rest in (["ahead"], ["forward"], ["forwards"], ["front"]):
+            new = "keep your chin level and your nose straight ahead"
+        elif len(rest) > 2 and rest[0] in ("at", "to", "toward", "towards", "on", "over") and rest[1] in ("the", "your") and len(rest) < 6:
+            if rest[-1] in eyes.FAR_THINGS or rest[-1] in ("shoulder", "mat", "navel"):
+                start = first + said.index(rest[1], 1)
+                new = "point your nose toward " + sentence.quote(start, last)
+    if new and sentence.quote(first, first + 1)[:1].isupper():
+        new = new[:1].upper() + new[1:]
+    return new
 
 
 ENGLISH = Kind(
     name="gaze",
     strength="advice",
-    why="Sets the head by what the eyes look at.",
+    what="The eyes are used to set the head or to keep the balance.",
+    why="A reader who does not see cannot aim the eyes; the head is set by the chin and the nose, and balance by touch.",
     suggest=suggest,
+    rewrite=rewrite,
     triggers=frozenset(_READERS),
     find=find,
-    flag=(),
-    leave=(),
+    flag=(
+        "[[Look at the ceiling]] and breathe out.",
+        "[[Eyes forward]], chest up.",
+        "[[Fix your gaze on a spot]] by the door.",
+        "[[Look over your left shoulder]].",
+        "[[Don't look down]], feel for the step with your toes.",
+        "Chest lifted, you're [[looking at the ceiling]].",
+        "[[Watch your thumb]] as the arm circles.",
+        "[[Pick a spot on the wall and stare at it]].",
+        "[[Follow your hand with your eyes]].",
+        "Neck: [[eyes level]], chin tucked.",
+        "[[Keep your eyes on the ball]].",
+        "Turn the head, and [[let the eyes go]] with it.",
+        "[[Focus on a spot]] near the door and lift one foot.",
+    ),
+    leave=(
+        "Close your eyes and breathe.",
+        "Get your eyes under the bar before you unrack it.",
+        "Chin level, nose toward 12 o'clock.",
+        "Face the floor.",
+        "Look after your wrists, and look out for dizziness.",
+        "You can look forward to sore calves tomorrow.",
+        "Look, it is only ten reps.",
+        "Focus on your breath.",
+        "Watch your step on the ramp.",
+        "Look down to check that both knees point forward.",
+        "Hands level with your eyes.",
+        "Looking ahead, week five adds a set.",
+        "Look past the numbers this week.",
+    ),
 )

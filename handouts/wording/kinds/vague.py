@@ -826,18 +826,100 @@ for _word in say.SHAPED:
     _READERS.setdefault(_word, _shaped)
 
 
+# --- what to write instead --------------------------------------------------------------------------------------------
+
+_TURNS = frozenset("turn turned turning rotate rotated rotation twist twisted out-turned turn-out turnout toes toe nose head".split())
+_BENDS = frozenset("bend bends bent bending flexed flex flexion knee knees elbow elbows unlock lean leaning lean tilt tilted tilting tip tipped hinge hinged arch angle incline".split())
+_ROUNDS = frozenset("circle circles arc arcs loop loops pulse pulses pump pumps beat beats swing swings wave waves movement movements motion range".split())
+_HEIGHTS = frozenset("high higher low lower lift lifted raise raised hover drop dropped height up down deep deeper sink squat lunge shallow".split())
+_LEVELS = {
+    **dict.fromkeys(("arm", "arms", "elbow", "elbows"), '"elbows level with your shoulders"'),
+    **dict.fromkeys(("hand", "hands", "wrist", "fist", "fists"), '"hands level with your navel"'),
+    **dict.fromkeys(("leg", "legs", "knee", "knees", "thigh", "thighs"), '"knee level with your hip"'),
+    **dict.fromkeys(("heel", "heels", "foot", "feet", "toe", "toes"), '"heel one fist above the floor", "foot level with the other knee"'),
+    **dict.fromkeys(("chin", "head", "nose"), '"chin one fist above your breastbone"'),
+    **dict.fromkeys(("hips", "hip", "bum", "bottom", "butt"), '"hips level with your knees", "until your thighs touch the seat"'),
+}
+_STRIDES = frozenset("step steps stride strides lunge lunges hop hops jump jumps walk walking pace paces".split())
+_HANDS = frozenset("hand hands arm arms grip elbow elbows fingers".split())
+_FEET = frozenset("foot feet heel heels toe toes knee knees leg legs stance".split())
+
+
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say how far."
+    words = sentence.words
+    start = max(_clause(words, first), first - 8)
+    near = words[start : last + 5]
+    part = next((word for word in reversed(words[start:last]) if word in _BODY and word not in say.NOT_A_LANDMARK), "") or next(
+        (word for word in words[last : last + 5] if word in _BODY and word not in say.NOT_A_LANDMARK), ""
+    )
+    way = next((word for word in near if word in ("left", "right", "forward", "forwards", "back", "backward", "backwards")), "")
+    said = frozenset(near)
+    marked = frozenset(words[first:last])
+    if marked & {"off", "hover", "clear"} or "floor" in marked:
+        return "Say how high in fists or fingers: \"one fist above the floor\"."
+    if marked & _ROUNDS or (said & _ROUNDS and not marked & _STRIDES):
+        return "Say how big by something the hand knows: \"as wide as your palm\", or where it starts and ends."
+    if marked & _STRIDES or said & _STRIDES and not said & _TURNS:
+        where = {"left": "to your left", "right": "to your right", "back": "back", "backward": "back", "backwards": "back"}.get(way, "forward")
+        return f"Say how far in your own feet: \"one foot length {where}\", \"two foot lengths\"."
+    if marked & {"wide", "wider", "narrow", "narrower", "apart", "together", "gap", "space", "distance", "closer", "close", "spread"} or said & {"apart", "stance"}:
+        if said & _HANDS and not said & _FEET:
+            return "Say how wide by the body: \"hands one thumb length outside your shoulders\"."
+        return "Say how wide by the body: \"feet as wide as your hips\", \"two fists between your knees\"."
+    if said & _TURNS and not said & {"bend", "bent", "lean", "tilt"}:
+        return "Say the clock hour: \"left toes toward 11, right toes toward 1\" (one hour is 30 degrees)."
+    if said & _BENDS:
+        return "Say when to stop: at a clock hour, or where one part meets or stands over another, as in \"until your knees are over your toes\"."
+    if marked & _HEIGHTS or said & _HEIGHTS:
+        return f"Say which part of the body it is level with: {_LEVELS.get(part, _LEVELS['hips'])}."
+    if way:
+        return f"Say how far {way}: in finger or hand widths, in foot lengths, or until something touches."
+    if part:
+        return f"Say how far your {part} goes: in finger or hand widths, in foot lengths, or until something touches."
+    return "Say how far: in finger or hand widths, in foot lengths, to a clock hour, or until something touches."
 
 
 ENGLISH = Kind(
     name="vague",
     strength="advice",
+    what="A distance, an angle, a width or a height without a measure.",
     why="A size without a measure: two readers would do two different things.",
     suggest=suggest,
     triggers=frozenset(_READERS),
     find=find,
-    flag=(),
-    leave=(),
+    flag=(
+        "Turn your toes [[slightly]] out.",
+        "Feet [[a little wider]] this time.",
+        "Take [[a big step]] to the side.",
+        "Hands [[wide]], thumbs up.",
+        "Stay [[low]] on the way across.",
+        "Draw [[small circles]] with your elbows.",
+        "Land with [[a slight bend]] at the knees.",
+        "Let the hand hover [[just off the mat]].",
+        "Open the arms, [[not too wide]].",
+        "Keep the tip of the pole [[way in front]].",
+        "Drop [[partway]] and hold.",
+        "Elbows tucked [[in some]] on the way down.",
+        "Keep the circles [[small]] and slow.",
+        "Trunk lean: [[minimal]].",
+        "Hips [[higher]].",
+    ),
+    leave=(
+        "Turn your toes slightly out, about two fingers.",
+        "Step out a bit wider than your hips.",
+        "Take a big step, about two of your foot lengths.",
+        "Lean back a bit, until your shoulder blades touch the chair.",
+        "Keep the elbows close to your ribs, hands just outside the shoulders.",
+        "Lift as high as you like, as far as is comfortable.",
+        "You may feel slightly tired, so take a little water.",
+        "Go a bit slower and rest a little longer.",
+        "Keep your knees soft and your neck long.",
+        "Lower the bar a few inches.",
+        "Press the small of your back into the mat.",
+        "My hips drop a bit when I get tired.",
+        "Use a small towel on a low bench.",
+        "Set the volume low and keep your spirits high.",
+        "Walk little and often.",
+    ),
 )
