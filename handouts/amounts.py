@@ -16,6 +16,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal, TypeAlias
 
+from handouts.errors import quoted
+
 KILOGRAMS_PER_POUND = Decimal("0.45359237")
 
 MassUnit: TypeAlias = Literal["kg", "lb"]
@@ -38,12 +40,6 @@ class Mass:
 
     def __str__(self) -> str:
         return f"{short_number(self.amount)} {self.unit}"
-
-
-def quoted(text: str) -> str:
-    """What the user wrote, in quotes, short and on one line, for a message."""
-    words = " ".join("".join(sign if sign.isprintable() else " " for sign in text).split())
-    return f"'{words if len(words) <= 60 else words[:57] + '...'}'"
 
 
 def _plain(text: str) -> str:
@@ -171,12 +167,42 @@ def read_pieces(text: str) -> Pieces:
 
 
 @dataclass(frozen=True)
+class Tension:
+    """The pull of a band as its maker gives it, from little to full stretch."""
+
+    low: Decimal
+    high: Decimal
+    unit: MassUnit
+
+    @property
+    def most(self) -> Mass:
+        """The pull at full stretch."""
+        return Mass(self.high, self.unit)
+
+    def __str__(self) -> str:
+        low = "" if self.low == self.high else f"{short_number(self.low)}-"
+        return f"{low}{short_number(self.high)} {self.unit}"
+
+
+def read_tension(text: str) -> Tension:
+    """Read "5-9 kg" or "15 lb" as the pull of a band.  Raises ValueError otherwise."""
+    found = re.fullmatch(rf"({_NUMBER})(?: ?[-–] ?({_NUMBER}))? ?(kg|lb)", _plain(text))
+    if not found or Decimal(found[2] or found[1]) == 0:
+        raise ValueError(f"{quoted(text)} is not the tension of a band; write '5-9 kg' or '15 lb', as its maker does")
+    low, high = Decimal(found[1]), Decimal(found[2] or found[1])
+    if high < low:
+        raise ValueError(f"{quoted(text)} runs downwards; write the smaller number first")
+    return Tension(low, high, "lb" if found[3] == "lb" else "kg")
+
+
+@dataclass(frozen=True)
 class AskedLoad:
     """A load that a plan or a trainer asks for.
 
     kind: "mass" (mass holds it), "percent" (of the estimated maximum),
-        "effort" (whatever leaves the asked effort), "bodyweight", or "band"
-        (name holds the band's name).
+        "effort" (whatever leaves the asked effort), "bodyweight", or "band":
+        by name (name holds it), by tension (mass holds the most that it may
+        pull), or by order (place holds "lightest" or "strongest").
     each: True where the mass stands for each hand of a pair.
     """
 
@@ -185,10 +211,19 @@ class AskedLoad:
     percent: int = 0
     name: str = ""
     each: bool = False
+    place: Literal["lightest", "strongest", ""] = ""
+
+    def __str__(self) -> str:
+        """As it is written in a file."""
+        if self.kind == "band":
+            return f"{self.place} band" if self.place else f"band up to {self.mass}" if self.mass else f"band {self.name}"
+        words = {"percent": f"{self.percent} % of maximum", "effort": "by effort"}
+        return words.get(self.kind, self.kind) if self.mass is None else f"{self.mass}{' each' if self.each else ''}"
 
 
 def read_load(text: str) -> AskedLoad:
-    """Read "6 kg", "6 kg each", "70 % of maximum", "by effort", "bodyweight", "band long loop"."""
+    """Read "6 kg", "6 kg each", "70 % of maximum", "by effort", "bodyweight",
+    "band long loop", "band up to 6 kg", "lightest band" or "strongest band"."""
     words = _plain(text)
     if words == "bodyweight":
         return AskedLoad("bodyweight")
@@ -198,6 +233,12 @@ def read_load(text: str) -> AskedLoad:
         if not 30 <= int(found[1]) <= 100:
             raise ValueError(f"{quoted(text)} is outside 30 to 100 % of maximum; write a per cent in that range")
         return AskedLoad("percent", percent=int(found[1]))
+    if words == "lightest band":
+        return AskedLoad("band", place="lightest")
+    if words == "strongest band":
+        return AskedLoad("band", place="strongest")
+    if found := re.fullmatch(r"band up to (.+)", words):
+        return AskedLoad("band", mass=read_mass(found[1]))
     if found := re.fullmatch(r"band ([\w -]+)", words):
         return AskedLoad("band", name=found[1])
     each = words.endswith(" each")

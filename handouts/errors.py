@@ -66,3 +66,9 @@ class UnknownCharacter(RenderError):
     def __init__(self, message: str, characters: tuple[tuple[str, str, int], ...] = ()):
         self.characters = characters
         super().__init__(message)
+
+
+def quoted(text: str) -> str:
+    """What the user wrote, in quotes, short and on one line, for a message."""
+    words = " ".join("".join(sign if sign.isprintable() else " " for sign in text).split())
+    return f"'{words if len(words) <= 60 else words[:57] + '...'}'"

@@ -18,8 +18,7 @@ from typing import Any, TypeAlias
 
 import yaml
 
-from handouts.amounts import quoted
-from handouts.errors import Fault, StudioFaults
+from handouts.errors import Fault, StudioFaults, quoted
 
 DEEPEST = 20
 """Blocks within blocks; a client file needs five."""
