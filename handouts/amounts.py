@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal, TypeAlias
 
-from handouts.errors import quoted
+from handouts.errors import quoted as quoted
 
 KILOGRAMS_PER_POUND = Decimal("0.45359237")
 

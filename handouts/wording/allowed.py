@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from handouts.wording.names import ALL_NAMES, instead_of
 from handouts.wording.prose import comments
@@ -31,8 +31,7 @@ WHY = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Allow:
+class Allow(NamedTuple):
     """One such comment.
 
     start, end: characters of the text.  line: that it speaks for, from 1.

@@ -35,8 +35,7 @@ ENDINGS = (".md", ".markdown", ".txt")
 _LINE_END = re.compile("\r\n|\r|\n")
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(NamedTuple):
     """A mark, or a flaw of the text as a whole, with its place in the author's file.
 
     line, column, end_line, end_column: from 1; the end is the place after the
@@ -276,7 +275,7 @@ def _with_original(facts: Facts, shown: str, language: str) -> Facts:
         found = read_facts(decode_text(read_bytes(original, str(original), LARGEST), ""), "")
     except StudioFaults:  # its own check tells
         return facts
-    return replace(found, language=facts.language)
+    return found._replace(language=facts.language)
 
 
 # --- places --------------------------------------------------------------------
@@ -328,7 +327,7 @@ def _at_line_ends(checked: CheckedText, data: bytes) -> CheckedText:
     def placed(finding: Finding) -> Finding:
         start = starts[finding.line - 1] + finding.column - 1
         end = starts[finding.end_line - 1] + finding.end_column - 1
-        return replace(finding, start=start, end=end, words=original[start:end])
+        return finding._replace(start=start, end=end, words=original[start:end])
 
     return replace(
         checked,

@@ -156,8 +156,8 @@ _SIGNS = {"^": CLAUSE_START, "$": CLAUSE_END, "[": OPEN, "]": CLOSE}
 def _part(lexicon: Lexicon, piece: str) -> Part:
     if piece in _SIGNS:
         return Part(_SIGNS[piece], frozenset(), 0, 0, False)
-    if piece.isalpha():
-        return Part(ONE, frozenset((piece,)), 0, 1, False)
+    if piece.replace("|", "").isalpha():
+        return Part(ONE, frozenset(piece.split("|")), 0, 1, False)
     sort, most = ONE, 1
     for sign, look in (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT)):
         if piece.startswith(sign) and len(piece) > len(sign):

@@ -32,10 +32,10 @@ def _text(text: CheckedText) -> dict[str, Any]:
         "marks": [_finding(finding, "kind") for finding in text.marks],
         "whole_text": [_finding(finding, "check") for finding in text.whole_text],
         "allowed": [{**_finding(allowed.finding, "kind"), "reason": allowed.reason} for allowed in text.allowed],
-        "reading": asdict(text.reading),
+        "reading": text.reading._asdict(),
     }
 
 
 def _finding(finding: Finding, name: str) -> dict[str, Any]:
-    fields = asdict(finding)
+    fields = finding._asdict()
     return {name: fields.pop("name"), **fields}

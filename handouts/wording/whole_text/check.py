@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from handouts.wording.marks import Strength
@@ -25,8 +24,7 @@ class Flaw(NamedTuple):
     suggest: str
 
 
-@dataclass(frozen=True)
-class Check:
+class Check(NamedTuple):
     """One check, with everything that belongs to it.
 
     name: as findings carry it, such as "clock-frame".

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from handouts.wording.whole_text.check import Check, Flaw
 from handouts.wording.whole_text.document import Document
@@ -20,8 +20,10 @@ from handouts.wording.whole_text.hours import (
 )
 
 
-@dataclass(frozen=True)
-class _Words:
+_TOKEN = re.compile(r"[^\W_]+(?:'[^\W_]+)?|[^\w\s]")
+
+
+class _Words(NamedTuple):
     """What the words of one language say about a direction.
 
     small: an amount too small for two hours.  carrying: words that may stand
@@ -33,7 +35,7 @@ class _Words:
     """
 
     small: re.Pattern[str]
-    carrying: re.Pattern[str]
+    carrying: frozenset[str]
     limb: re.Pattern[str]
     outward: re.Pattern[str]
     inward: re.Pattern[str]
@@ -57,9 +59,11 @@ def _words(language: str) -> _Words:
         limb = "pied|genou|jambe|cuisse|talon|orteils?|hanche|bras|avant-bras|main|coude|poing|paume|épaule|pouce"
         return _Words(
             small=pattern(r"\b(?:légèrement|un\s+(?:tout\s+petit\s+)?peu|à\s+peine|un\s+brin)\b"),
-            carrying=pattern(
-                rf"(?:[\s,]|\b(?:{limb}s?|le|la|les|vos|votre|deux|chaque|gauches?|droite?s?|vers|à|l['’]extérieur|dehors|en|ouverte?s?|"
-                r"tournée?s?|pointée?s?|et|de|côté|l['’]intérieur)\b|l['’])*"
+            carrying=frozenset(
+                "pied pieds genou genoux jambe jambes cuisse cuisses talon talons orteil orteils hanche hanches bras main mains "
+                "coude coudes poing poings paume paumes épaule épaules pouce pouces le la les vos votre deux chaque gauche "
+                "gauches droit droite droits droites vers à l'extérieur l'intérieur dehors en ouvert ouverte ouverts ouvertes "
+                "tourné tournée tournés tournées pointé pointée pointés pointées et de côté ,".split()
             ),
             limb=pattern(rf"\b(?:{limb})\s+(?P<side>gauche|droite?)\b"),
             outward=pattern(
@@ -86,10 +90,11 @@ def _words(language: str) -> _Words:
         small=pattern(
             r"\b(?:slightly|a\s+(?:tiny\s+|little\s+)?(?:little|bit|touch|fraction|hair|shade|tad)|barely)\b"
         ),
-        carrying=pattern(
-            rf"(?:[\s,]|\b(?:{limb}|feet|knees|hands|arms|elbows|toes|heels|the|your|both|each|left|right|out|outwards?|outside|open|"
-            r"opened|turned?|turn|rotated?|angled?|pointed|pointing|points?|to|towards?|at|and|so|that|they|it|in|inwards?|apart|"
-            r"sideways|side|about|is|are)\b)*"
+        carrying=frozenset(
+            "foot feet toe toes knee knees kneecap leg legs thigh thighs heel heels hip hips shin arm arms forearm hand hands elbow "
+            "elbows fist fists palm palms shoulder shoulders thumb thumbs fingers the your both each left right out outward "
+            "outwards outside open opened turn turned rotated angled pointed pointing point points to toward towards at and so "
+            "that they it in inward inwards apart sideways side about is are big ,".split()
         ),
         limb=pattern(rf"\b(?P<side>left|right)\s+(?:{limb})\b"),
         outward=pattern(
@@ -166,7 +171,7 @@ def _too_small(text: str, begin: int, hours: Hours, end: int, words: _Words, lan
         if small.end() <= hours.start:
             start, stop = small.start(), hours.end
             between = text[small.end() : hours.start]
-            if not words.carrying.fullmatch(between):
+            if not words.carrying.issuperset(_TOKEN.findall(between.lower().replace("’", "'"))):
                 continue
         elif re.fullmatch(r"[\s,]*(?:only|just|seulement|juste)?\s*", text[hours.end : small.start()]):
             start, stop = hours.start, small.end()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cache, cached_property
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -20,8 +20,7 @@ _LEADING = re.compile(r"\s*(?:(?:[-*+>]|\d{1,9}[.)])(?:\s+|$))*")
 _FIELD = re.compile(r"\s*\n[ ]{0,3}[^\s:#-][^\n:]*:(?:[ \t]|\n)")
 
 
-@dataclass(frozen=True)
-class Facts:
+class Facts(NamedTuple):
     """What the front matter says, as far as a check asks for it; "" where it says nothing.
 
     exercise: the front matter, or the file's name, is that of an exercise text.
@@ -34,6 +33,9 @@ class Facts:
     clock: str = ""
     hands: str = ""
     equipment: tuple[str, ...] = ()
+
+
+NO_FACTS = Facts()
 
 
 class Part(NamedTuple):
@@ -69,7 +71,7 @@ class Document:
 
     text: str
     language: str = "en"
-    facts: Facts = field(default_factory=Facts)
+    facts: Facts = NO_FACTS
 
     @cached_property
     def prose(self) -> str:
@@ -160,12 +162,12 @@ def read_facts(text: str, shown: str) -> Facts:
         if text.startswith("---") and _FIELD.match(text, 3):
             wrong = "the data that begin with '---' have no end"
             raise StudioFaults((Fault(shown, 1, wrong, "write '---' on a line of its own below them"),))
-        return Facts()
+        return NO_FACTS
     from handouts.reading.yaml_text import read_yaml
 
     inside = text[text.index("\n") + 1 : text.rindex("\n", 0, end) + 1]
     if not inside.strip():
-        return Facts()
+        return NO_FACTS
     return _facts(read_yaml(inside, shown, first_line=2).data)
 
 

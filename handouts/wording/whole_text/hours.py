@@ -7,7 +7,6 @@ orientation and mobility teaching; one hour is 360 / 12 = 30 degrees.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
 from typing import NamedTuple
 
@@ -30,8 +29,7 @@ class Hours(NamedTuple):
     values: tuple[float, ...]
 
 
-@dataclass(frozen=True)
-class _Language:
+class _Language(NamedTuple):
     pattern: re.Pattern[str]
     number: re.Pattern[str]
     names: dict[str, int]

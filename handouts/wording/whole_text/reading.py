@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from handouts.wording.whole_text.syllables import syllables
 
@@ -20,8 +20,7 @@ FEWEST = 30
 _WORD = re.compile(r"[^\W_]+(?:['’\-‑./][^\W_]+)*")
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(NamedTuple):
     """How a text reads.
 
     longest_sentence: in words.  syllables and grade are None in a language

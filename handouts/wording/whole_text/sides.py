@@ -4,15 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from handouts.wording.whole_text.check import Check, Flaw
 from handouts.wording.whole_text.document import Document, Piece
 
 
-@dataclass(frozen=True)
-class _Words:
+class _Words(NamedTuple):
     """How one language says that a limb of one side is borne by something.
 
     held: side and limb, then what it rests on, in the groups "side", "limb"
@@ -86,8 +85,7 @@ def _words(language: str) -> _Words:
     )
 
 
-@dataclass(frozen=True)
-class _Statement:
+class _Statement(NamedTuple):
     """A limb of one side, what it rests on ("floor", "raised" or "weight"), and where that is said."""
 
     start: int

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from handouts.wording.whole_text.check import Check, Flaw
 from handouts.wording.whole_text.document import Document
 
 
-@dataclass(frozen=True)
-class _Words:
+class _Words(NamedTuple):
     """landmark: a paired landmark in the singular with its article, "noun" its
     noun.  sided: words in the same step that settle which one is meant."""
 
