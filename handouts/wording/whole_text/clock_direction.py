@@ -19,7 +19,6 @@ from handouts.wording.whole_text.hours import (
     spoken_hour,
 )
 
-
 _TOKEN = re.compile(r"[^\W_]+(?:'[^\W_]+)?|[^\w\s]")
 
 
