@@ -107,6 +107,71 @@ _PHRASES = Phrases(
         everybody|everyone|all do|does [ this ] $
         go|goes like [ this|so ]
     """,
+    # whatever is measured against somebody who is seen
+    against="""
+        [ as @name|@role|he|she|i|we|mine|@role just|always|already? _ ] hers|his|mine|it|them|theirs
+        [ as|how|where|like @name %s|does|did|is|has|had|plants|holds ]
+        @adverb|@dim|no [ than @name|mine|hers ]
+        [ no|not? @dim|@adverb than @name|mine|hers|me|i ]
+        [ than @name 's ]
+        [ match|matches|matching|mirror|mirrors|equal|resemble|resembles|approach mine|@name|hers|theirs ]
+        [ match|matches|matching the|our|that @role 's? ]
+        [ matched|matching|to|that match mine|@name ] <mine
+        [ level|even|flush|in-line|parallel|together with me|mine|@name ]
+        [ like|as|than the|that|our _? _? @role in|on|at|next|beside|over|by 's? ]
+        [ as @dim|@adverb as the|that|our _? @role ]
+        [ ditto what|mine|@name|me ]
+        learn|get|pick|nick|lift|take _? up? [ it|this|that off|from @name|the ]
+        learn|get|pick [ it up? off|from @name|me|the ]
+        [ in @name|my|the 's? footsteps|tracks|wake|style|image ]
+        [ per|following|after my|@name|the 's|our? example|lead|fashion|instructor|coach ]
+        [ as per @name ]
+        [ set|setting an|the example ]
+        [ as taught|shown|performed|done|presented|modelled|rehearsed in|by person|the|our|your|@name ]
+        [ once|when|if|after|since shown ]
+        [ as|way|how|what you were|are|have|will been|be? shown ]
+        [ shown|modelled|modeled|demonstrated to|for|by|at|on you|the|them|us|our|@name ]
+        [ mine is|'s the _? reference|model|template|example|pattern|one ]
+        my _? @body is|'s [ the one to _ ]
+        [ the one to copy|follow|watch|imitate|mirror ]
+        [ hold|keep|put|make|turn|have yours the|just? same|likewise ]
+        [ yours wants|needs|should|ought|must to? be|look|match|do|go|sit ]
+        [ carbon|exact copy|replica ] of me|my|mine|@name|what
+        [ clone|cloning {who} ]
+        [ clone|cloning @name 's ]
+    """,
+    props="""
+        [ thus ] $|,|.|;
+        @handle|@orient|@body|spread _*2 [ just? thus ] $
+        [ in such|this|that a? fashion|manner|way ] ,
+        [ voilà|voila|presto|ta-dah|tadaa|shazam|ecco ]
+        [ hey presto ]
+        [ exhibit a|b|c|one ]
+        [ case in point ] ,|:
+        [ here is|'s one i ]
+        here is|'s [ a good|bad|proper|wrong|right|better one ]
+        [ this|that is|'s the one|thing|way i mean ]
+        [ what i|@name am|have|'s|is got? going|up|doing on|to? ]
+        [ sneak|quick|live|free preview|showing|demo|demonstration|display ]
+        i will [ give you a _? preview|showing|demonstration|display|demo|taste ]
+        [ @name|@role will take|walk|run you|us|everyone through ]
+        @name|@role will|is|'s going? to? [ go through the motions ]
+        [ mime|miming it|this|the ]
+        [ all|your? eyes this|my way ]
+        [ all|your? eyes to|on the front|leader|coach|instructor|teacher ]
+        [ eyes here|up|over|this here|way? ] a|please|.|,|!|for
+        [ witness ] how|the|my|@name|this
+        [ spot|tell|see|notice what i|my|she|he|@name ]
+        [ could|can|did|do you all? see|spot|tell|notice|catch the|any difference|change ] in|between
+        [ catch|see|spot|clock that ] ?
+        you would|will|might|may have [ seen|noticed|spotted ] my|me|her|him|@name
+        [ after|during|following the _? showing|demo|demonstration|display ]
+        [ turn|pay|keep|give|lend|cast|run|throw|direct|fix your|an|half|some|close? attention|eye|eyes|gaze|glance|look|tabs on|over|along|to|at|across my|me|mine|@name|what ]
+        [ keep tabs on my|me|@name|the ]
+        [ give my|mine|@name _*2 a look|glance|once-over ]
+        [ spend|take a minute|moment|verse|chorus|while _? studying|watching ]
+        [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
+    """,
     # "watch", with whatever may be watched: code decides
     watching="""
         [ watch|watching|observe|observing ]

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import NAME, Sentence
@@ -71,11 +72,35 @@ _MOST = frozenset(
     " toughest easiest hardest tallest".split()
 )
 _NUMBER = LEXICON.bits["number"]
+_PRINT = Phrases(
+    LEXICON,
+    print="""
+        on|to|at|over|behind|along|inside|from|until|past [ the _? x|cross|dots|dot|stripe|star|sticker|footprints|hopscotch|logo|stars|crosses|stripes ] !of|bar|trainer|stick
+        [ painted|taped|chalked|chalk|drawn|printed|stencilled feet|foot|cross|line|lines|square|squares|circle|circles|mark|marks|box|boxes|x|dot|dots|spot|spots|arrow|footprints|hand|hands ]
+        [ double|broken|dashed|dotted yellow|white|red|blue? line|lines ]
+        [ maker|brand|manufacturer 's? name ]
+        [ brand|trade|model name|mark|number ]
+        [ its|the|your logo ] faces|is|on|to|points|up|down|side
+        [ logo ] side|up|down|out|on|faces
+        [ by|of your|the? colour|color|colours|colors ] $
+        [ by|of your colour|color ]
+        [ colour|color coded|code ]
+        [ colour-coded|color-coded|colour-code|colour-matched ]
+        ^ [ colours|colors ] tell|show|say|mean
+        with the [ flower|star|picture|pattern|stripe|stripes|logo|letter|heart|skull|dragon|crest|spots ] on?
+        [ free-throw|halfway|touch|goal|penalty|service|three-point line ] painted
+        [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
+        [ odd-coloured|same-coloured|different-coloured|odd-colored ]
+    """,
+)
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words, classes = sentence.words, sentence.classes
+    for first, last, _ in _PRINT.find(sentence):
+        if not _felt(sentence, last - 1):
+            yield first, last
     looks = [place for place in range(len(words)) if classes[place] & _LOOK]
     for place in looks:
         after = words[place + 1] if place + 1 < len(words) else "."
@@ -136,6 +161,10 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     if not ends:
         return place + 1 if chosen and not shy and noun in ("lettering", "paint", "thread", "print", "writing", "wool", "cotton", "fabric", "rubber", "plastic", "stuff", "markings", "elastic", "stitching") else 0
     kit_near = any(bits & _KIT for bits in classes) or any(LEXICON.of(word) & _KIT for word in sentence.earlier)
+    if before in ("the", "whichever", "'s", "is") and after == "of" and word.endswith(("er", "est")):
+        return place + 1
+    if before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which") or (before == "shade" and word.endswith("er")):
+        return place + 1
     if before == "the" and place > 1 and words[place - 2] in ("in", "into") and word in ("pink", "red", "black"):
         return 0
     if looks > 1 and kit_near and after in ("if", "for", "when") and before == ",":
@@ -207,7 +236,7 @@ ENGLISH = Kind(
     strength="blocks",
     why="The thing is told apart by its looks alone.",
     suggest=suggest,
-    triggers=LEXICON.classes["colour"] | LEXICON.classes["looks"],
+    triggers=LEXICON.classes["colour"] | LEXICON.classes["looks"] | _PRINT.triggers,
     find=find,
     flag=(),
     leave=(),

@@ -10,7 +10,7 @@ from handouts.wording.prose import Sentence
 _STANDS_FOR = {
     # words that mean a picture and next to nothing else
     "surely": """
-        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|snaps|avatar|avatars|pictured|instagram|tiktok|hologram|fresco|silhouette|silhouettes
+        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|snaps|avatar|avatars|replay|replays|polaroid|polaroids|slow-mo|upload|uploads|vlogs|screen-grab|comic-strip|arrowhead|arrowheads|snapchat|pictured|instagram|tiktok|hologram|fresco|silhouette|silhouettes
     """,
     # words that mean a picture when they stand as a thing that one looks into
     "maybe": """
@@ -54,6 +54,17 @@ _PHRASES = Phrases(
         [ the|a|my|our _? snap ] is|of|from|on|in|shows|that
         [ a|the|his|her matchstick|stick|pin man|men|figure ]
         a|the|my|our [ sketch ] shows|is|of|gives
+        [ the|that|our|this comic|strip|colour|color|contact|cover strip|cartoon|plate|sheet|girl|man|boy|model ]
+        [ moving|colour|color|still|line pictures|picture|plate|plates|image|print ]
+        [ plate|panel|figure|stage|frames|panels|plates|figures i|ii|iii|iv|v|vi|vii|viii|ix|x|one|@number ] to|,|has|have|shows|takes|take
+        [ my|our|latest|last|newest|the|her|his|@name 's? latest|new|last? post|story|stories|feed|channel|trailer|promo|wallpaper|print|handwriting ] on|has|shows|covers|gives|have
+        on [ the flip|wall|white|black|notice|score chart|board ]
+        [ the _? guy|man|woman|chap|lady|figure|girl|boy|wrestler|dancer|blob ] on|in the|this|that|your|our sticker|sign|label|poster|plan|card|cover|picture|photo|machine|wall|box|leaflet|page
+        [ the _? blob|curve|dots|cross|circle|line|dash|shading ] on|in the|this page|plan|sheet|card|leaflet|handout|map|board
+        [ the packaging|packet|box|carton|wrapper|sleeve|statue|mug|towel|t-shirt|sign|sticker|cover|chalkboard|noticeboard|manual ] shows|has|gives|tells|illustrates
+        the packaging|packet|box|carton _*4 [ shows ]
+        [ illustrates|depicts|portrays ] the|how|your|a|each|where
+        [ shows ] how|where|which|the|you|our|each|every|all
         the {carrier} has|have [ pictures|photos|drawings ]
         [ the|a|short|little frame|film ] where|showing|of|attached
         attached|sent|emailed|made|posted|uploaded|linked [ a|the|you|some _? film|clip|link ]
@@ -110,6 +121,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for first, last, note in found:
         if note == "besides" and (words[first] == "on" or any(other != "besides" for _, _, other in found)):
             continue
+        if words[first] == "shows" and last == first + 1 and not _print_shows(sentence, first):
+            continue
         if note == "numbered":
             number = words[last - 1]
             if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (number.isdigit() or words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0 or len(number) == 1 and number != "a"):
@@ -119,6 +132,25 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if _idiom(words, first, last) or _unwanted(words, first) or _other_sense(sentence, first, last):
             continue
         yield first, last
+
+
+_PRINT_SHOWS_NOT = frozenset(
+    "it this that he she they who i you we research study studies evidence test tests data experience history pain body time score effort progress"
+    " result results science diary log work training class which swelling stiffness scan face voice strength".split()
+)
+_SHOWN = frozenset(
+    "how where which grip stance position pose posture stretch move moves shape step steps hand hands foot feet finish start order way technique action movement exercise"
+    " salute swing throw guard angle line height lift hold elbow arm arms knee knees hip hips path turn bridge squat stages stage".split()
+)
+
+
+def _print_shows(sentence: Sentence, place: int) -> bool:
+    """Whether something printed is what shows: "the mug shows our pose"."""
+    words = sentence.words
+    before = words[max(0, place - 4) : place]
+    if not before or _PRINT_SHOWS_NOT & set(before[-2:]) or sentence.classes[place - 1] & LEXICON.mask("role", "name", "they", "me"):
+        return False
+    return bool({"the", "our", "your", "my", "a"} & set(before)) and bool(_SHOWN & set(words[place + 1 : place + 6]))
 
 
 def _idiom(words: list[str], first: int, last: int) -> bool:

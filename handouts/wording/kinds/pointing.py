@@ -27,6 +27,20 @@ _PHRASES = Phrases(
         [ where|to|at i|me am|is here|there ]
         [ this|that|these|those one|ones ] &here|there
         [ this|that row|group|side|half|lot|line|team|corner|end ] goes|go|starts|start|first|leads
+        [ to|by|only such|this|that a? degree|extent ] !that|of
+        [ at|to such an angle ]
+        [ an|the|a angle|line|height|distance|gap|spot|direction like this|that ]
+        [ the spot|place|point|bit|part|area under|beneath|by my|this finger|fingers|thumb|hand|palm ]
+        [ where|wherever my|the finger|fingers|hand|thumb|palm|toe|foot|stick|pointer|cone|x is|are|'s|was|goes|sits|lands|lies|now ]
+        [ the|this|that|a bit|part|spot|dent|place|bone|edge|hole|notch|point|one|area|muscle i am|have|'ve|just? %ing|got ]
+        [ thus far ] from|,|.|off
+        [ this close ]
+        [ thataways|thisaways|there-ish|here-ish ]
+        [ round|around about so ]
+        a _? of [ so much ]
+        [ in|inside|within|to|along|on this|that strip|channel|range|patch|band|box|square|circle|lane|slot|window|corridor ] !of|and
+        as far as [ those|that|these _ ]
+        [ the one , there ]
         for|at|to [ there ] and there
         between [ here and there ]
         [ this|that _? to this|that one ]
@@ -75,6 +89,9 @@ _PHRASES = Phrases(
     part="""
         [ {about}*2 this|that|these|those _? @spatial ]
         [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib ]
+    """,
+    limb="""
+        [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|knuckle|knob|heel ]
     """,
     thing="""
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across|off|onto|into|use|grab|take|touch|fetch|hit|reach [ this|that|these|those _? @room ]
@@ -291,7 +308,18 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
     return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
 
 
-_TESTS = {"place": _place, "strong": _always, "size": _size, "way": _way, "part": _part, "thing": _thing}
+def _limb(sentence: Sentence, first: int, last: int) -> bool:
+    """ "lift this arm", where neither arm was spoken of."""
+    words = sentence.words
+    noun = words[last - 1].rstrip("s")
+    known = {"left", "right", "front", "back", "other", "top", "bottom", "same", "good", "bad", "sore", "weak", "strong", "lead", "rear", noun, noun + "s", words[last - 1]}
+    if known & set(sentence.earlier) or known & set(words[:first]):
+        return False
+    after = words[last] if last < len(words) else "."
+    return after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward")
+
+
+_TESTS = {"limb": _limb, "place": _place, "strong": _always, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:

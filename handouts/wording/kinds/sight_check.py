@@ -108,6 +108,38 @@ _PHRASES = Phrases(
         looks|look [ _ to you ] 
     """,
     looks="""
+        [ with a|one|just _? glance|look|peek ]
+        [ a|one quick|brief|sidelong|swift|downward look|glance|peek|squint down|sideways? ]
+        [ cast|run|drop|lower|throw your eyes|eye|gaze down|over|along|across to|at? ] to|and|check|your|the
+        [ lose|loses|losing|lost sight of ] !the? goal|why
+        @body [ vanish|vanishes|disappear|disappears|peek|peeks|pop|pops|swim|swims ] !out of
+        @body should|must|will|ought to? [ peek|disappear|vanish|show|appear|poke ]
+        [ pop|pops|swing|swings|float|floats|creep|creeps|sneak|sneaks into|out view|sight ]
+        [ ought|should|must|able to? be? able? to? spot|see|glimpse your|the|both ]
+        [ in your|the sights ]
+        [ sight|squint|peer|look down|along the|your _ ] !road|line
+        ^ [ eye up ]
+        [ the bubble ]
+        [ the|a|your shadow ] <shadow &should|wobbles|has|will|shows|moves|lines|stays|is
+        your [ shadow ] should|wobbles|has|will|shows|moves|stays|is|must
+        [ your reflection ]
+        [ shop|dark|car window ] will|shows|tells|as|to
+        [ counter|clock|timer|odometer|meter rolls|ticks|counts ] !aloud|out
+        [ minute|second|hour hand ] tells|says|passes|reaches
+        [ small print ]
+        [ embossed|etched|stencilled in|on ] paint|ink|the|its
+        [ the|a use-by|expiry|best-before date ]
+        [ look|looks|looking dusky|puffy|redder|paler|darker|bluish|yellowish|bruised|inflamed|swollen|mottled ]
+        [ check|watch|look _*4 for colour|color|redness|bruises|bruising ]
+        [ spot|see the|any|a bruise|bruises|swelling|rash|mark|redness ]
+        [ keep watch|guard on ] your|the
+        ^ [ look over the|your _ for ]
+        [ look both|each sides|side ]
+        [ look left and right ]
+        [ look right and left ]
+        [ look out the|of window|door ]
+        [ tick|fill|read|note _*3 on the sheet|chart|card ]
+        ^ [ tick the chart|box|sheet|list ]
         face|facing [ the|a mirror|mirrors ] !wall
         ^ [ look down ] :|,
         ^ [ look at your _? @body ] :|,|and|to|—

@@ -79,6 +79,27 @@ _PHRASES = Phrases(
         [ as seen|viewed|watched|filmed from ]
         [ seen|viewed|watched|filmed|photographed|looking|looked from|at? the|my|behind|front|above|side|below ] &front|side|behind|above|below|back|left|right|@camera|.|,
         [ viewed|seen from ]
+        [ the|that|your|one _? @body that|which|? i can|cannot|could not? see ] 
+        the|that|your _? @body that? [ i can|cannot|could not? see ]
+        the|that|your|leg|arm|side that? [ i am looking at ]
+        that|which is|'s [ hidden|turned|away from me|us|the @camera? ] <me|us|@camera
+        [ i|we|the @camera? lose|loses|catches|sees|misses sight? of? your|my ]
+        that the [ lens|camera|webcam|screen catches|sees|gets|picks|shows|misses ]
+        ^ [ to|from me ] $|,|.
+        [ so i|we|they have|'ve|get a _? view|shot ]
+        [ flash|show|flashing me|us your ]
+        [ give the|my|your|our _? row|class|crowd|stalls|gallery|house|camera your|a ]
+        [ bow|turn|face to? the house|stalls|wings ]
+        [ prompt side|corner ]
+        [ opposite prompt ]
+        fill [ the frame|screen|shot ]
+        [ along|by|at|beside|under the @camera 's edge|eye|line? ]
+        [ other|wrong|opposite way round? from|to me|mine|us ]
+        [ reverse|mirror|opposite of what? i|me|mine|my ]
+        [ flat|front|back|head|square on to the|my|our @camera|@screen ]
+        @orient [ at my hand|hands|pad|pads|palm|mitt|foot ]
+        @body [ by|near me ] $|,|.
+        [ as i|we see it|you|them ]
         [ as i|we look|watch|see|view|face at? you|it ]
         [ from here ] it|that looks|is|'s|seems
         [ from the side|front|back|top view|angle ] ,|you|it

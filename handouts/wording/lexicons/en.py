@@ -295,12 +295,17 @@ CLASSES = {
 }
 
 
+_COLOUR_SET = frozenset(_COLOURS)
+
+
 def _guess(word: str) -> tuple[str, ...]:
     """Classes of a word that no class lists, by its shape."""
     if word[0].isdigit():
         return ("number", "unit") if word.endswith(("cm", "mm", "m", "in", "kg", "lb", "°")) and not word.isdigit() else ("number",)
     if "-" in word:
-        head = word.rpartition("-")[2]
+        first, _, head = word.rpartition("-")
+        if first in _COLOUR_SET or head in _COLOUR_SET:
+            return ("colour",)
         if head in ("coloured", "colored", "striped", "spotted", "white", "blue", "green", "red", "grey", "black", "yellow", "pink", "purple"):
             return ("colour",)
         if head in ("width", "high", "height", "length", "deep", "wide"):
