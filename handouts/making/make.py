@@ -75,6 +75,22 @@ class Made:
 
 
 @dataclass(frozen=True)
+class LoadTaken:
+    """One load of one sheet: what was asked for and what was taken.
+
+    plan: code and version, as in an Outcome's remarks.
+    exercise: id of the exercise that is done.  side: "" for both.
+    asked: in the words of a file, "" when nothing was asked for.
+    """
+
+    plan: str
+    exercise: str
+    side: str
+    asked: str
+    chosen: str
+
+
+@dataclass(frozen=True)
 class Outcome:
     """What came of one client, or of files that concern no single client.
 
@@ -82,6 +98,7 @@ class Outcome:
     files: that are there now, made or still good.
     remarks: (plan code and version, remark).
     failures: what could not be made, each a full sentence.
+    loads: every load of every plan, in the order of the sheets.
     """
 
     client: str
@@ -89,6 +106,7 @@ class Outcome:
     remarks: tuple[tuple[str, Remark], ...] = ()
     faults: tuple[Fault, ...] = ()
     failures: tuple[str, ...] = ()
+    loads: tuple[LoadTaken, ...] = ()
 
     @property
     def exit_status(self) -> int:
@@ -132,10 +150,15 @@ class _Sheet:
 
 @dataclass(frozen=True)
 class _EndOfClient:
-    """All sheets of a client have gone by."""
+    """All sheets of a client have gone by.
+
+    stopped: why some of them were not even begun, each a full sentence.
+    """
 
     client: str
     remarks: tuple[tuple[str, Remark], ...]
+    loads: tuple[LoadTaken, ...]
+    stopped: tuple[str, ...]
 
 
 def make(asked: Asked, say: Callable[[str], None] = lambda line: None) -> Iterator[Made | Outcome]:
@@ -178,6 +201,8 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
     around = _inputs_around(look)
     for code, client in studio.clients.items():
         remarks: list[tuple[str, Remark]] = []
+        loads: list[LoadTaken] = []
+        stopped: list[str] = []
         plans = [
             plan
             for plan in _plans_of(client, studio)
@@ -185,7 +210,12 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
         ]
         for plan in plans:
             session = _fit(client, plan, studio, asked.today)
-            remarks += [(f"{plan.facts.plan} version {plan.facts.version}", remark) for remark in session.remarks]
+            told = f"{plan.facts.plan} version {plan.facts.version}"
+            remarks += [(told, remark) for remark in session.remarks]
+            if session.stopped:
+                stopped += [why for why in session.stopped if why not in stopped]
+                continue
+            loads += _loads_of(session, told)
             name = safe_name(f"{plan.facts.plan}-v{plan.facts.version}")
             record = Record.of(asked.out / folders[code] / name)
             inputs = {**around, **_inputs_of(session, studio)}
@@ -201,7 +231,15 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
                     good = not asked.afresh and record.still_good(one.name, whole)
                     yield one, None if good else Task(kind.name, handout, settings, look)
         if plans:
-            yield _EndOfClient(code, tuple(remarks)), None
+            yield _EndOfClient(code, tuple(remarks), tuple(loads), tuple(stopped)), None
+
+
+def _loads_of(session: FittedSession, plan: str) -> Iterator[LoadTaken]:
+    for group in session.groups:
+        for exercise in group.exercises:
+            for load in exercise.loads:
+                asked = str(load.asked) if load.asked else ""
+                yield LoadTaken(plan, exercise.exercise.id, load.side or "", asked, load.chosen)
 
 
 def _written(
@@ -215,7 +253,7 @@ def _written(
         if isinstance(step, _EndOfClient):
             for record in records:
                 _save(record, failures)
-            yield Outcome(step.client, files, step.remarks, (), tuple(failures))
+            yield Outcome(step.client, files, step.remarks, (), (*step.stopped, *failures), step.loads)
             files, failures, records = 0, [], []
             continue
         if step.record not in records:
@@ -270,6 +308,7 @@ def _fit(client: Client, plan: Plan, studio: Studio, today: datetime.date) -> Fi
         previous=_previous(plan, studio),
         today=today,
         history=studio.logs.get(client.facts.code, ()),
+        plans=studio.plans,
     )
 
 

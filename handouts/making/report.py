@@ -35,7 +35,8 @@ def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
                 told.add(line)
                 click.echo(line, err=True)
     if report == "json":
-        click.echo(json.dumps([_record(file) for file in files], ensure_ascii=False, indent=1))
+        by_client = {outcome.client: outcome for outcome in outcomes}
+        click.echo(json.dumps([_record(file, by_client[file.client]) for file in files], ensure_ascii=False, indent=1))
     elif not quiet:
         click.echo(_summary(files, outcomes))
     return max((outcome.exit_status for outcome in outcomes), default=2)
@@ -78,7 +79,9 @@ def _many(count: int, what: str) -> str:
     return f"{count} {what}{'' if count == 1 else 's'}"
 
 
-def _record(made: Made) -> dict[str, object]:
+def _record(made: Made, outcome: Outcome) -> dict[str, object]:
+    """One file, with what the trainer should know about its plan."""
+    plan = f"{made.plan} version {made.version}"
     return {
         "client": made.client,
         "plan": made.plan,
@@ -89,6 +92,16 @@ def _record(made: Made) -> dict[str, object]:
         "pages": made.pages,
         "seconds": round(made.seconds, 3),
         "why": made.why,
+        "remarks": [
+            {"strength": remark.strength, "exercise": remark.exercise, "what": remark.what}
+            for told, remark in outcome.remarks
+            if told == plan
+        ],
+        "loads": [
+            {"exercise": load.exercise, "side": load.side, "asked": load.asked, "chosen": load.chosen}
+            for load in outcome.loads
+            if load.plan == plan
+        ],
     }
 
 

@@ -16,6 +16,7 @@ from concurrent.futures import Future
 from dataclasses import dataclass
 from typing import Any, Protocol, TypeVar
 
+from handouts import __version__
 from handouts.errors import HandoutsError, MissingLibrary, RenderError
 from handouts.forms import FORMS, Look, Rendered
 from handouts.handout import Handout
@@ -118,10 +119,11 @@ class Cluster:
     """Workers of a Dask scheduler, on as many machines as it knows.
 
     address: of the scheduler, such as "tcp://10.0.0.5:8786".
+    wait: how long it may take to answer.
     Raises ClusterMissing when the extra is not installed or nobody answers.
     """
 
-    def __init__(self, address: str):
+    def __init__(self, address: str, wait: str = "10s"):
         try:
             from distributed import Client
         except ImportError as problem:
@@ -129,16 +131,46 @@ class Cluster:
                 "--cluster needs the extra for clusters; install it with: pip install 'handouts[cluster]'"
             ) from problem
         try:
-            self._client = Client(address, timeout="10s", set_as_default=False)  # type: ignore[no-untyped-call]
+            self._client = Client(address, timeout=wait, set_as_default=False)  # type: ignore[no-untyped-call]
         except OSError as problem:
             raise ClusterMissing(
                 f"no Dask scheduler answers at {address}; start one with 'dask scheduler' and its workers with "
                 "'dask worker ADDRESS --nthreads 1'"
             ) from problem
+        self._check_programs(address)
+
+    def _check_programs(self, address: str) -> None:
+        """A worker without this program, or with another version of it, would
+        hang or make other sheets."""
+        own = __version__
+
+        def version() -> str:  # nested, so that it travels whole and needs nothing there
+            import importlib.metadata
+
+            try:
+                return importlib.metadata.version("handouts")
+            except importlib.metadata.PackageNotFoundError:
+                try:
+                    return str(importlib.import_module("handouts").__version__)
+                except ImportError:
+                    return "none"
+
+        told = self._client.run(version)  # type: ignore[no-untyped-call]
+        others = sorted({f"{worker} has {found}" for worker, found in told.items() if found != own})
+        if others:
+            self.close()
+            raise ClusterMissing(
+                f"every worker of {address} must have handouts {own}, and {others[0]}; "
+                "install this version there with its extra 'cluster'"
+            )
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
         workers = max(1, len(self._client.scheduler_info()["workers"]))
         return _in_order(steps, self._start, self._finish, workers * _AHEAD)
+
+    def wait_for(self, count: int) -> None:
+        """Wait until that many workers have joined the scheduler."""
+        self._client.wait_for_workers(count, timeout=60)  # type: ignore[no-untyped-call]
 
     def _start(self, task: Task) -> Any:
         # pure=False: two equal tasks are two sheets.  A worker that dies costs
