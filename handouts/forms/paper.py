@@ -119,7 +119,7 @@ def page(handout: Handout, form: PrintForm, landscape: bool = False) -> Page:
         one_line = form.size * line / (head_width * 1.01)
         lines = 1 if one_line >= min(18, form.size) else 2
         head = min(form.size, one_line if lines == 1 else min(18, 1.7 * one_line))
-    top = 12 * MM + lines * head * 1.25 + 5 * MM
+    top = 11 * MM + lines * head * 1.25 + 6 * MM
     bottom = 18 * MM if number_at == "top" else 9 * MM + form.size * 1.25 + 3 * MM
     return Page(
         size=f"{form.paper} {'landscape' if landscape else 'portrait'}",

@@ -49,10 +49,11 @@ def page_html(handout: Handout, form: PrintForm, look: Look) -> str:
     log_page = paper.page(handout, form, form.log_landscape)
     page = log_page if handout.sheet == "log" else paper.page(handout, form)
     html = fill(
-        look, "print.html.j2", "print.css.j2", handout, form,
+        look, "print.html.j2", handout, form, {"style": "print.css.j2"},
         ink=ink, paper=colour, page=page, log_page=log_page, sizes=paper.headings(form.size),
         spacing=paper.spacing(form), keep=3 if page.lines > 14 else 2,
-        log_template="print_log.html.j2", bands=lambda entries: paper.bands(entries, form, log_page.width),
+        log_template="print_log.html.j2", after_section="",
+        bands=lambda entries: paper.bands(entries, form, log_page.width),
         fits=lambda table: paper.fits(table, form, page.width),
     )
     return _spaces_apart(html, underlined=form.weight == "bold")

@@ -6,8 +6,18 @@ template sees these values and no others:
 handout: the Handout tree.  words: the Phrases of its language.
 form: the client's settings for this form.  title: plain text of the title.
 author: who made the sheet.  style: the style sheet, filled.
-sections: the Sections at the top of the tree.  ink, paper: colours.
-Filters: `kind` (name of a tree node), `tree_line` (a Line as text).
+sections: the Sections at the top of the tree.
+log_template: name of the template for a log sheet.  after_section: name of
+    the template for the end of each section, "" for none.
+fits: function of a Table, whether it fits in columns.
+print alone: ink, paper (colours), page, log_page (paper.Page), sizes (of h1 to
+    h4 in points), spacing (of lines), keep (lines that stay together),
+    bands (function of LogEntries: how to lay them out, paper.Band).
+screen alone: script, the filled script; policy, what the page may load;
+    questions (function of a Section: forms.screen.Question or None); spoken
+    (key to phrase, for the script).
+Filters: `kind` (name of a tree node), `tree_line` (a Line as text), `pt` (a
+    length in points), `unit` (of a log field), `asked` (of a log entry).
 """
 
 from __future__ import annotations
@@ -17,11 +27,12 @@ from typing import Any
 
 import jinja2
 from jinja2.sandbox import ImmutableSandboxedEnvironment
+from markupsafe import Markup
 
 from handouts import carried
 from handouts.errors import RenderError
 from handouts.forms import Look
-from handouts.forms.log_fields import unit_of
+from handouts.forms.log_fields import asked_of, unit_of
 from handouts.handout import Handout, Line, Section, plain
 from handouts.languages import phrases
 
@@ -43,6 +54,7 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     environment.filters["kind"] = lambda node: type(node).__name__
     environment.filters["tree_line"] = _tree_line
     environment.filters["unit"] = unit_of
+    environment.filters["asked"] = asked_of
     environment.filters["pt"] = _points
     return environment
 
@@ -55,9 +67,11 @@ def _points(length: float) -> str:
     return f"{length:.1f}pt"
 
 
-def fill(look: Look, template: str, style: str, handout: Handout, form: Any, **more: Any) -> str:
-    """The template filled with one Handout, its style sheet inside.
+def fill(look: Look, template: str, handout: Handout, form: Any, parts: dict[str, str], **more: Any) -> str:
+    """The template filled with one Handout.
 
+    parts: name of a value to name of the template that makes it, such as the
+        style sheet; these are filled first, and stand in the page unescaped.
     Raises RenderError with file, line and reason for a broken template.
     """
     values: dict[str, Any] = {
@@ -69,12 +83,44 @@ def fill(look: Look, template: str, style: str, handout: Handout, form: Any, **m
         "sections": tuple(block for block in handout.blocks if isinstance(block, Section)),
         **more,
     }
-    environment = _environment(look)
+    for value, name in parts.items():
+        values[value] = _rendered(look, name, values)
+    return _rendered(look, template, values)
+
+
+def filled(look: Look, template: str, handout: Handout) -> Markup:
+    """A template that needs no more than the phrases, such as the page's script."""
+    return _rendered(look, template, {"words": phrases(handout.language)})
+
+
+def _rendered(look: Look, template: str, values: dict[str, Any]) -> Markup:
     try:
-        css = environment.get_template(style).render(values)
-        return environment.get_template(template).render(values, style=jinja2.utils.markupsafe.Markup(css))
+        return Markup(_environment(look).get_template(template).render(values))
+    except jinja2.TemplateNotFound as problem:
+        raise RenderError(f"no template '{problem.name}'; bring it back or do not name it") from problem
     except jinja2.TemplateSyntaxError as problem:
         where = problem.filename or problem.name or template
         raise RenderError(f"{where}:{problem.lineno}: {problem.message}; mend the template or remove it") from problem
-    except jinja2.TemplateError as problem:
-        raise RenderError(f"{template}: {problem}; mend the template or remove it") from problem
+    except Exception as problem:
+        place, innermost = _place_in_template(problem)
+        if not (innermost or isinstance(problem, jinja2.TemplateError)):
+            raise
+        raise RenderError(f"{place or template}: {problem}; mend the template or remove it") from problem
+
+
+def _place_in_template(problem: BaseException) -> tuple[str, bool]:
+    """FILE:LINE of the template in which an error arose, and whether it arose
+    there and not in the program that the template called.
+
+    Jinja2 puts the template's own file and line into the traceback.
+    """
+    place, innermost = "", False
+    trace = problem.__traceback__
+    while trace is not None:
+        file = trace.tb_frame.f_code.co_filename
+        innermost = file.endswith(".j2") or file == "<template>"
+        if innermost:
+            name = trace.tb_frame.f_globals.get("name") or file
+            place = f"{name if file == '<template>' else file}:{trace.tb_lineno}"
+        trace = trace.tb_next
+    return place, innermost
