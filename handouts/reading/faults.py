@@ -19,6 +19,8 @@ from handouts.reading.yaml_text import YamlText
 
 Shape = TypeVar("Shape", bound=BaseModel)
 
+Schema: TypeAlias = dict[str, Any]
+
 _FEW = 12
 """So many valid names are told in full; more would drown the message."""
 
@@ -65,8 +67,9 @@ def shape(model: type[Shape], document: YamlText, shown: str) -> Shape:
         return model.model_validate(document.data, by_alias=True, by_name=False)
     except ValidationError as problem:
         errors = problem.errors(include_url=False)
-        meant = {(*error["loc"][:-1], _meant(model, error)) for error in errors if error["type"] == "extra_forbidden"}
-        faults = {_fault(model, document, shown, error) for error in errors if not _follows(error, meant)}
+        root = model.model_json_schema(by_alias=True)
+        meant = {(*error["loc"][:-1], _meant(root, error)) for error in errors if error["type"] == "extra_forbidden"}
+        faults = {_fault(root, document, shown, error) for error in errors if not _follows(error, meant)}
         raise StudioFaults(tuple(faults)) from None
 
 
@@ -82,20 +85,20 @@ def _follows(error: ErrorDetails, meant: set[tuple[Any, ...]]) -> bool:
     return error["type"] == "missing" and error["loc"] in meant
 
 
-def _meant(model: type[BaseModel], error: ErrorDetails) -> str | None:
+def _meant(root: Schema, error: ErrorDetails) -> str | None:
     """The valid key that is nearest to a key that is not valid."""
     key = str(error["loc"][-1])
-    names = _keys(_schema_at(model, error["loc"][:-1]))
+    names = _keys(_schema_at(root, error["loc"][:-1]))
     return key.replace("_", " ") if key.replace("_", " ") in names else nearest(key, names)
 
 
-def _fault(model: type[BaseModel], document: YamlText, shown: str, error: ErrorDetails) -> Fault:
+def _fault(root: Schema, document: YamlText, shown: str, error: ErrorDetails) -> Fault:
     place = error["loc"]
-    wrong, instead = _worded(model, error, document.last_key(place))
+    wrong, instead = _worded(root, error, document.last_key(place))
     return Fault(shown, document.line(place, of_key=error["type"] == "extra_forbidden"), wrong, instead)
 
 
-def _worded(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str, str]:
+def _worded(root: Schema, error: ErrorDetails, key: str) -> tuple[str, str]:
     """What is wrong and what to write instead, for one of pydantic's errors.
 
     key: the nearest key of the file.
@@ -105,17 +108,17 @@ def _worded(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str,
         wrong, _, instead = str(error["ctx"]["error"]).rpartition("; ")
         return (wrong if not key or f"'{key}'" in wrong else f"'{key}': {wrong}"), instead
     if kind == "missing":
-        return f"'{place[-1]}' is missing", _line_for(str(place[-1]), _schema_at(model, place))
+        return f"'{place[-1]}' is missing", _line_for(str(place[-1]), _schema_at(root, place))
     if kind == "extra_forbidden":
-        names = _keys(_schema_at(model, place[:-1]))
-        near = _meant(model, error)
+        names = _keys(_schema_at(root, place[:-1]))
+        near = _meant(root, error)
         instead = f"did you mean '{near}'?" if near else f"the keys are {', '.join(names)}" if names else "take it out"
         return f"there is no key {quoted(str(place[-1]))} at this place", instead
     if kind in ("literal_error", "union_tag_invalid"):
-        return _wrong_choice(model, error, key)
+        return _wrong_choice(root, error, key)
     if kind == "union_tag_not_found":
         tag = str(error["ctx"]["discriminator"]).strip("'")
-        return f"'{tag}' is missing", f"write a line '{tag}: ...' with {_one_of(_tags(_schema_at(model, place)))}"
+        return f"'{tag}' is missing", f"write a line '{tag}: ...' with {_one_of(_tags(_schema_at(root, place)))}"
     if kind == "too_short":
         least = error["ctx"]["min_length"]
         holds = "nothing" if not given else f"{len(given)} item{'s' if len(given) > 1 else ''}"
@@ -140,8 +143,8 @@ def _line_for(key: str, schema: dict[str, Any]) -> str:
     return f"write a line '{key}: ...'"
 
 
-def _wrong_choice(model: type[BaseModel], error: ErrorDetails, key: str) -> tuple[str, str]:
-    schema = _schema_at(model, error["loc"])
+def _wrong_choice(root: Schema, error: ErrorDetails, key: str) -> tuple[str, str]:
+    schema = _schema_at(root, error["loc"])
     if error["type"] == "union_tag_invalid":
         key = str(error["ctx"]["discriminator"]).strip("'")
         given, choices = error["ctx"]["tag"], _tags(schema)
@@ -162,15 +165,11 @@ def _expected(listed: str) -> list[str]:
 
 # --- the model's own JSON Schema tells which names are valid where -------------
 
-Schema: TypeAlias = dict[str, Any]
+def _schema_at(root: Schema, place: Sequence[str | int]) -> Schema:
+    """The part of a model's JSON Schema for one place.
 
-
-def _schema_at(model: type[BaseModel], place: Sequence[str | int]) -> Schema:
-    """The part of the model's JSON Schema for one place.
-
-    All references are followed; alternatives stand side by side in "anyOf".
+    root: the schema of the whole model.  All references are followed; alternatives stand side by side in "anyOf".
     """
-    root = model.model_json_schema(by_alias=True)
     nodes = _branches(root, root)
     for step in place:
         # A step that no branch knows is pydantic's own: the file has none.

@@ -11,17 +11,18 @@ from typing import Any
 
 from handouts.amounts import quoted
 from handouts.errors import Fault
-from handouts.models import LEVELS, LogLine, Plan
+from handouts.models import LEVELS, CareChoice, CareRule, CareTable, LogLine, Plan
 from handouts.reading.exercise import FIRST_LANGUAGE
 from handouts.reading.faults import instead_of
 from handouts.reading.gathered import Gathered, Place
 from handouts.reading.plan import PlacedWork, all_work
 
 
-def check_names(found: Gathered, languages: tuple[str, ...]) -> None:
+def check_names(found: Gathered, languages: tuple[str, ...], cares: CareTable) -> None:
     """Note a fault for every name that nothing bears.
 
     languages: tags of the languages that sheets can be written in.
+    cares: the care table, for the names under 'care'.
     """
     for shown in (*found.text_paths.values(), *found.plan_codes):
         _check_exercises(found, shown)
@@ -33,6 +34,7 @@ def check_names(found: Gathered, languages: tuple[str, ...]) -> None:
             _check_work(found, plan, placed)
     for shown in found.client_codes:
         _check_client(found, shown, languages)
+        _check_care(found, shown, cares)
     for code, lines in found.logs.items():
         _check_log(found, f"logs/{code}.csv", lines)
 
@@ -149,6 +151,41 @@ def _check_client(found: Gathered, shown: str, languages: tuple[str, ...]) -> No
         ids = data.get(key)
         for id in ids if isinstance(ids, dict) else ():
             _check_exercise(found, shown, (key, id), id, of_key=True)
+
+
+def _check_care(found: Gathered, shown: str, table: CareTable) -> None:
+    """Every entry of 'care' against the care table."""
+    client = found.clients.get(shown)
+    seen: set[str] = set()
+    for number, choice in enumerate(client.facts.care if client else ()):
+        rule = table.cares.get(choice.care)
+        if rule is None:
+            instead = instead_of(choice.care, list(table.cares), "write one of the names in the program's care.yaml")
+            found.add_at(shown, ("care", number), f"no care {quoted(choice.care)}", instead)
+            continue
+        if choice.care in seen:
+            found.add_at(shown, ("care", number), f"care {quoted(choice.care)} is named twice", "put the two together")
+        seen.add(choice.care)
+        for wrong, instead in _care_troubles(choice, rule):
+            found.add_at(shown, ("care", number), wrong, instead)
+
+
+def _care_troubles(choice: CareChoice, rule: CareRule) -> Iterator[tuple[str, str]]:
+    """What is wrong with one entry, and what to write instead."""
+    care = quoted(choice.care)
+    if rule.knee and choice.at_most is None:
+        yield f"{care} needs the deepest bend that was allowed", "write 'at most: 90 degrees' beside 'care:'"
+    if not rule.knee and choice.at_most is not None:
+        yield f"{care} bounds no joint", "take 'at most' out"
+    if rule.weaker_side and choice.side is None:
+        yield f"{care} does not say which side is weaker", "write 'side: left' or 'side: right' beside 'care:'"
+    if not (rule.weaker_side or rule.knee) and choice.side is not None:
+        yield f"{care} concerns no single side", "take 'side' out"
+    parts = [limit.demand or limit.not_position or limit.position for limit in rule.limits]
+    known = [part for part in (*parts, *(told.say for told in rule.tells)) if part]
+    for part in choice.without:
+        if part not in known:
+            yield f"{care} asks for no {quoted(part)}", instead_of(part, known, "take it out")
 
 
 def _check_log(found: Gathered, shown: str, lines: tuple[LogLine, ...]) -> None:

@@ -15,6 +15,7 @@ from pathlib import Path
 from handouts.amounts import quoted
 from handouts.errors import Fault, StudioFaults
 from handouts.models import Client, Exercise, Studio, StudioFacts
+from handouts.reading.care import read_care_table
 from handouts.reading.client import client_from
 from handouts.reading.exercise import (
     FIRST_LANGUAGE,
@@ -89,7 +90,7 @@ def read_studio_parts(folder: Path, starter_texts: Path) -> StudioReading:
     _read_plans(found, folder / "plans")
     _read_clients(found, folder / "clients")
     _read_logs(found, folder / "logs")
-    check_names(found, tuple(headings))
+    check_names(found, tuple(headings), read_care_table())
     if facts is None:
         raise StudioFaults(tuple(found.all_faults()))
     return _sound(found, facts)
