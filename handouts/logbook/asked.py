@@ -20,7 +20,19 @@ from handouts import carried
 from handouts.errors import Fault, HandoutsError, StudioFaults
 
 FOLDER = "questions"
-COLUMNS = ("number", "date", "plan", "version", "exercise", "language", "part", "words", "question", "answered", "answer")
+COLUMNS = (
+    "number",
+    "date",
+    "plan",
+    "version",
+    "exercise",
+    "language",
+    "part",
+    "words",
+    "question",
+    "answered",
+    "answer",
+)
 
 
 @dataclass(frozen=True)
@@ -108,7 +120,9 @@ def read_questions(path: Path) -> tuple[ReadersQuestion, ...]:
     try:
         text = path.read_text("utf-8-sig")
     except (OSError, UnicodeDecodeError) as problem:
-        raise StudioFaults((Fault(shown, 0, f"the file cannot be read ({problem})", "save it as 'UTF-8' plain text"),)) from None
+        raise StudioFaults(
+            (Fault(shown, 0, f"the file cannot be read ({problem})", "save it as 'UTF-8' plain text"),)
+        ) from None
     rows = csv.reader(io.StringIO(text, newline=""), strict=True)
     found: list[ReadersQuestion] = []
     faults: list[Fault] = []
@@ -116,12 +130,21 @@ def read_questions(path: Path) -> tuple[ReadersQuestion, ...]:
     try:
         for row in rows:
             if begins == 1 and tuple(row) != COLUMNS:
-                raise StudioFaults((Fault(shown, 1, "the first line does not name the columns", f"write '{','.join(COLUMNS)}'"),))
+                raise StudioFaults(
+                    (Fault(shown, 1, "the first line does not name the columns", f"write '{','.join(COLUMNS)}'"),)
+                )
             if begins > 1 and row:
                 if len(row) == len(COLUMNS) and row[0].isascii() and row[0].isdigit():
                     found.append(ReadersQuestion(path.stem, int(row[0][:9]), *row[1:]))
                 else:
-                    faults.append(Fault(shown, begins, "the line is no question with a number", f"give it {len(COLUMNS)} cells, the number first"))
+                    faults.append(
+                        Fault(
+                            shown,
+                            begins,
+                            "the line is no question with a number",
+                            f"give it {len(COLUMNS)} cells, the number first",
+                        )
+                    )
             begins = rows.line_num + 1
     except csv.Error as problem:
         faults.append(Fault(shown, begins, f"the cells cannot be told apart ({problem})", "close each quotation mark"))
@@ -148,7 +171,9 @@ def add_questions(studio_folder: Path, client: str, new: Iterable[ReadersQuestio
     return tuple(added)
 
 
-def answer_question(studio_folder: Path, client: str, number: int, answer: str, today: datetime.date) -> ReadersQuestion:
+def answer_question(
+    studio_folder: Path, client: str, number: int, answer: str, today: datetime.date
+) -> ReadersQuestion:
     """Mark a question as answered.  Raises UnknownQuestion."""
     path = studio_folder / FOLDER / f"{client}.csv"
     old = read_questions(path) if path.is_file() else ()

@@ -61,9 +61,13 @@ def names_a_joint(said: str, words: Words) -> bool:
     return any(tokens & {singular(str(name)) for name in names} for names in words.table["body"].values())
 
 
-def warning_notice(said: str, frozen: tuple[str, ...], stop_sign: bool, words: Words) -> Notice:
+def warning_notice(said: str, frozen: tuple[str, ...], stop_sign: bool) -> Notice:
     what = f"warning sign: '{said}'. "
-    what += f"Frozen until you write an answer: {', '.join(frozen)}. " if frozen else "The whole session is frozen until you write an answer. "
+    what += (
+        f"Frozen until you write an answer: {', '.join(frozen)}. "
+        if frozen
+        else "The whole session is frozen until you write an answer. "
+    )
     if stop_sign:
         what += (
             "It is among the signs at which to stop. Call the client today; no training before "

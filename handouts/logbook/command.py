@@ -23,12 +23,13 @@ from handouts.forms.log_text import NoLogText, holds_log
 from handouts.forms.log_text import read as read_log_text
 from handouts.logbook.asked import ReadersQuestion, add_questions
 from handouts.logbook.drafts import Draft, read_drafts, write_drafts
-from handouts.logbook.files import CannotLog, append_lines, answer_warning, clean, log_path, open_warnings
+from handouts.logbook.files import CannotLog, answer_warning, append_lines, clean, log_path, open_warnings
 from handouts.logbook.interview import HELP, next_after, prompts, raw_of
 from handouts.logbook.message import SESSION, Filled, Known, Message, PlanVersion, Question, Understanding
 from handouts.logbook.placing import place_of
+from handouts.logbook.telling import describe
 from handouts.logbook.tokens import LONGEST
-from handouts.logbook.understanding import describe, interpret
+from handouts.logbook.understanding import interpret
 from handouts.models import Client, LogLine, Studio
 from handouts.reading.faults import find_suggestion
 from handouts.reading.log import read_log
@@ -151,7 +152,9 @@ def _from_page(desk: _Desk, text: str, shown: str) -> Message:
     except NoLogText as problem:
         raise CannotLog(f"{shown}: {problem}") from None
     if saved.client != desk.code:
-        raise CannotLog(f"{shown}: this is the log of {saved.client}, not of {desk.code}; write: handouts log {saved.client} --from {shown}")
+        raise CannotLog(
+            f"{shown}: this is the log of {saved.client}, not of {desk.code}; write: handouts log {saved.client} --from {shown}"
+        )
     fields = [Filled(SESSION, "date", saved.date)] if saved.date else []
     for part in saved.parts:
         said = {one.name: one for one in part.fields}
@@ -159,8 +162,14 @@ def _from_page(desk: _Desk, text: str, shown: str) -> Message:
         if "question" in said:
             fields.append(Filled(part.exercise, f"question_{where}" if where else "question", said["question"].text))
         elif "unclear" in said:
-            fields.append(Filled(part.exercise, f"question_{where}" if where else "question", f"{said['unclear'].label}."))
-        fields += [Filled(part.exercise, one.name, clean(one.text)) for one in part.fields if one.name not in ("part", "question", "unclear")]
+            fields.append(
+                Filled(part.exercise, f"question_{where}" if where else "question", f"{said['unclear'].label}.")
+            )
+        fields += [
+            Filled(part.exercise, one.name, clean(one.text))
+            for one in part.fields
+            if one.name not in ("part", "question", "unclear")
+        ]
     return Message(raw_of(fields), desk.language, tuple(fields), plan=saved.plan, version=saved.version)
 
 
@@ -184,9 +193,23 @@ def _from_csv(desk: _Desk, text: str, shown: str) -> Iterator[Message]:
             elif any(cell.strip() for cell in row):
                 cells = dict(zip(columns, (cell.strip() for cell in row), strict=False))
                 if len(row) != len(columns):
-                    faults.append(Fault(shown, begins, f"the line has {len(row)} of {len(columns)} cells", "write a comma for each empty cell"))
+                    faults.append(
+                        Fault(
+                            shown,
+                            begins,
+                            f"the line has {len(row)} of {len(columns)} cells",
+                            "write a comma for each empty cell",
+                        )
+                    )
                 elif cells.get("side", "") not in ("", "left", "right"):
-                    faults.append(Fault(shown, begins, f"'side': {quoted(cells['side'])} is not a side", "write 'left', 'right' or nothing"))
+                    faults.append(
+                        Fault(
+                            shown,
+                            begins,
+                            f"'side': {quoted(cells['side'])} is not a side",
+                            "write 'left', 'right' or nothing",
+                        )
+                    )
                 else:
                     place = (cells.get("date", ""), cells.get("plan", ""), cells.get("version", ""))
                     groups.setdefault(place, []).extend(_row_fields(cells))
@@ -194,17 +217,26 @@ def _from_csv(desk: _Desk, text: str, shown: str) -> Iterator[Message]:
             begins = rows.line_num + 1
     except csv.Error as problem:
         faults.append(Fault(shown, begins, f"the cells cannot be told apart ({problem})", "close each quotation mark"))
-    for date, plan, version in groups:
+    for date, _, version in groups:
         if version and not (version.isascii() and version.isdigit() and len(version) < 4):
             faults.append(Fault(shown, 0, f"'version': {quoted(version)} is not a whole number", "write such as '2'"))
         elif date and not _is_date(date):
-            faults.append(Fault(shown, 0, f"'date': {quoted(date)} is not a date", "write year-month-day, such as '2029-01-08'"))
+            faults.append(
+                Fault(shown, 0, f"'date': {quoted(date)} is not a date", "write year-month-day, such as '2029-01-08'")
+            )
     if faults:
         raise StudioFaults(tuple(faults))
     for place, fields in groups.items():
         date, plan, version = place
         raw = clean("; ".join(dict.fromkeys(words[place])))
-        yield Message(raw, desk.language, tuple(fields), read_date(date) if date else None, plan, int(version) if version else None)
+        yield Message(
+            raw,
+            desk.language,
+            tuple(fields),
+            read_date(date) if date else None,
+            plan,
+            int(version) if version else None,
+        )
 
 
 def _is_date(text: str) -> bool:
@@ -226,18 +258,32 @@ def _row_fields(cells: Mapping[str, str]) -> Iterator[Filled]:
     exercise, side = cells.get("exercise") or SESSION, cells.get("side", "")
     for name in _CSV_FIELDS:
         if cells.get(name):
-            yield Filled(exercise, f"{name}_{side}" if side and name in ("weight", "reps", "time", "seconds", "metres") else name, cells[name])
+            yield Filled(
+                exercise,
+                f"{name}_{side}" if side and name in ("weight", "reps", "time", "seconds", "metres") else name,
+                cells[name],
+            )
 
 
 def _correction(desk: _Desk, asked: Asked, date: datetime.date | None) -> Message:
     """The line with what was given put in place of what it had."""
     old = next((line for line in desk.all_lines() if line.line == asked.correct and line.corrected is None), None)
     if old is None:
-        raise CannotLog(f"logs/{asked.client}.csv: there is no line {asked.correct} to correct; see the numbers with --list")
+        raise CannotLog(
+            f"logs/{asked.client}.csv: there is no line {asked.correct} to correct; see the numbers with --list"
+        )
     if not asked.fields and not asked.text and date is None and not asked.plan and asked.version is None:
         raise CannotLog("nothing to correct was given; add such as --weight '16 kg' --reps 12/12/14")
     if asked.text:
-        return Message(clean(asked.text), desk.language, (), date or old.date, asked.plan or old.plan, asked.version or old.version, old.line)
+        return Message(
+            clean(asked.text),
+            desk.language,
+            (),
+            date or old.date,
+            asked.plan or old.plan,
+            asked.version or old.version,
+            old.line,
+        )
     side = f"_{old.side}" if old.side else ""
     had = {
         f"weight{side}": str(old.weight) if old.weight else "",
@@ -249,10 +295,17 @@ def _correction(desk: _Desk, asked: Asked, date: datetime.date | None) -> Messag
         "pain": old.warning,
     }
     exercise = next((field.exercise for field in asked.fields if field.exercise != SESSION), old.exercise or SESSION)
-    had |= {field.name if "_" in field.name or field.name not in ("weight", "reps", "metres") else f"{field.name}{side}": field.text for field in asked.fields}
+    had |= {
+        field.name
+        if "_" in field.name or field.name not in ("weight", "reps", "metres")
+        else f"{field.name}{side}": field.text
+        for field in asked.fields
+    }
     fields = tuple(Filled(exercise, name, text) for name, text in had.items() if text)
     raw = f"correction of line {old.line}: {raw_of(asked.fields) or date or asked.plan}"
-    return Message(raw, desk.language, fields, date or old.date, asked.plan or old.plan, asked.version or old.version, old.line)
+    return Message(
+        raw, desk.language, fields, date or old.date, asked.plan or old.plan, asked.version or old.version, old.line
+    )
 
 
 # --- the desk -------------------------------------------------------------------------
@@ -354,7 +407,9 @@ class _Desk:
         click.echo(f"Not stored yet: {quoted(message.raw)}")
         for question in understanding.questions:
             answers = "; ".join(proposal.means for proposal in question.proposals)
-            click.echo(f"Question: {question.asks} Reason: {question.reason}." + (f" Possible: {answers}." if answers else ""))
+            click.echo(
+                f"Question: {question.asks} Reason: {question.reason}." + (f" Possible: {answers}." if answers else "")
+            )
         click.echo(f"Answer with: handouts log {self.code}")
 
     # --- storing --------------------------------------------------------------------
@@ -367,7 +422,9 @@ class _Desk:
         if lines:
             stored = append_lines(self.folder, self.code, lines, understanding.replaces, self.today)
             for line in stored:
-                click.echo(f"Stored, {line.date}, {line.plan} version {line.version}, line {line.line}: {describe(line)}")
+                click.echo(
+                    f"Stored, {line.date}, {line.plan} version {line.version}, line {line.line}: {describe(line)}"
+                )
             for number in understanding.replaces:
                 click.echo(f"Kept as corrected: line {number}")
         self._keep_questions(understanding, lines[0] if lines else None, message)
@@ -382,9 +439,20 @@ class _Desk:
         for asked in understanding.asked:
             text = self.studio.exercises.get((asked.exercise, asked.language))
             part, words = place_of(asked.words, text, asked.part) if text else ("", "")
-            new.append(ReadersQuestion(
-                self.code, 0, date, plan, str(version or ""), asked.exercise, asked.language, part, words, clean(asked.words),
-            ))
+            new.append(
+                ReadersQuestion(
+                    self.code,
+                    0,
+                    date,
+                    plan,
+                    str(version or ""),
+                    asked.exercise,
+                    asked.language,
+                    part,
+                    words,
+                    clean(asked.words),
+                )
+            )
         for one in add_questions(self.folder, self.code, new):
             place = f"{one.exercise}, {one.part}: {quoted(one.words)}" if one.words else one.exercise
             click.echo(f"Question {one.number} for the writer of {place}: {one.question}")
@@ -401,8 +469,13 @@ class _Desk:
             if said is None or said in _STOP:
                 return WAITS
             plan = said
-        message = Message("", self.language, date=read_date(asked.date) if asked.date else None, plan=plan,
-                          version=asked.version or current[plan])
+        message = Message(
+            "",
+            self.language,
+            date=read_date(asked.date) if asked.date else None,
+            plan=plan,
+            version=asked.version or current[plan],
+        )
         click.echo(HELP)
         if self._interview(Draft(message, asked_up_to=1 if message.date else 0), ()) == WAITS:
             return WAITS
@@ -484,6 +557,7 @@ def known_of(
         for version in sorted(number for code, number in studio.plans if code == plan)
     }
     current: list[PlanVersion] = [
-        (plan, version or max(number for code, number in studio.plans if code == plan)) for plan, version in chosen.items()
+        (plan, version or max(number for code, number in studio.plans if code == plan))
+        for plan, version in chosen.items()
     ]
     return Known(client, sessions, tuple(current), studio.exercises, history, today, waiting)

@@ -93,7 +93,12 @@ def _draft(entry: dict[str, Any]) -> Draft:
     date = datetime.date.fromisoformat(entry["date"]) if "date" in entry else None
     version = int(entry["version"]) if "version" in entry else None
     message = Message(
-        str(entry["raw"]), str(entry["language"]), fields, date, str(entry.get("plan", "")), version,
+        str(entry["raw"]),
+        str(entry["language"]),
+        fields,
+        date,
+        str(entry.get("plan", "")),
+        version,
         int(entry.get("corrects", 0)),
     )
     answers = {str(key): str(answer) for key, answer in entry.get("answers", {}).items()}

@@ -109,7 +109,9 @@ def _old_text(path: Path) -> str:
 
 def _rewritten(path: Path, text: str, marked: frozenset[int], today: datetime.date) -> str:
     """The whole log with today's columns, and with corrected lines marked."""
-    standing = {line.line for line in read_log(path, _shown(path)) if line.corrected is None} if path.is_file() else set()
+    standing = (
+        {line.line for line in read_log(path, _shown(path)) if line.corrected is None} if path.is_file() else set()
+    )
     for number in marked - standing:
         raise CannotLog(f"{_shown(path)}: there is no line {number} to correct; see the numbers with --list")
     return _cells_changed(text, {number: {"corrected": today.isoformat()} for number in marked})
@@ -146,10 +148,22 @@ def _row(line: LogLine) -> list[str]:
         return "" if value is None else str(value)
 
     return [
-        told(line.date), line.plan, told(line.version), line.exercise, told(line.side), told(line.weight),
-        "/".join(map(str, line.reps)), "" if line.seconds is None else told_seconds(line.seconds), told(line.effort),
-        _one_line(line.note), clean(line.raw), told(line.metres), told(line.rounds), _one_line(line.warning),
-        _one_line(line.answer), told(line.corrected),
+        told(line.date),
+        line.plan,
+        told(line.version),
+        line.exercise,
+        told(line.side),
+        told(line.weight),
+        "/".join(map(str, line.reps)),
+        "" if line.seconds is None else told_seconds(line.seconds),
+        told(line.effort),
+        _one_line(line.note),
+        clean(line.raw),
+        told(line.metres),
+        told(line.rounds),
+        _one_line(line.warning),
+        _one_line(line.answer),
+        told(line.corrected),
     ]
 
 

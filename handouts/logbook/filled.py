@@ -30,7 +30,7 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
         place = (field.exercise, side)
         claim = claims.get(place, _claim(field.exercise, side, names))
         if kind == "question":
-            heard = _both(heard, Heard(asked=(Asked(text, claim.id or claim.name, tail),)))
+            heard = heard.with_more(Heard(asked=(Asked(text, claim.id or claim.name, tail),)))
             continue
         more = _read(kind, text, claim, names, today)
         if isinstance(more, Claim):
@@ -38,7 +38,7 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
         elif more is None:
             heard = replace(heard, unread=(*heard.unread, f"{field.exercise} {field.name}: {text[:60]}"))
         else:
-            heard = _both(heard, more)
+            heard = heard.with_more(more)
     return replace(heard, claims=(*claims.values(), *heard.claims))
 
 
@@ -51,14 +51,6 @@ def _claim(exercise: str, side: Side | None, names: Names) -> Claim:
     return Claim(name=exercise, side=side)
 
 
-def _both(one: Heard, other: Heard) -> Heard:
-    return Heard(
-        (*one.claims, *other.claims), (*one.efforts, *other.efforts), (*one.dates, *other.dates),
-        (*one.plans, *other.plans), (*one.warnings, *other.warnings), (*one.asked, *other.asked),
-        (*one.unread, *other.unread),
-    )
-
-
 def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date) -> Claim | Heard | None:
     """One field: its claim with the field in it, something of the session, or
     None where the text does not fit the field."""
@@ -66,15 +58,17 @@ def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date
     if kind in ("weight", "reps", "seconds", "distance", "metres") and words.has("skip", folded(text)):
         return replace(claim, skipped=True)
     if kind == "weight":
-        said = hear(f"exercise 1 {text}", names, (), today).claims
+        said = hear(f"#1 {text}", names, (), today).claims
         weights = said[0].weights if len(said) == 1 and not said[0].numbers else ()
         if len(said) == 1 and not said[0].weights and len(said[0].numbers) == 1:
             return replace(claim, numbers=(said[0].numbers[0], *claim.numbers))
         return replace(claim, weights=weights) if weights else None
     if kind == "reps":
         counts = _counts(text, words)
-        return None if counts is None else replace(
-            claim, numbers=(*claim.numbers, *(replace(count, counted=True) for count in counts))
+        return (
+            None
+            if counts is None
+            else replace(claim, numbers=(*claim.numbers, *(replace(count, counted=True) for count in counts)))
         )
     if kind == "time":
         return _time(text, claim, names, today)

@@ -132,8 +132,18 @@ class _Open:
 
     def closed(self) -> Claim:
         return Claim(
-            self.name, self.number, self.id, self.side, self.on_cuff, tuple(self.weights), tuple(self.numbers),
-            tuple(self.times), self.metres, self.rounds, self.skipped, self.same,
+            self.name,
+            self.number,
+            self.id,
+            self.side,
+            self.on_cuff,
+            tuple(self.weights),
+            tuple(self.numbers),
+            tuple(self.times),
+            self.metres,
+            self.rounds,
+            self.skipped,
+            self.same,
             " ".join(self.words),
         )
 
@@ -160,15 +170,21 @@ class _Ears:
         kept = [
             claim
             for claim in kept
-            if not (claim.name or claim.number is not None) or claim != Claim(claim.name, claim.number)
+            if not (claim.name or claim.number is not None)
+            or claim != Claim(claim.name, claim.number)
             or not self._spoken_for(claim)
         ]
         notes = [*self.notes, *(" ".join(c.words) for c in self.claims if not (c.named or c.has_data) and c.words)]
         if notes:
             kept.append(Claim(id=SESSION, note="; ".join(notes)))
         return Heard(
-            tuple(kept), tuple(self.efforts), tuple(self.dates), tuple(self.plans), tuple(self.warnings),
-            tuple(self.asked), tuple(self.unread),
+            tuple(kept),
+            tuple(self.efforts),
+            tuple(self.dates),
+            tuple(self.plans),
+            tuple(self.warnings),
+            tuple(self.asked),
+            tuple(self.unread),
         )
 
     def _spoken_for(self, claim: Claim) -> bool:
@@ -264,7 +280,8 @@ class _Ears:
         start = 0
         for index in range(at):
             is_number = clause[index].kind in ("number", "clock") or (
-                clause[index].kind == "word" and self.words.number(clause[index].text) is not None
+                clause[index].kind == "word"
+                and self.words.number(clause[index].text) is not None
                 and not self.words.has("filler", clause[index].text)
             )
             if is_number:
@@ -451,7 +468,7 @@ class _Part:
             self.ears.open(name=self.text[start : token.end])
             self.at += 1
             return True
-        is_label = token.kind == "word" and self.words.has("exercise", token.text) or token.text == "#"
+        is_label = (token.kind == "word" and self.words.has("exercise", token.text)) or token.text == "#"
         number = self._number(1) if is_label else None
         if number is not None and _whole(number):
             self._put_loose_words()

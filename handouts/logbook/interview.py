@@ -22,7 +22,10 @@ HELP = (
 )
 
 _WHAT = {
-    "weight": "weight", "reps": "repetitions in each set", "time": "seconds in each set", "distance": "metres in each set",
+    "weight": "weight",
+    "reps": "repetitions in each set",
+    "time": "seconds in each set",
+    "distance": "metres in each set",
     "rounds": "rounds done",
 }
 
@@ -48,7 +51,9 @@ def prompts(session: FittedSession) -> tuple[Prompt, ...]:
     ]
     asked = [_of_exercise(entry, field) for entry in entries if entry.key != SESSION for field in entry.fields]
     rounds = [
-        Prompt(SESSION, "rounds", "Rounds done") for entry in entries for field in entry.fields
+        Prompt(SESSION, "rounds", "Rounds done")
+        for entry in entries
+        for field in entry.fields
         if entry.key == SESSION and field.name == "rounds"
     ]
     return (

@@ -177,6 +177,18 @@ class Heard:
     asked: tuple[Asked, ...] = ()
     unread: tuple[str, ...] = ()
 
+    def with_more(self, other: Heard) -> Heard:
+        """Both together; what could not be placed stays that of this one."""
+        return Heard(
+            (*self.claims, *other.claims),
+            (*self.efforts, *other.efforts),
+            (*self.dates, *other.dates),
+            (*self.plans, *other.plans),
+            (*self.warnings, *other.warnings),
+            (*self.asked, *other.asked),
+            self.unread,
+        )
+
 
 # --- what is held against it -------------------------------------------------
 

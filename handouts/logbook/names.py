@@ -46,7 +46,7 @@ class Names:
         while end > at and self.words.number(tokens[end - 1].text) is not None:
             end -= 1
         said = [token.text for token in tokens[at:end]]
-        if not said or self.words.number(said[0]) is not None and len(said) < 3:
+        if not said or (self.words.number(said[0]) is not None and len(said) < 3):
             return at
         naming = [word for word in said if not self._common(word)]
         return end if naming or self.all_of(self.said(said)) else at

@@ -13,8 +13,17 @@ _OF_SESSION = ("effort",)
 
 
 def asked(
-    client: str, text: str | None, source: str | None, date: str | None, plan: str | None, version: int | None,
-    exercise: str | None, side: str | None, correct: int | None, ask: bool, said: Mapping[str, str | None],
+    client: str,
+    text: str | None,
+    source: str | None,
+    date: str | None,
+    plan: str | None,
+    version: int | None,
+    exercise: str | None,
+    side: str | None,
+    correct: int | None,
+    ask: bool,
+    said: Mapping[str, str | None],
 ) -> Asked:
     """What the options ask for.
 
@@ -43,13 +52,22 @@ def asked(
         field = "pain" if name == "warning" else name
         if field == "time" and where != SESSION:
             field = "seconds" if words.isdigit() else "time"
-        sided = f"{field}_{side}" if side and field in ("weight", "reps", "seconds", "time") and where != SESSION else field
+        sided = (
+            f"{field}_{side}" if side and field in ("weight", "reps", "seconds", "time") and where != SESSION else field
+        )
         fields.append(Filled(where, sided, words))
     if text is not None and not text.strip():
         raise CannotLog("--text: the message is empty; write what the client sent")
     return Asked(
-        client, text or "", source or "", date or "", code, version if version is not None else number,
-        tuple(fields), correct or 0, ask,
+        client,
+        text or "",
+        source or "",
+        date or "",
+        code,
+        version if version is not None else number,
+        tuple(fields),
+        correct or 0,
+        ask,
     )
 
 

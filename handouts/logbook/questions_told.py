@@ -20,7 +20,9 @@ def tell(folder: Path, client: str | None, everything: bool) -> int:
     if everything:
         for done in all_questions(folder):
             if done.answered and client in (None, done.client):
-                click.echo(f"answered {done.answered}: question {done.client} {done.number}, {done.exercise}: {done.question} Answer: {done.answer}")
+                click.echo(
+                    f"answered {done.answered}: question {done.client} {done.number}, {done.exercise}: {done.question} Answer: {done.answer}"
+                )
     if not found:
         click.echo("No reader's question is open.")
     return 1 if found else 0

@@ -141,7 +141,8 @@ def with_numbers(tokens: list[Token], words: Words) -> list[Token]:
 
 
 def _spelled(tokens: list[Token], at: int, value: int, words: Words) -> tuple[Token, int]:
-    first, split, at = tokens[at], (), at + 1
+    first, at = tokens[at], at + 1
+    split: tuple[Decimal, ...] = ()
     last = first
     while at < len(tokens):
         joined = tokens[at].kind == "word" and words.has("number_and", tokens[at].text)
@@ -194,10 +195,10 @@ def _with_fraction(token: Token, tokens: list[Token], at: int, words: Words) -> 
     if words.has("point", text(at) or "-") and at + 1 < len(tokens):
         digits, here = "", at + 1
         while here < len(tokens) and tokens[here].kind == "word" and len(digits) < 3:
-            value = words.number(tokens[here].text)
-            if value is None or (digits and value > 9):
+            digit = words.number(tokens[here].text)
+            if digit is None or (digits and digit > 9):
                 break
-            digits, here = f"{digits}{value}", here + 1
+            digits, here = f"{digits}{digit}", here + 1
         if digits:
             value = token.value + Decimal(f"0.{digits[:3]}")
             return replace(token, value=value, end=tokens[here - 1].end, split=()), here
