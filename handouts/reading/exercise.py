@@ -400,5 +400,5 @@ def _check_worded(opened: OpenedText, ids: Sequence[str] | Mapping[str, object],
             near = nearest(id, unnamed)
             instead = f"did you mean '{near}'?" if near else "begin an item there with '- **Name.** '"
             opened.fault(
-                ("options", id), f"the option '{id}' has no words under Easier or Harder", instead, of_key=True
+                ("options", id), f"the option {quoted(id)} has no words under Easier or Harder", instead, of_key=True
             )

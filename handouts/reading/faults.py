@@ -106,7 +106,7 @@ def _worded(root: Schema, error: ErrorDetails, key: str) -> tuple[str, str]:
     kind, place, given = error["type"], error["loc"], error["input"]
     if kind == "value_error":
         wrong, _, instead = str(error["ctx"]["error"]).rpartition("; ")
-        return (wrong if not key or f"'{key}'" in wrong else f"'{key}': {wrong}"), instead
+        return (wrong if not key or quoted(key) in wrong else f"{quoted(key)}: {wrong}"), instead
     if kind == "missing":
         return f"'{place[-1]}' is missing", _line_for(str(place[-1]), _schema_at(root, place))
     if kind == "extra_forbidden":
@@ -123,12 +123,12 @@ def _worded(root: Schema, error: ErrorDetails, key: str) -> tuple[str, str]:
         least = error["ctx"]["min_length"]
         holds = "nothing" if not given else f"{len(given)} item{'s' if len(given) > 1 else ''}"
         items = "one item" if least == 1 else f"{least} items"
-        return f"'{key}' holds {holds}", f"write at least {items}, each on a line of its own after '- '"
+        return f"{quoted(key)} holds {holds}", f"write at least {items}, each on a line of its own after '- '"
     found = quoted(given) if isinstance(given, str) else "a block of keys" if isinstance(given, dict) else "a list"
     found = "nothing" if given == "" else found
     wants_block = kind.startswith(("model", "dict"))
     instead = "write 'key: value' lines below it, indented" if wants_block else "write one value on the line"
-    return f"'{key}': {found} stands where something else belongs", instead
+    return f"{quoted(key)}: {found} stands where something else belongs", instead
 
 
 def _line_for(key: str, schema: dict[str, Any]) -> str:
@@ -151,11 +151,14 @@ def _wrong_choice(root: Schema, error: ErrorDetails, key: str) -> tuple[str, str
     else:
         given, choices = error["input"], _choices(schema) or _expected(str(error["ctx"]["expected"]))
     if not isinstance(given, str):
-        return f"'{key}': a list or a block stands where one word belongs", f"write {_one_of(choices)}"
+        return f"{quoted(key)}: a list or a block stands where one word belongs", f"write {_one_of(choices)}"
     if not given:
-        return f"'{key}' has no value", f"write {_one_of(choices)}"
+        return f"{quoted(key)} has no value", f"write {_one_of(choices)}"
     near = nearest(given, choices)
-    return f"'{key}' cannot be {quoted(given)}", f"did you mean '{near}'?" if near else f"write {_one_of(choices)}"
+    return (
+        f"{quoted(key)} cannot be {quoted(given)}",
+        f"did you mean '{near}'?" if near else f"write {_one_of(choices)}",
+    )
 
 
 def _expected(listed: str) -> list[str]:
@@ -164,6 +167,7 @@ def _expected(listed: str) -> list[str]:
 
 
 # --- the model's own JSON Schema tells which names are valid where -------------
+
 
 def _schema_at(root: Schema, place: Sequence[str | int]) -> Schema:
     """The part of a model's JSON Schema for one place.
