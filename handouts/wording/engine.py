@@ -20,7 +20,7 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     """
     kinds = KINDS[language]
     marks: list[Mark] = []
-    for sentence in sentences(text, _triggers(language), lexicon(language).of):
+    for sentence in sentences(text, _triggers(language), lexicon(language).known):
         marks += _check(sentence, kinds)
     return marks
 

@@ -20,8 +20,7 @@ there, so a sentence without that word costs nothing.  Repeats are bounded, so
 the work at one word has a fixed ceiling.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
-from functools import cache
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import NamedTuple
 
 from handouts.wording.prose import NAME, PAUSES, Sentence
@@ -32,32 +31,48 @@ LEADER = 1
 ONE, MANY, NEXT, NOT_NEXT, PREVIOUS, NOT_PREVIOUS, CLAUSE_START, CLAUSE_END, OPEN, CLOSE = range(10)
 
 
+class _Known(dict[str, int]):
+    """From a word to its class bits; a word that no class lists is guessed, each time anew."""
+
+    def __init__(self, bits: Mapping[str, int], guess: Callable[[str], Iterable[str]]):
+        super().__init__()
+        self._bits = bits
+        self._guess = guess
+
+    def __missing__(self, word: str) -> int:
+        bits = 0
+        for name in self._guess(word):
+            bits |= self._bits[name]
+        return bits
+
+
 class Lexicon:
     """Word classes of one language, and the bits that stand for them.
 
     classes: class name to its words, lower case; a word may be in several.
     guess: a function from an unknown word to the names of its likely classes.
+    common: how often a word stands in a thousand, for the common words; a
+        phrase is looked for where its rarest word stands.
     """
 
-    def __init__(self, classes: Mapping[str, Iterable[str]], guess=lambda word: ()):
+    def __init__(
+        self,
+        classes: Mapping[str, Iterable[str]],
+        guess: Callable[[str], Iterable[str]] = lambda word: (),
+        common: Mapping[str, float] | None = None,
+    ):
         self.classes = {name: frozenset(words) for name, words in classes.items()}
         self.bits = {name: 1 << number for number, name in enumerate(self.classes)}
-        self._known: dict[str, int] = {}
-        known = self._known
+        self.common = common or {}
+        self.known = _Known(self.bits, guess)
         for name, words in self.classes.items():
             bit = self.bits[name]
             for word in words:
-                known[word] = known.get(word, 0) | bit
-        self._guess = guess
+                self.known[word] = self.known.get(word, 0) | bit
 
     def of(self, word: str) -> int:
         """The class bits of a word."""
-        bits = self._known.get(word)
-        if bits is None:
-            bits = 0
-            for name in self._guess(word):
-                bits |= self.bits[name]
-        return bits
+        return self.known[word]
 
     def mask(self, *names: str) -> int:
         """The bits of several classes together."""
@@ -66,14 +81,38 @@ class Lexicon:
             mask |= self.bits[name]
         return mask
 
+    def how_common(self, words: Iterable[str]) -> float:
+        """How often one of the words stands in a thousand."""
+        common = self.common
+        return sum(common.get(word, 0.02) for word in words)
+
 
 class Part(NamedTuple):
+    """One part of a phrase.
+
+    most: how often it may stand; for ONE it is 1 and the part must be there.
+    anything: whether any word fits.
+    endings: endings of words that fit.
+    spelt: all words that fit, where a list can hold them.
+    common: how often one of these stands in a thousand words.
+    """
+
     sort: int
     words: frozenset[str]
     mask: int
-    most: int  # how often; for ONE it is 1 and the part must be there
+    most: int
     anything: bool
     endings: tuple[str, ...] = ()
+    spelt: frozenset[str] = frozenset()
+    common: float = 0.0
+
+
+class Neighbour(NamedTuple):
+    """What may stand beside the anchor; anything, if `open`."""
+
+    open: bool
+    words: frozenset[str]
+    mask: int
 
 
 class Phrase(NamedTuple):
@@ -81,6 +120,8 @@ class Phrase(NamedTuple):
     anchor: Part
     after: tuple[Part, ...]
     note: str
+    left: Neighbour
+    right: Neighbour
 
 
 class Phrases:
@@ -93,35 +134,55 @@ class Phrases:
 
     def __init__(self, lexicon: Lexicon, stands_for: Mapping[str, str] | None = None, /, **groups: str):
         self._by_word: dict[str, list[Phrase]] = {}
+        parts: dict[str, Part] = {}
         for note, lines in groups.items():
             for line in _lines(lines):
                 for spelt in _without_braces(line, stands_for or {}):
-                    self._add(lexicon, spelt, note)
+                    self._add(lexicon, spelt, note, parts)
         self.triggers = frozenset(self._by_word)
 
-    def _add(self, lexicon: Lexicon, line: str, note: str) -> None:
-        parts = [_part(lexicon, piece) for piece in line.split()]
-        best, best_size = -1, 10**9
+    def _add(self, lexicon: Lexicon, line: str, note: str, known: dict[str, Part]) -> None:
+        parts = []
+        for piece in line.split():
+            part = known.get(piece)
+            if part is None:
+                part = known[piece] = _part(lexicon, piece)
+            parts.append(part)
+        best, rarest = -1, 1e9
         for place, part in enumerate(parts):
-            if part.sort == ONE and not part.anything:
-                size = len(_spelt_out(lexicon, part))
-                if 0 < size < best_size:
-                    best, best_size = place, size
+            if part.sort == ONE and part.spelt and part.common < rarest:
+                best, rarest = place, part.common
         if best < 0:
             raise ValueError(f"the phrase {line.strip()!r} has no word to be found by")
-        phrase = Phrase(tuple(reversed(parts[:best])), parts[best], tuple(parts[best + 1 :]), note)
-        for word in _spelt_out(lexicon, parts[best]):
+        before, after = tuple(reversed(parts[:best])), tuple(parts[best + 1 :])
+        phrase = Phrase(before, parts[best], after, note, _neighbour(lexicon, before), _neighbour(lexicon, after))
+        for word in parts[best].spelt:
             self._by_word.setdefault(word, []).append(phrase)
 
     def find(self, sentence: Sentence) -> Iterator[tuple[int, int, str]]:
         """(first word, word after the last, note) of every match, by place."""
         by_word = self._by_word
-        words = sentence.words
+        words, classes = sentence.words, sentence.classes
+        final = len(words) - 1
         for place, word in enumerate(words):
             phrases = by_word.get(word)
             if phrases is None:
                 continue
+            if place < final:
+                right, right_bits = words[place + 1], classes[place + 1]
+            else:
+                right, right_bits = ".", -1
+            if place:
+                left, left_bits = words[place - 1], classes[place - 1]
+            else:
+                left, left_bits = ".", -1
             for phrase in phrases:
+                beside = phrase.right
+                if not (beside.open or beside.mask & right_bits or right in beside.words):
+                    continue
+                beside = phrase.left
+                if not (beside.open or beside.mask & left_bits or left in beside.words):
+                    continue
                 spans: dict[int, int] = {}
                 after = _forward(phrase.after, 0, sentence, place + 1, spans)
                 if after is None:
@@ -133,6 +194,23 @@ class Phrases:
                 last = spans.get(CLOSE, after)
                 if last > first:
                     yield first, last, phrase.note
+
+
+def _neighbour(lexicon: Lexicon, parts: tuple[Part, ...]) -> Neighbour:
+    """What may stand next to the anchor, on the side that `parts` reads."""
+    words: frozenset[str] = frozenset()
+    mask = 0
+    for part in parts:
+        if part.sort in (ONE, MANY):
+            if part.anything or part.endings:
+                break
+            words |= part.words
+            mask |= part.mask
+            if part.sort == ONE:
+                return Neighbour(False, words, mask)
+        elif part.sort == CLAUSE_END:
+            return Neighbour(False, words | PAUSES, mask)
+    return Neighbour(True, words, mask)
 
 
 def _lines(text: str) -> list[str]:
@@ -152,12 +230,12 @@ def _without_braces(line: str, stands_for: Mapping[str, str]) -> Iterator[str]:
 _SIGNS = {"^": CLAUSE_START, "$": CLAUSE_END, "[": OPEN, "]": CLOSE}
 
 
-@cache
 def _part(lexicon: Lexicon, piece: str) -> Part:
     if piece in _SIGNS:
         return Part(_SIGNS[piece], frozenset(), 0, 0, False)
     if piece.replace("|", "").isalpha():
-        return Part(ONE, frozenset(piece.split("|")), 0, 1, False)
+        words = frozenset(piece.split("|"))
+        return Part(ONE, words, 0, 1, False, (), words, lexicon.how_common(words))
     sort, most = ONE, 1
     for sign, look in (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT)):
         if piece.startswith(sign) and len(piece) > len(sign):
@@ -178,19 +256,17 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
             mask |= lexicon.mask(choice[1:])
         else:
             words.add(choice)
-    return Part(sort, frozenset(words), mask, most, anything, endings)
+    spelt = frozenset() if anything or endings or mask & NAME or sort != ONE else _spelt_out(lexicon, words, mask)
+    return Part(sort, frozenset(words), mask, most, anything, endings, spelt, lexicon.how_common(spelt))
 
 
-@cache
-def _spelt_out(lexicon: Lexicon, part: Part) -> frozenset[str]:
-    """All words a part may be; none when it may also be a name, which no list holds."""
-    if part.mask & NAME or part.endings:
-        return frozenset()
-    words = set(part.words)
+def _spelt_out(lexicon: Lexicon, words: set[str], mask: int) -> frozenset[str]:
+    """All words that a part may be."""
+    spelt = set(words)
     for name, bit in lexicon.bits.items():
-        if part.mask & bit:
-            words |= lexicon.classes[name]
-    return frozenset(words)
+        if mask & bit:
+            spelt |= lexicon.classes[name]
+    return frozenset(spelt)
 
 
 def _fits(part: Part, sentence: Sentence, place: int) -> bool:

@@ -12,7 +12,7 @@ what it has read, so the time grows with the length of the text and no faster.
 
 import re
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 LONGEST_SENTENCE = 1500
 """Characters after which a sentence without an end is cut at a space.
@@ -51,6 +51,7 @@ _TOKEN = re.compile(
     r"|(?<=\s)-{1,3}(?=\s)|[,;:()!?.…—–%°×]"
 )
 _LETTERS = re.compile(r"[^\W\d_]+")
+_CAPITALS = re.compile(r"[A-ZÀ-Þ][^\W\d_A-ZÀ-Þ]+")
 _CLITICS = {"re": "are", "ll": "will", "ve": "have", "m": "am", "d": "would", "s": "'s"}
 _SHORT_FORMS = {"can't": "can", "won't": "will", "shan't": "shall", "ain't": "is"}
 _ONE_WORD = {"gonna": "going", "wanna": "want", "gotta": "got", "em": "them", "ya": "you", "yer": "your", "yo": "you"}
@@ -68,32 +69,48 @@ class Sentence:
         is "do" and "not", "mine's" is "mine" and "'s"); quote marks and
         emphasis are left out; a dash is "—"; other pauses stand as they are.
     starts, ends: character offsets in the author's text, one pair a word.
+        They are worked out when they are first asked for: most sentences have
+        no mark and need none.
     classes: one integer a word, the bits of the lexicon classes it is in.
     earlier: the words of the two sentences before, in lower case.
     """
 
-    __slots__ = ("classes", "earlier", "ends", "starts", "text", "words")
+    __slots__ = ("_ends", "_offset", "_piece", "_starts", "classes", "earlier", "text", "words")
 
     def __init__(
-        self, text: str, words: list[str], starts: list[int], ends: list[int], classes: list[int], earlier: list[str]
+        self, text: str, piece: str, offset: int, words: list[str], classes: list[int], earlier: list[str]
     ):
         self.text = text
         self.words = words
-        self.starts = starts
-        self.ends = ends
         self.classes = classes
         self.earlier = earlier
+        self._piece = piece
+        self._offset = offset
+        self._starts: list[int] | None = None
+        self._ends: list[int] = []
+
+    @property
+    def starts(self) -> list[int]:
+        if self._starts is None:
+            self._starts, self._ends = _places(self._piece, self._offset)
+        return self._starts
+
+    @property
+    def ends(self) -> list[int]:
+        if self._starts is None:
+            self._starts, self._ends = _places(self._piece, self._offset)
+        return self._ends
 
     def quote(self, first: int, last: int) -> str:
         """The author's own characters from word `first` to before word `last`."""
         return self.text[self.starts[first] : self.ends[last - 1]]
 
 
-def sentences(text: str, wanted: frozenset[str], classes_of) -> Iterator[Sentence]:
+def sentences(text: str, wanted: frozenset[str], known: Mapping[str, int]) -> Iterator[Sentence]:
     """The sentences of `text` that hold at least one of the `wanted` words.
 
     wanted: runs of letters in lower case.
-    classes_of: a function from a word in lower case to its class bits.
+    known: from any word in lower case to its class bits.
     """
     prose = blank_out(text)
     last: list[str] = []
@@ -102,56 +119,92 @@ def sentences(text: str, wanted: frozenset[str], classes_of) -> Iterator[Sentenc
         piece = prose[start:end]
         letters = _LETTERS.findall(piece.lower())
         if not wanted.isdisjoint(letters):
-            yield _sentence(text, piece, start, classes_of, last_but_one + last)
+            yield _sentence(text, piece, start, known, last_but_one + last)
         last_but_one, last = last, letters
 
 
-def _sentence(text: str, piece: str, offset: int, classes_of, earlier: list[str]) -> Sentence:
-    words: list[str] = []
+def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], earlier: list[str]) -> Sentence:
+    words = _words(piece)
+    classes = list(map(known.__getitem__, words))
+    for capital in _CAPITALS.findall(piece):
+        name = capital.lower()
+        bits = known[name]
+        if not bits or bits & FORENAME:
+            for place, word in enumerate(words):
+                if word == name and (place or not bits):
+                    classes[place] |= NAME
+    return Sentence(text, piece, offset, words, classes, earlier)
+
+
+def _words(piece: str) -> list[str]:
+    """The words of a sentence, as `Sentence.words` holds them."""
+    piece = piece.lower()
+    words = _TOKEN.findall(piece)
+    plain = piece.isascii() and "'" not in piece and "-" not in piece
+    if plain and _ONE_WORD.keys().isdisjoint(words) and not _repeats(words):
+        return words
+    return [part for word, parts, _, _ in _read(words) for part in parts]
+
+
+def _places(piece: str, offset: int) -> tuple[list[int], list[int]]:
+    """Start and end of each of `_words(piece)` in the author's text."""
     starts: list[int] = []
     ends: list[int] = []
-    previous = before = ""
-    for found in _TOKEN.finditer(piece):
-        word = found.group().lower()
-        start, end = found.span()
-        start += offset
-        end += offset
-        if word == previous == before:  # a long run of one word says no more than two of it
-            ends[-1] = end
-            continue
-        before, previous = previous, word
-        if not word.isascii():
-            word = unicodedata.normalize("NFC", word).replace("’", "'").replace("ʼ", "'").replace("‑", "-")
-            if word == "–":
-                word = "—"
-            elif word == "…":
-                word = "."
-        elif word[0] == "-":
-            word = "—"
-        if "'" in word:
-            stem, _, tail = word.rpartition("'")
-            if tail == "t" and stem.endswith("n"):
-                word = _SHORT_FORMS.get(word, stem[:-1])
-                cut = min(len(word), len(stem) - 1)
-                words += (word, "not")
-                starts += (start, start + cut)
-                ends += (start + cut, end)
-                continue
-            if tail in _CLITICS:
-                words += (stem, _CLITICS[tail])
-                starts += (start, end - len(tail) - 1)
-                ends += (end - len(tail) - 1, end)
-                continue
-        words.append(_ONE_WORD.get(word, word))
-        starts.append(start)
-        ends.append(end)
-    classes = [classes_of(word) for word in words]
-    for place in range(len(words)):
-        if not classes[place] or classes[place] & FORENAME and place:
-            start = starts[place]
-            if text[start].isupper() and text[start + 1 : start + 2].islower():
-                classes[place] |= NAME
-    return Sentence(text, words, starts, ends, classes, earlier)
+    found = list(_TOKEN.finditer(piece))
+    for word, parts, first, last in _read([one.group().lower() for one in found]):
+        start, end = offset + found[first].start(), offset + found[last].end()
+        if len(parts) == 2:
+            cut = end - len(word.rpartition("'")[2]) - 1 if parts[1] != "not" else min(start + len(parts[0]), end - 3)
+            starts += (start, cut)
+            ends += (cut, end)
+        else:
+            starts.append(start)
+            ends.append(end)
+    return starts, ends
+
+
+def _repeats(words: list[str]) -> bool:
+    """Whether some word stands three times in a row."""
+    return any(one == other == third for one, other, third in zip(words, words[1:], words[2:], strict=False))
+
+
+def _read(words: list[str]) -> Iterator[tuple[str, tuple[str, ...], int, int]]:
+    """Each token as written, the one or two words it is read as, and the first and last token that it stands for.
+
+    A long run of one word says no more than two of it, and is read as two.
+    """
+    count = len(words)
+    place = 0
+    while place < count:
+        word = words[place]
+        first = place
+        if place + 1 < count and words[place + 1] == word and (place == 0 or words[place - 1] != word):
+            place += 1
+            yield word, _parts(word), first, first
+            first = place
+            while place + 1 < count and words[place + 1] == word:
+                place += 1
+        yield word, _parts(word), first, place
+        place += 1
+
+
+def _parts(word: str) -> tuple[str, ...]:
+    """The one or two words that a token is read as."""
+    if not word.isascii():
+        word = unicodedata.normalize("NFC", word).replace("’", "'").replace("ʼ", "'").replace("‑", "-")
+        if word in ("–", "—"):
+            return ("—",)
+        if word == "…":
+            return (".",)
+    if word[0] == "-":
+        return ("—",)
+    if "'" in word:
+        stem, _, tail = word.rpartition("'")
+        if tail == "t" and stem.endswith("n"):
+            return (_SHORT_FORMS.get(word, stem[:-1]), "not")
+        if tail in _CLITICS:
+            return (stem, _CLITICS[tail])
+    return (_ONE_WORD.get(word, word),)
 
 
 def sentence_spans(prose: str) -> Iterator[tuple[int, int]]:
