@@ -13,9 +13,11 @@ from __future__ import annotations
 import datetime
 from collections.abc import Callable
 from decimal import Decimal
+from itertools import pairwise
 from typing import Annotated, Any, Generic, Literal, TypeAlias, TypeVar
 
 from pydantic import (
+    AfterValidator,
     BaseModel,
     BeforeValidator,
     ConfigDict,
@@ -175,6 +177,8 @@ EffortText = Annotated[amounts.Effort, *_strict(amounts.read_effort, "2 in reser
 TempoText = Annotated[amounts.Tempo, *_strict(amounts.read_tempo, "3-1-2-0")]
 MassText = Annotated[amounts.Mass, *_strict(amounts.read_mass, "12.5 kg")]
 PiecesText = Annotated[amounts.Pieces, *_strict(amounts.read_pieces, "2 x 5 lb")]
+TensionText = Annotated[amounts.Tension, *_strict(amounts.read_tension, "5-9 kg")]
+Handles = Annotated[int, *_whole(1, 2, "2")]
 
 
 class Model(BaseModel):
@@ -704,17 +708,74 @@ class Cuff(Model):
     step: MassText
 
 
+class Adjustable(Model):
+    """Handles that are loaded with plates, the same on both ends.
+
+    handles: how many equal ones; two of them can be set to the same weight.
+    handle: one handle with its collars.
+    plates: all plates of each size, counted; each end takes as many as the other.
+    up_to: the heaviest that one handle may be made.
+    """
+
+    handles: Handles = 1
+    handle: MassText
+    plates: ListOf[PiecesText] = Field(min_length=1, max_length=12)
+    up_to: MassText | None = Field(None, alias="up to")
+
+    @model_validator(mode="after")
+    def _one_unit(self) -> Adjustable:
+        if any(plate.mass.unit != self.handle.unit for plate in self.plates):
+            raise ValueError(
+                "handle and plates are stamped in different units, so their sum has no stamp; "
+                "write plates of the handle's unit alone"
+            )
+        return self
+
+
+class Band(Model):
+    """One band.
+
+    name: tells by touch, such as "one knot".
+    tension: as its maker gives it, from little to full stretch.
+    """
+
+    name: Words
+    tension: TensionText | None = None
+
+
+def _band_by_name(value: object) -> object:
+    return {"name": value} if isinstance(value, str) else value
+
+
+def _lightest_first(bands: tuple[Band, ...]) -> tuple[Band, ...]:
+    known = [band for band in bands if band.tension]
+    for lighter, stronger in pairwise(known):
+        if lighter.tension and stronger.tension and stronger.tension.most.kilograms < lighter.tension.most.kilograms:
+            raise ValueError(
+                f"'{stronger.name}' pulls less than '{lighter.name}' above it; write the bands from the lightest to the strongest"
+            )
+    return bands
+
+
+Bands = Annotated[
+    ListOf[Annotated[Band, BeforeValidator(_band_by_name, json_schema_input_type=Words | Band)]],
+    AfterValidator(_lightest_first),
+]
+
+
 class Kit(Model):
     """What the client owns or finds at the gym.
 
     dumbbells: counted pieces; two of the same stamp make a pair.
-    bands: names that tell by touch, such as "one knot".
+    adjustable: handles with plates.
+    bands: from the lightest to the strongest, by names that tell by touch.
     step_heights: heights of steps that can be made up.
     other: bench, chair, mat, ...; a wall is always there.
     """
 
     dumbbells: ListOf[PiecesText] = ()
-    bands: ListOf[Words] = ()
+    adjustable: ListOf[Adjustable] = ()
+    bands: Bands = ()
     step_heights: ListOf[Centimetres] = Field((), alias="step heights")
     cuff: Cuff | None = None
     other: ListOf[KitName] = ()
@@ -722,35 +783,153 @@ class Kit(Model):
 
 class Limit(Model):
     """One thing this client's body asks for.  Exactly one of `demand`,
-    `joint` or `position` is given.
+    `joint`, `only position`, `not position` and `heaviest` is given.
 
     demand: leave out movements with this demand; breath_hold_risk is kept
         where the text has a breathing cue, and the sheet tells to breathe.
+    with_caution: keep movements with this demand, and repeat the caution at
+        each of them.
     joint: bend of a joint; `side` and `at most` belong to it.
     position: the only position allowed ("seated").
+    not_position: a position to leave out.
+    heaviest: the most to hold at once; of a pair each is at most half of it.
+    exercise: id of the one exercise that `heaviest` is meant for.
     advised_by, since, review: who said so and when; past `review` the trainer
         is told to ask again, and the limit stays.
     """
 
     demand: Demand | None = None
+    with_caution: YesNo = Field(False, alias="with caution")
     joint: Literal["knee"] | None = None
     side: Side | None = None
     at_most: Degrees | None = Field(None, alias="at most")
     position: Position | None = Field(None, alias="only position")
+    not_position: Position | None = Field(None, alias="not position")
+    heaviest: MassText | None = None
+    exercise: Code | None = None
     since: Date | None = None
     advised_by: Words | None = Field(None, alias="advised by")
     review: Date | None = None
 
     @model_validator(mode="after")
     def _one_thing(self) -> Limit:
-        given = [thing for thing in (self.demand, self.joint, self.position) if thing is not None]
-        if len(given) != 1:
-            raise ValueError("a limit names one thing; write one of 'demand:', 'joint:' and 'only position:'")
+        things = (self.demand, self.joint, self.position, self.not_position, self.heaviest)
+        if sum(thing is not None for thing in things) != 1:
+            raise ValueError(
+                "a limit names one thing; write one of 'demand:', 'joint:', 'only position:', 'not position:' and 'heaviest:'"
+            )
         if (self.at_most is not None) != (self.joint is not None):
             raise ValueError("'joint' and 'at most' belong together; write both, such as 'at most: 90 degrees'")
         if self.side is not None and self.joint is None:
             raise ValueError("'side' belongs to a joint; write 'joint: knee' beside it, or take 'side' out")
+        if self.with_caution and self.demand is None:
+            raise ValueError("'with caution' belongs to a demand; write 'demand:' beside it, or take it out")
+        if self.exercise is not None and self.heaviest is None:
+            raise ValueError("'exercise' belongs to a weight; write 'heaviest:' beside it, or take it out")
         return self
+
+
+class CareChoice(Model):
+    """One entry of the care table that holds for this client.
+
+    care: its name in the table; never printed.
+    side: which side it concerns.
+    at_most: the deepest bend that was allowed, where it concerns a joint.
+    without: what of it does not hold for this client, as a licensed
+        professional said: demands, positions or instructions of the table.
+    advised_by, since: who was asked, and when.
+    review: when to ask again.
+    """
+
+    care: Words
+    side: Side | None = None
+    at_most: Degrees | None = Field(None, alias="at most")
+    without: ListOf[Words] = ()
+    advised_by: Words | None = Field(None, alias="advised by")
+    since: Date | None = None
+    review: Date | None = None
+
+    @model_validator(mode="after")
+    def _said_by_somebody(self) -> CareChoice:
+        if (self.advised_by is None) != (self.since is None):
+            raise ValueError("'advised by' and 'since' belong together; write who said so and on which day")
+        if self.without and self.advised_by is None:
+            raise ValueError("'without' needs somebody who said so; write 'advised by:' and 'since:' beside it")
+        return self
+
+
+def _care_by_name(value: object) -> object:
+    return {"care": value} if isinstance(value, str) else value
+
+
+CareList = ListOf[
+    Annotated[CareChoice, BeforeValidator(_care_by_name, json_schema_input_type=Words | CareChoice)]
+]
+
+
+# --- the care table ------------------------------------------------------------
+
+
+class CareLimit(Limit):
+    """A limit of the care table.
+
+    why: what it guards against, for the trainer.
+    source: where that is written, "common practice" or "from memory".
+    """
+
+    why: Words
+    source: Words
+
+
+class CareTold(Model):
+    """An instruction on the sheet.  say: its key in the language files."""
+
+    say: Code
+    source: Words
+
+
+class CareAsk(Model):
+    """Who must be asked first.
+
+    whom: the licensed professional.
+    before: "any sheet" makes none until the answer stands in the client's
+        file; "the first session" reminds the trainer.
+    talk_over: what to go through with the client by voice.
+    """
+
+    whom: Words
+    before: Literal["any sheet", "the first session"]
+    talk_over: Words | None = Field(None, alias="talk over")
+    source: Words
+
+
+class CareRule(Model):
+    """A condition or a circumstance and what it asks of the training.
+
+    names: words for it in each language, so that none of them is ever printed.
+    ask: who must be asked first.
+    limits: demands and positions to leave out or to bound.
+    tells: what the sheet tells the client to do.
+    knee: the client's file gives the deepest bend of a knee.
+    weaker_side: the client's file gives the side that is weaker and goes first.
+    """
+
+    names: MapOf[ListOf[Words]]
+    ask: CareAsk
+    limits: ListOf[CareLimit] = ()
+    tells: ListOf[CareTold] = ()
+    knee: YesNo = False
+    weaker_side: YesNo = Field(False, alias="weaker side")
+
+
+class CareTable(Model):
+    """All of care.yaml.
+
+    opposite: pairs of instructions that cannot both be followed.
+    """
+
+    cares: MapOf[CareRule]
+    opposite: ListOf[ListOf[Code]] = ()
 
 
 class PlanChoice(Model):
@@ -813,6 +992,8 @@ class ClientFacts(Model):
     log_by: how the client notes what was done.
     effort_cap: the hardest that is asked, 0 to 10.
     limits: what this client's body asks for.
+    care: conditions and circumstances, by their names in the care table;
+        never printed.
     plans: which plans the client follows.
     best_sets: by exercise id.
     hands: which hands can grip; "right" or "left" for one-handed clients.
@@ -846,6 +1027,7 @@ class ClientFacts(Model):
     effort_cap: EffortCap | None = Field(None, alias="effort cap")
     kit: Kit = Kit()
     limits: ListOf[Limit] = ()
+    care: CareList = ()
     plans: ListOf[PlanChoice] = Field(min_length=1)
     loads: MapOf[OneOrTwoSided] = {}
     best_sets: MapOf[BestSet] = Field({}, alias="best sets")

@@ -7,14 +7,14 @@ compare weights and for nothing else, by the exact pound (0.45359237 kg).
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from typing import Literal
 
 from handouts.amounts import KILOGRAMS_PER_POUND, Mass, MassUnit, Pieces
-from handouts.models import Cuff
+from handouts.models import Adjustable, Band, Cuff, Kit
 
 MOST_ABOVE = Fraction(25, 1000)
 """A weight may lie this far above the one asked for (common practice: 2.5 %)."""
@@ -56,6 +56,65 @@ def usable(pieces: Iterable[Pieces], count: Literal[1, 2]) -> tuple[Mass, ...]:
     for piece in pieces:
         owned[piece.mass] += piece.count
     return tuple(sorted((mass for mass, many in owned.items() if many >= count), key=_heaviness))
+
+
+def settings(adjustable: Adjustable, count: Literal[1, 2]) -> Mapping[Mass, tuple[Pieces, ...]]:
+    """Every total that one handle can be set to, with the plates on each end.
+
+    count: 2 for two handles set alike at the same time, from the same plates.
+    Plates go on in pairs, one on each end, so a plate without a partner stays
+    in the box.  Where several settings make one total, the one with the fewest
+    plates is taken: less to find and to fasten by touch.
+    Returns an empty mapping when there are fewer handles than `count`.
+    Source: arithmetic; plates in pairs are common practice.
+    """
+    if adjustable.handles < count:
+        return {}
+    sizes: Counter[Mass] = Counter()
+    for plate in adjustable.plates:
+        sizes[plate.mass] += plate.count
+    top = adjustable.up_to.kilograms if adjustable.up_to else None
+    found: dict[Mass, tuple[Pieces, ...]] = {adjustable.handle: ()}
+    for size in sorted(sizes, key=_heaviness, reverse=True):
+        for total, plates in list(found.items()):
+            for on_each_end in range(1, sizes[size] // (2 * count) + 1):
+                made = Mass(total.amount + 2 * on_each_end * size.amount, total.unit)
+                if top is not None and made.kilograms > top:
+                    break
+                setting = (*plates, Pieces(on_each_end, size))
+                if made not in found or _number(setting) < _number(found[made]):
+                    found[made] = setting
+    return {total: found[total] for total in sorted(found, key=_heaviness)}
+
+
+def _number(plates: Iterable[Pieces]) -> int:
+    return sum(plate.count for plate in plates)
+
+
+def weights_there(kit: Kit, count: Literal[1, 2]) -> Mapping[Mass, tuple[Pieces, ...]]:
+    """All weights that can be held, lightest first: dumbbells and handles.
+
+    count: 2 for a pair of equal weights.
+    Returns the weight as stamped or as summed, and the plates on each end of
+    a handle; () for a dumbbell as it is and for a bare handle.  A dumbbell
+    goes before a handle of the same weight, since nothing needs to be set.
+    """
+    found: dict[Mass, tuple[Pieces, ...]] = {}
+    for adjustable in kit.adjustable:
+        for total, plates in settings(adjustable, count).items():
+            if total not in found or _number(plates) < _number(found[total]):
+                found[total] = plates
+    found |= dict.fromkeys(usable(kit.dumbbells, count), ())
+    return {mass: found[mass] for mass in sorted(found, key=_heaviness)}
+
+
+def choose_band(bands: Sequence[Band], most: Mass) -> Band | None:
+    """The strongest band that pulls no more than `most` at full stretch.
+
+    bands: those whose tension is not known cannot be chosen.
+    """
+    fitting = [band for band in bands if band.tension and band.tension.most.kilograms <= most.kilograms]
+    return max(fitting, key=lambda band: band.tension.most.kilograms if band.tension else 0, default=None)
 
 
 def cuff_steps(cuff: Cuff) -> tuple[Mass, ...]:

@@ -6,15 +6,55 @@ people differ more than formulas do.  Nobody is asked to lift such a weight.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from decimal import Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
+from types import MappingProxyType
 
-SAFE_REPS = 12
-"""Above this many repetitions an estimate carries a warning (common practice)."""
+from handouts.amounts import short_number
+
+TRUSTED_REPS = 12
+"""Above this many repetitions an estimate carries a warning (common practice;
+the studies behind the formulas mostly stop at 10, LeSuer and others 1997, from
+memory)."""
 
 MOST_REPS = 20
 """Above this many repetitions an estimate is refused (common practice)."""
+
+
+PERCENT_OF_MAXIMUM: Mapping[int, int] = MappingProxyType(
+    {1: 100, 2: 95, 3: 93, 4: 90, 5: 87, 6: 85, 7: 83, 8: 80, 9: 77, 10: 75, 12: 70}
+)
+"""Repetitions to failure, and the per cent of the maximum that allows them.
+
+Source: Training Load Chart of the National Strength and Conditioning
+Association.  It has no 11 and ends at 12; the association's textbook gives 67
+for 12, so the last places are the least certain.  People differ widely, and
+more repetitions go with the legs than with the arms (Nuzzo and others 2024,
+Sports Medicine).
+"""
+
+
+def percent_for(reps: int) -> int:
+    """The per cent of the maximum with which so many repetitions can be done.
+
+    reps: to failure, 1 to 12; 11 is read as 12, the gentler neighbour.
+    Raises ValueError outside the chart.
+    """
+    for listed, percent in PERCENT_OF_MAXIMUM.items():
+        if 1 <= reps <= listed:
+            return percent
+    raise ValueError(f"the chart ends at 12 repetitions, and has no {reps}; ask for a weight or by effort")
+
+
+def reps_for(percent: int) -> int | None:
+    """How many repetitions the chart expects at that per cent; None below its
+    lightest, where it says nothing.
+
+    percent: 1 to 100.  A per cent between two lines is read as the heavier one.
+    """
+    fitting = [reps for reps, listed in PERCENT_OF_MAXIMUM.items() if listed >= percent]
+    return max(fitting) if percent >= min(PERCENT_OF_MAXIMUM.values()) else None
 
 
 @dataclass(frozen=True)
@@ -22,19 +62,22 @@ class Formula:
     """One published formula for the one-repetition maximum.
 
     factor: repetitions to failure (2 or more) to "maximum divided by load".
+    ends: the first number of repetitions for which the formula has no meaning,
+        None where it always has one.
     source: author and year.
     """
 
     name: str
     factor: Callable[[int], Decimal]
     source: str
+    ends: int | None = None
 
 
 _EULER = Decimal(1).exp()
 
 FORMULAS: tuple[Formula, ...] = (
     Formula("Epley", lambda reps: 1 + Decimal(reps) / 30, "Epley 1985"),
-    Formula("Brzycki", lambda reps: Decimal(36) / (37 - reps), "Brzycki 1993"),
+    Formula("Brzycki", lambda reps: Decimal(36) / (37 - reps), "Brzycki 1993", ends=37),
     Formula("Lombardi", lambda reps: Decimal(reps) ** Decimal("0.10"), "Lombardi 1989"),
     Formula("O'Conner", lambda reps: 1 + Decimal(reps) / 40, "O'Conner and others 1989"),
     Formula(
@@ -63,6 +106,16 @@ class Estimate:
     @property
     def high(self) -> Decimal:
         return max(value for _, value in self.by_formula)
+
+    def spread(self, unit: str) -> str:
+        """ "24 to 25.6 kg": never one number where the formulas disagree.
+
+        Rounded outward to a tenth, so that no formula lies outside.
+        """
+        tenth = Decimal("0.1")
+        low = short_number(self.low.quantize(tenth, ROUND_FLOOR))
+        high = short_number(self.high.quantize(tenth, ROUND_CEILING))
+        return f"{low} {unit}" if low == high else f"{low} to {high} {unit}"
 
 
 def estimate_maximum(load: Decimal, reps: int, in_reserve: int = 0) -> Estimate:
@@ -128,7 +181,7 @@ def _to_failure(reps: int, in_reserve: int) -> int:
     if reps + in_reserve > MOST_REPS:
         raise ValueError(
             f"a set of {reps + in_reserve} repetitions to failure says nothing about a maximum; "
-            f"use a hard set of {SAFE_REPS} or fewer"
+            f"use a hard set of {TRUSTED_REPS} or fewer"
         )
     return reps + in_reserve
 
@@ -139,9 +192,9 @@ def _factor(formula: Formula, to_failure: int) -> Decimal:
 
 
 def _warning(to_failure: int) -> str:
-    if to_failure <= SAFE_REPS:
+    if to_failure <= TRUSTED_REPS:
         return ""
     return (
-        f"Estimated from {to_failure} repetitions to failure; above {SAFE_REPS} the formulas drift apart. "
+        f"Estimated from {to_failure} repetitions to failure; above {TRUSTED_REPS} the formulas drift apart. "
         f"Use a heavier, shorter set when there is one."
     )

@@ -9,8 +9,10 @@ here are common practice without a published source.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from fractions import Fraction
+from statistics import median
 from typing import Literal
 
 from handouts.amounts import Dose, Tempo
@@ -63,6 +65,46 @@ def intervals(stations: int, work: int, rest: int, rounds: int, round_rest: int)
 def session(groups: Sequence[int], change_over_seconds: int) -> int:
     """The structures of a session with one change-over between each two."""
     return sum(groups) + max(len(groups) - 1, 0) * change_over_seconds
+
+
+FEWEST_SESSIONS = 3
+"""So many logged sessions before a client's own pace is used (common practice)."""
+
+LATEST_SESSIONS = 8
+"""So many sessions count, the latest ones: people get quicker (common practice)."""
+
+PACE_BOUNDS = (Fraction(1, 2), Fraction(2))
+"""Beyond these shares of the reckoned time a session is no measure of pace:
+something came between, or part of it was left out (common practice)."""
+
+
+@dataclass(frozen=True)
+class OwnPace:
+    """How a client's sessions compare with what the rules reckon.
+
+    share: time taken divided by time reckoned; 1 when there is no difference.
+    sessions: how many it was learned from.
+    """
+
+    share: Fraction
+    sessions: int
+
+    def seconds(self, reckoned: int) -> int:
+        """What the client will need for what the rules reckon."""
+        return math.ceil(reckoned * self.share)
+
+
+def own_pace(sessions: Iterable[tuple[int, int]]) -> OwnPace | None:
+    """A client's own pace: the middle of the shares, so that one odd day does
+    not count.
+
+    sessions: (seconds reckoned, seconds taken), oldest first.
+    Returns None when fewer than FEWEST_SESSIONS lie within PACE_BOUNDS.
+    """
+    low, high = PACE_BOUNDS
+    shares = [Fraction(taken, reckoned) for reckoned, taken in sessions if reckoned > 0]
+    usual = [share for share in shares if low <= share <= high][-LATEST_SESSIONS:]
+    return OwnPace(median(usual), len(usual)) if len(usual) >= FEWEST_SESSIONS else None
 
 
 def clock(seconds: int) -> str:

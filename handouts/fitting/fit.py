@@ -9,13 +9,17 @@ here.  A fitting follows the files; it never says that a plan is safe.
 from __future__ import annotations
 
 import datetime
+import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from statistics import median
+from fractions import Fraction
+from itertools import pairwise
+from types import MappingProxyType
 from typing import Literal
 
 from handouts.amounts import AskedLoad, Dose, Effort
 from handouts.coaching import timing
+from handouts.coaching.care import INSTRUCTION_OF, Cared, Hold, care_for, care_table, hold_of, names_in
 from handouts.fitting.changes import changes_between
 from handouts.fitting.fitted import (
     FittedExercise,
@@ -32,11 +36,11 @@ from handouts.models import (
     Circuit,
     Client,
     ClientFacts,
-    Demand,
     EasyPart,
     EveryMinute,
     Exercise,
     Intervals,
+    Limit,
     LogLine,
     Plan,
     SidePattern,
@@ -53,20 +57,6 @@ SCREENING_LASTS = datetime.timedelta(days=365)
 _LONG_SET = 60
 """Seconds in which a set of "every minute" must be done."""
 
-_INSTRUCTION_KEYS: dict[Demand, str] = {
-    "head_below_heart": "keep_head_above_heart",
-    "breath_hold_risk": "keep_breathing",
-    "jarring": "no_jarring",
-    "lying_back": "not_flat_on_back",
-    "kneeling": "no_kneeling",
-    "overhead": "nothing_overhead",
-    "balance": "keep_support_in_reach",
-    "grip_long": "rest_the_grip",
-    "deep_knee": "no_deep_knee_bend",
-    "over_face": "no_weight_over_face",
-}
-
-
 def fit(
     client: Client,
     plan: Plan,
@@ -75,18 +65,24 @@ def fit(
     previous: Plan | None,
     today: datetime.date,
     history: tuple[LogLine, ...] = (),
+    plans: Mapping[tuple[str, int], Plan] = MappingProxyType({}),
 ) -> FittedSession:
     """One plan as one client will do it.
 
     exercises: (id, language) to text; the English texts hold the data.
     previous: the version before this one, None when there is none.
     today: for review dates alone.
-    history: the client's log, for the time that sessions really take.
+    history: the client's log, for the time that sessions really take and for
+        warning signs without an answer.
+    plans: by code and version, those that the log can name.
     An exercise that cannot be fitted is left out, and a group left empty too;
-    a remark of strength "eye" says so.
+    a remark of strength "eye" says so.  A session that must not be handed out
+    says why in `stopped`.
     """
-    facts = client.facts
-    context = _Context(facts, exercises)
+    cared = care_for(client.facts, care_table())
+    facts = client.facts.model_copy(update={"limits": cared.limits, "weaker_side": cared.weaker_side})
+    hold = hold_of(history)
+    context = _Context(facts, exercises, hold)
 
     warm_up, warm_up_remarks = _fit_easy_part(context, plan.facts.warm_up)
     groups, group_remarks = _fit_groups(context, plan.facts.session)
@@ -96,6 +92,8 @@ def fit(
     cool_down_seconds = plan.facts.cool_down.time if plan.facts.cool_down else 0
     change_over = timing.change_over(facts.pace)
     main_seconds = timing.session([group.seconds for group in groups], change_over)
+    main_seconds += _settings_changed(groups) * change_over
+    total_seconds = warm_up_seconds + main_seconds + cool_down_seconds
     session = FittedSession(
         studio=studio,
         client=client,
@@ -108,48 +106,62 @@ def fit(
         cool_down_seconds=cool_down_seconds,
         change_over=change_over,
         main_seconds=main_seconds,
-        total_seconds=warm_up_seconds + main_seconds + cool_down_seconds,
-        instructions=_instructions(facts),
+        total_seconds=total_seconds,
+        expected_seconds=total_seconds,
+        instructions=_instructions(facts, cared),
         changes=(),
         effort_cap=facts.effort_cap,
         remarks=(),
+        stopped=_stopped(client, cared, groups),
     )
     if previous is not None:
         before = fit(client, previous, exercises, studio, None, today)
         session = replace(session, changes=changes_between(before, session))
+    pace = _own_pace(session, history, {**plans, (plan.facts.plan, plan.facts.version): plan}, exercises, today)
+    if pace is not None:
+        session = replace(session, expected_seconds=pace.seconds(total_seconds))
     remarks = (
         *_screening_remarks(client, today),
         *_review_remarks(client, today),
+        *_care_remarks(client, cared),
+        *_printed_remarks(client, plan),
+        *_warning_remarks(client, hold),
         *warm_up_remarks,
         *group_remarks,
         *cool_down_remarks,
         *_time_remarks(session),
-        *_pace_remarks(session, history),
+        *_pace_remarks(session, pace, history),
     )
     return replace(session, remarks=tuple(dict.fromkeys(remarks)))
 
 
 @dataclass(frozen=True)
 class _Context:
+    """client: with the limits of the care table among their own."""
+
     client: ClientFacts
     exercises: Mapping[tuple[str, str], Exercise]
+    hold: Hold | None
 
 
 # --- the client as a whole ---------------------------------------------------
 
 
-def _instructions(client: ClientFacts) -> tuple[Instruction, ...]:
+def _instructions(client: ClientFacts, cared: Cared) -> tuple[Instruction, ...]:
     """What the client does throughout; the reason stays in the file."""
     instructions: list[Instruction] = []
-    for limit in client.limits:
-        if limit.demand:
-            instructions.append(Instruction(_INSTRUCTION_KEYS[limit.demand]))
+    for limit in cared.limits:
+        if limit.demand and not limit.with_caution:
+            instructions.append(Instruction(INSTRUCTION_OF[limit.demand]))
         if limit.at_most is not None:
             for side in (limit.side,) if limit.side else ("left", "right"):
                 values = (("side", side), ("degrees", str(limit.at_most)))
                 instructions.append(Instruction("knee_not_beyond", values))
         if limit.position == "seated":
             instructions.append(Instruction("stay_seated"))
+        if limit.heaviest is not None and limit.exercise is None:
+            instructions.append(Instruction("nothing_heavier", (("mass", str(limit.heaviest)),)))
+    instructions += [Instruction(tell) for tell in cared.tells]
     if client.effort_cap is not None:
         instructions.append(Instruction("effort_not_above", (("cap", str(client.effort_cap)),)))
     return tuple(dict.fromkeys(instructions))
@@ -178,15 +190,92 @@ def _screening_remarks(client: Client, today: datetime.date) -> tuple[Remark, ..
 
 def _review_remarks(client: Client, today: datetime.date) -> tuple[Remark, ...]:
     """A limit past its review date stays: to be asked again, never lifted here."""
-    remarks = []
+    due: list[tuple[str, datetime.date]] = []
     for limit in client.facts.limits:
         if limit.review is not None and today > limit.review:
-            name = limit.demand or (f"{limit.joint} bend" if limit.joint else f"only {limit.position}")
+            due.append((f"the limit '{_name(limit)}'", limit.review))
+    for number, choice in enumerate(client.facts.care, 1):
+        if choice.review is not None and today > choice.review:
+            due.append((f"care {number}", choice.review))
+    return tuple(
+        Remark(
+            "eye",
+            "",
+            f"{what} was due for review on {day} and stays in force; "
+            f"ask again whether it still holds and write a new review date in {client.path}.",
+        )
+        for what, day in due
+    )
+
+
+def _name(limit: Limit) -> str:
+    if limit.joint:
+        return f"{limit.joint} bend"
+    if limit.heaviest:
+        return f"heaviest {limit.heaviest}"
+    return limit.demand or (f"only {limit.position}" if limit.position else f"not {limit.not_position}")
+
+
+def _stopped(client: Client, cared: Cared, groups: tuple[FittedGroup, ...]) -> tuple[str, ...]:
+    """Why this session must not be handed out."""
+    code, path = client.facts.code, client.path
+    stopped = [
+        f"no sheet is made for {code}: {unasked.entry} in {path} needs an answer first; ask {unasked.ask.whom}, "
+        f"and write 'advised by' and 'since' beside it."
+        for unasked in cared.unasked
+        if unasked.ask.before == "any sheet"
+    ]
+    stopped += [
+        f"no sheet is made for {code}, since two things in {path} ask for opposites: {opposite}; ask the licensed "
+        f"professional who knows the client, and write 'without' with 'advised by' and 'since' at one of them."
+        for opposite in cared.opposites
+    ]
+    if not groups and not stopped:
+        stopped.append(
+            f"no sheet is made for {code}: no exercise of the plan fits this client; choose or write another plan."
+        )
+    return tuple(stopped)
+
+
+def _care_remarks(client: Client, cared: Cared) -> tuple[Remark, ...]:
+    """Who must be asked before the first session, and what to talk over."""
+    remarks = []
+    for unasked in cared.unasked:
+        ask = unasked.ask
+        talk = f" Talk over with the client: {ask.talk_over}." if ask.talk_over else ""
+        what = (
+            f"{unasked.entry} in {client.path}: ask {ask.whom} before {ask.before}, and write "
+            f"'advised by' and 'since' beside it.{talk}"
+        )
+        remarks.append(Remark("eye", "", what))
+    return tuple(remarks)
+
+
+def _printed_remarks(client: Client, plan: Plan) -> tuple[Remark, ...]:
+    """The trainer's own words that would name what is never printed."""
+    remarks = []
+    for key, words in (("title", plan.facts.title), ("note", plan.facts.note)):
+        texts = words.values() if isinstance(words, dict) else (words,)
+        if any(names_in(text, client.facts, care_table()) for text in texts if text):
             what = (
-                f"the limit '{name}' was due for review on {limit.review} and stays in force; "
-                f"ask again whether it still holds and write a new review date in {client.path}."
+                f"the {key} in {plan.path} names what is private in {client.path}, and it stands on the sheet; "
+                f"say there what to do, and not why."
             )
             remarks.append(Remark("eye", "", what))
+    return tuple(remarks)
+
+
+def _warning_remarks(client: Client, hold: Hold | None) -> tuple[Remark, ...]:
+    """Warning signs in the log that the trainer has not answered yet."""
+    remarks = []
+    for line in hold.warnings if hold else ():
+        day = f" of {line.date}" if line.date else ""
+        about = f" ({line.exercise})" if line.exercise not in ("", "session") else ""
+        what = (
+            f"logs/{client.facts.code}.csv, line {line.line}{day}{about}: a warning sign has no answer, so no new weight "
+            f"is worked out; talk with the client, then write what you decide in the column 'answer' of that line."
+        )
+        remarks.append(Remark("eye", line.exercise, what))
     return tuple(remarks)
 
 
@@ -274,6 +363,7 @@ def _group_remarks(context: _Context, group: FittedGroup) -> tuple[Remark, ...]:
             f"and set the weights out before it starts so that none is changed on the way."
         )
         remarks.append(Remark("note", first, what))
+    remarks += _between_remarks(context, group)
     for exercise in group.exercises:
         if group.structure == "every minute" and exercise.seconds > _LONG_SET:
             what = (
@@ -282,6 +372,39 @@ def _group_remarks(context: _Context, group: FittedGroup) -> tuple[Remark, ...]:
             )
             remarks.append(Remark("eye", exercise.planned, what))
     return tuple(remarks)
+
+
+def _between_remarks(context: _Context, group: FittedGroup) -> Iterator[Remark]:
+    """What has to change between two exercises of a round, and the rest for it."""
+    needed = timing.change_over(context.client.pace)
+    for one, other in pairwise(group.exercises):
+        if _plates(one) and _plates(other) and _plates(one) != _plates(other):
+            what = (
+                f"{other.exercise.id} needs other plates on the handle than {one.exercise.id} before it, in every round; "
+                f"ask for one weight in both, or take them apart."
+            )
+            yield Remark("eye", other.planned, what)
+        elif (one.kit, one.position) != (other.kit, other.position) and group.rest_inside * 2 < needed and group.rounds:
+            what = (
+                f"from {one.exercise.id} to {other.exercise.id} there are {group.rest_inside} s, and a change of kit and "
+                f"position takes this client about {needed} s; lay both out beforehand, or plan a longer rest."
+            )
+            yield Remark("note", other.planned, what)
+
+
+def _plates(exercise: FittedExercise) -> tuple[object, ...]:
+    """The setting of the handles in use, () where nothing is set."""
+    return tuple((load.mass, load.plates) for load in exercise.loads if load.plates)
+
+
+def _settings_changed(groups: Sequence[FittedGroup]) -> int:
+    """How often a handle gets other plates in the session.
+
+    It is set for the first time before the session, with everything else.
+    """
+    in_order = [exercise for group in groups for _ in range(max(group.rounds, 1)) for exercise in group.exercises]
+    settings = [plates for plates in map(_plates, in_order) if plates]
+    return sum(one != other for one, other in pairwise(settings))
 
 
 def _fit_easy_part(
@@ -326,7 +449,7 @@ def _fit_exercise(
 
     dose = settle_dose(work.dose.at(level), planned.sides, settled) if work.dose else None
     effort, effort_remarks = _effort(client, work)
-    ask = Ask(work.exercise, planned.hands, work.load, dose, effort)
+    ask = Ask(work.exercise, planned.hands, work.load, dose, effort, context.hold)
     loads, load_remarks = weights_for(settled, client, ask)
     facts = settled.way.exercise.facts
     if work_seconds is not None:
@@ -499,51 +622,99 @@ def _hand_remarks(client: ClientFacts, planned: Way, found: Found) -> tuple[Rema
 def _time_remarks(session: FittedSession) -> tuple[Remark, ...]:
     """Whether the session fits the client's minutes, and what to cut first."""
     minutes = session.client.facts.minutes
-    if minutes is None:
+    if minutes is None or not session.groups:
         return ()
-    total, limit = timing.clock(session.total_seconds), timing.clock(minutes)
-    over = session.total_seconds - minutes
+    total, limit = timing.clock(session.expected_seconds), timing.clock(minutes)
+    over = session.expected_seconds - minutes
     if over <= 0:
         return (Remark("note", "", f"the session takes {total} and fits in the client's {limit}."),)
     cuts = "; then ".join(_cuts(session, over))
-    advice = f"Cut first: {cuts}." if cuts else "Shorten the plan: no round can be cut."
+    advice = f"Cut first: {cuts}." if cuts else "Choose a shorter plan: nothing is left to cut."
     return (Remark("eye", "", f"the session takes {total}, {timing.clock(over)} over the client's {limit}. {advice}"),)
 
 
 def _cuts(session: FittedSession, over: int) -> list[str]:
-    """One round at a time from the last group upward, never the last round."""
+    """What to cut until `over` seconds are saved, what is missed least first.
+
+    One round at a time from the last group upward, never the last round; then
+    whole groups from the last upward, never the first (common practice: the
+    main exercises come first and stay).  Warm-up and cool-down are never cut.
+    """
+    share = Fraction(session.expected_seconds, max(session.total_seconds, 1))
     cuts: list[str] = []
-    rounds = [group.rounds for group in session.groups]
-    while over > 0 and any(count > 1 for count in rounds):
-        for place in reversed(range(len(rounds))):
-            group = session.groups[place]
-            if rounds[place] > 1 and over > 0:
-                saved = (group.seconds + group.rest_after) // group.rounds
-                rounds[place] -= 1
-                over -= saved
-                names = ", ".join(exercise.exercise.id for exercise in group.exercises)
-                what = "set" if group.structure == "straight sets" else "round"
-                cuts.append(f"one {what} of {names} (saves {timing.clock(saved)})")
+    left = [(group, group.rounds, group.seconds) for group in session.groups]
+
+    def cut(what: str, seconds: int) -> int:
+        saved = math.floor(seconds * share)
+        cuts.append(f"{what} (saves {timing.clock(saved)})")
+        return saved
+
+    while over > 0 and any(rounds > 1 for _, rounds, _ in left):
+        for place, (group, rounds, seconds) in reversed(list(enumerate(left))):
+            if rounds > 1 and over > 0:
+                one = (group.seconds + group.rest_after) // group.rounds
+                word = "set" if group.structure == "straight sets" else "round"
+                over -= cut(f"one {word} of {_ids(group)}", one)
+                left[place] = (group, rounds - 1, seconds - one)
+    for group, _, seconds in reversed(left[1:]):
+        if over > 0:
+            over -= cut(f"all of {_ids(group)}", seconds + session.change_over)
     if over > 0 and cuts:
-        cuts.append(f"whole exercises, since {timing.clock(over)} is still too much")
+        cuts.append(f"choose a shorter plan, since {timing.clock(over)} is still too much")
     return cuts
 
 
-def _pace_remarks(session: FittedSession, history: tuple[LogLine, ...]) -> tuple[Remark, ...]:
-    """What this version of the plan really took, where the log says so."""
-    plan = session.plan.facts
-    times = [
-        line.seconds
+def _ids(group: FittedGroup) -> str:
+    return ", ".join(exercise.exercise.id for exercise in group.exercises)
+
+
+def _own_pace(
+    session: FittedSession,
+    history: tuple[LogLine, ...],
+    plans: Mapping[tuple[str, int], Plan],
+    exercises: Mapping[tuple[str, str], Exercise],
+    today: datetime.date,
+) -> timing.OwnPace | None:
+    """The client's own pace, from every logged session whose plan is known."""
+    timed = [
+        ((line.plan, line.version), line.seconds)
         for line in history
-        if line.exercise == "session" and (line.plan, line.version) == (plan.plan, plan.version) and line.seconds
+        if line.exercise == "session" and line.seconds and line.version and (line.plan, line.version) in plans
     ]
-    if not times:
-        return ()
-    middle = round(median(times))
-    if abs(middle - session.total_seconds) * 10 <= session.total_seconds:
-        return ()
-    what = (
-        f"the log has {len(times)} session{'s' if len(times) > 1 else ''} of this plan, {timing.clock(middle)} in the "
-        f"middle, and {timing.clock(session.total_seconds)} is reckoned; ask the client where the time differs."
-    )
-    return (Remark("note", "", what),)
+    if len(timed) < timing.FEWEST_SESSIONS:
+        return None
+    plan = session.plan.facts
+    reckoned = {(plan.plan, plan.version): session.total_seconds}
+    for key, _ in timed:
+        if key not in reckoned:
+            other = plans[key[0], key[1] or 0]
+            reckoned[key] = fit(session.client, other, exercises, session.studio, None, today).total_seconds
+    return timing.own_pace((reckoned[key], taken) for key, taken in timed)
+
+
+def _pace_remarks(
+    session: FittedSession, pace: timing.OwnPace | None, history: tuple[LogLine, ...]
+) -> tuple[Remark, ...]:
+    """How the time was reckoned, and which logged times are out of the ordinary."""
+    remarks: list[Remark] = []
+    if pace is not None:
+        what = (
+            f"the time is reckoned at the client's own pace, {round(pace.share * 100)} % of the usual time, "
+            f"from {pace.sessions} logged sessions."
+        )
+        remarks.append(Remark("note", "", what))
+    plan, usual = session.plan.facts, session.expected_seconds
+    low, high = timing.PACE_BOUNDS
+    for line in history:
+        if line.exercise == "session" and (line.plan, line.version) == (plan.plan, plan.version) and line.seconds:
+            share = Fraction(line.seconds, max(session.total_seconds, 1))
+            off = not low <= share <= high
+            if off or (pace is None and abs(line.seconds - usual) * 10 > usual):
+                day = f" of {line.date}" if line.date else ""
+                counts = "; it does not count for the client's pace" if off else ""
+                what = (
+                    f"the session{day} took {timing.clock(line.seconds)} by the log, and {timing.clock(usual)} is "
+                    f"reckoned{counts}; ask the client where the time differs."
+                )
+                remarks.append(Remark("note", "", what))
+    return tuple(remarks)

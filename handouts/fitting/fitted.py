@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal, NamedTuple, TypeAlias
 
-from handouts.amounts import AskedLoad, Dose, Effort, Mass, Tempo
+from handouts.amounts import AskedLoad, Dose, Effort, Mass, Pieces, Tempo
 from handouts.models import Client, Demand, Exercise, KitName, Level, Plan, Position, Side, StudioFacts
 
 
@@ -42,6 +42,10 @@ class FittedLoad:
         met with the client's kit (the sheet then says to ask the trainer).
     held: where it is; "each hand" is one weight of `mass` in each hand.
     band: the band's name, or "".
+    plates: on each end of a handle that has to be set up; () for a dumbbell
+        as it is, and for a bare handle.
+    withheld: no weight is named before the trainer has answered a warning
+        sign; the sheet then says to ask the trainer.
     """
 
     side: Side | None
@@ -49,6 +53,19 @@ class FittedLoad:
     mass: Mass | None
     held: Literal["each hand", "both hands", "one hand", "cuff", "none"]
     band: str = ""
+    plates: tuple[Pieces, ...] = ()
+    withheld: bool = False
+
+    @property
+    def chosen(self) -> str:
+        """What was taken for what was asked, in the words of a file."""
+        if self.withheld:
+            return "withheld until a warning sign is answered"
+        if self.band:
+            return f"band {self.band}"
+        if self.mass is None:
+            return "none"
+        return f"{self.mass} {self.held}"
 
 
 @dataclass(frozen=True)
@@ -125,9 +142,11 @@ class Instruction(NamedTuple):
 
     Keys without values: keep_head_above_heart, keep_breathing, no_jarring,
     not_flat_on_back, no_kneeling, nothing_overhead, keep_support_in_reach,
-    rest_the_grip, no_deep_knee_bend, no_weight_over_face, stay_seated.
+    rest_the_grip, no_deep_knee_bend, no_weight_over_face, stay_seated, and
+    what the care table tells.
     Keys with values: knee_not_beyond (side "left" or "right"; degrees of bend
-    from straight, "90"), effort_not_above (cap, "5" on the scale from 0 to 10).
+    from straight, "90"), effort_not_above (cap, "5" on the scale from 0 to
+    10), nothing_heavier (mass, "5 kg", all that is held at once).
     """
 
     key: str
@@ -139,12 +158,16 @@ class FittedSession:
     """Everything that the three sheets of one client and one plan need.
 
     change_over: seconds for one change of kit and place.
-    main_seconds: the groups with the change-overs between them.
-    total_seconds: with warm-up and cool-down.
+    main_seconds: the groups with the change-overs between them, and one more
+        change-over for each time that a handle gets other plates.
+    total_seconds: with warm-up and cool-down, as the rules reckon.
+    expected_seconds: the same at the client's own pace, where the log tells it.
     instructions: what this client does throughout, each only once.
     changes: what changed since the last version, in the order of the sheet;
         () for version 1.
     effort_cap: 0 to 10, or None.
+    stopped: why no sheet may be made of this, each a full sentence; () when
+        nothing stands against it.
     """
 
     studio: StudioFacts
@@ -159,10 +182,12 @@ class FittedSession:
     change_over: int
     main_seconds: int
     total_seconds: int
+    expected_seconds: int
     instructions: tuple[Instruction, ...]
     changes: tuple[Change, ...]
     effort_cap: int | None
     remarks: tuple[Remark, ...]
+    stopped: tuple[str, ...] = ()
 
 
 ChangeValue: TypeAlias = Dose | tuple[FittedLoad, ...] | int | str | None

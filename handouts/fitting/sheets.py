@@ -10,8 +10,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
+from dataclasses import replace
+from typing import Any
 
 from handouts.amounts import Dose as DoseAmount
+from handouts.amounts import read_mass
 from handouts.fitting.fitted import (
     Change,
     ChangeValue,
@@ -92,6 +95,7 @@ def _memory_card(session: FittedSession) -> Handout:
     )
     blocks: list[Block] = [
         Paragraph(_short_stop(session)),
+        Paragraph(words.line("ready_short")),
         *(Paragraph(_instruction(instruction, words)) for instruction in session.instructions),
     ]
     if session.warm_up_seconds:
@@ -114,6 +118,7 @@ def _log_sheet(session: FittedSession) -> Handout:
     title = words.line("log_title", title=_title(session))
     blocks = (
         Paragraph(_short_stop(session)),
+        Paragraph(words.line("ready_short")),
         _facts(session),
         *_log_blocks(session),
         Paragraph(words.line("not_medical")),
@@ -178,7 +183,7 @@ def _facts(session: FittedSession) -> Facts:
     rows.append(("label_coach", (Text(session.studio.coach),)))
     if session.studio.phone:
         rows.append(("label_phone", (Text(session.studio.phone),)))
-    rows.append(("label_time", words.line("value_time", total=words.seconds(_whole_minutes(session.total_seconds)))))
+    rows.append(("label_time", words.line("value_time", total=words.seconds(_whole_minutes(session.expected_seconds)))))
     return Facts(tuple(Fact(words.line(label), value) for label, value in rows))
 
 
@@ -208,8 +213,14 @@ def _short_stop(session: FittedSession) -> Line:
 
 
 def _instruction(instruction: Instruction, words: Phrases) -> Line:
-    named = {name: words.text(value) if name == "side" else value for name, value in instruction.values}
+    named: dict[str, Any] = {name: _instruction_value(name, value, words) for name, value in instruction.values}
     return words.line(instruction.key, **named)
+
+
+def _instruction_value(name: str, value: str, words: Phrases) -> str | Inline:
+    if name == "side":
+        return words.text(value)
+    return words.mass(read_mass(value)) if name == "mass" else value
 
 
 # --- overview ----------------------------------------------------------------
@@ -280,6 +291,7 @@ def _ready_lines(session: FittedSession) -> Iterable[Line]:
     words, client = _phrases(session), session.client.facts
     yield words.line("ready_floor")
     yield words.line("ready_reach")
+    yield words.line("ready_put_down")
     yield words.line("stop_drop")
     if client.pace == "by touch":
         yield words.line("ready_dog" if client.guide_dog else "ready_cane")
@@ -292,6 +304,8 @@ def _ready_lines(session: FittedSession) -> Iterable[Line]:
         for load in exercise.loads:
             if load.band:
                 kit["band"] = words.line("ready_band", band=load.band)
+            elif load.plates:
+                weights["handle", str(load.mass)] = _handle(load, words)
             elif load.mass is not None:
                 key = {"each hand": "ready_pair", "cuff": "ready_cuff"}.get(load.held, "ready_one")
                 weights[key, str(load.mass)] = words.line(key, mass=words.mass(load.mass))
@@ -304,7 +318,17 @@ def _ready_lines(session: FittedSession) -> Iterable[Line]:
             else:
                 kit.setdefault(name, words.line("kit_step_plain" if name == "step" else f"kit_{name}"))
     yield from weights.values()
+    if any(key == "handle" for key, _ in weights):
+        yield words.line("handle_check")
     yield from kit.values()
+
+
+def _handle(load: FittedLoad, words: Phrases) -> Line:
+    """How to set up a handle: its total, then the plates on each end."""
+    plates = _listed(words.line("plates", count=plate.count, mass=words.mass(plate.mass)) for plate in load.plates)
+    key = "handle_pair" if load.held == "each hand" else "handle_one"
+    assert load.mass is not None
+    return words.line(key, mass=words.mass(load.mass), plates=plates)
 
 
 def _clock_frames(session: FittedSession) -> tuple[str, ...]:
@@ -402,6 +426,8 @@ def _dose_words(dose: DoseAmount, words: Phrases) -> Line:
 
 
 def _load(load: FittedLoad, session: FittedSession, words: Phrases) -> Line:
+    if load.withheld:
+        return words.line("load_ask")
     if load.band:
         return words.line("load_band", band=load.band)
     if load.mass is None:
@@ -444,6 +470,9 @@ def _exercise_section(session: FittedSession, group: FittedGroup, exercise: Fitt
     if dose:
         blocks.append(Dose(dose))
     blocks.append(Paragraph(_group_line(group, words)))
+    if group.work and len(exercise.sides) == 2 and not exercise.alternating:
+        blocks.append(Paragraph(words.line("sides_halfway", half=words.seconds(group.work // 2))))
+    blocks.extend(Paragraph(_handle(load, words)) for load in exercise.loads if load.plates)
     if exercise.planned != exercise.exercise.id:
         blocks.append(Paragraph(words.line("in_place_of", title=exercise.planned_title)))
     if exercise.effort is not None:
@@ -503,9 +532,8 @@ def _sides_told(session: FittedSession, exercise: FittedExercise) -> Iterable[Bl
     words, client = _phrases(session), session.client.facts
     cuff = next((load for load in exercise.loads if load.held == "cuff"), None)
     if cuff is not None and client.hands != "both":
-        yield Paragraph(
-            words.line("side_then_cuff", hand=words.text(client.hands), cuff=words.text(cuff.side or "left"))
-        )
+        key = "side_and_cuff_in_turn" if exercise.alternating else "side_then_cuff"
+        yield Paragraph(words.line(key, hand=words.text(client.hands), cuff=words.text(cuff.side or "left")))
     elif client.hands != "both" and exercise.exercise.facts.hands == "both on one":
         yield Paragraph(words.line("one_hand_hold", side=words.text(client.hands)))
     elif len(exercise.sides) == 1:
@@ -648,9 +676,10 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
         "time": ("log_seconds", "s"),
         "distance": ("log_metres", "m"),
     }[kind]
-    asked = _asked_count(exercise.dose, words)
     sides = exercise.sides if len(exercise.sides) == 2 and not exercise.alternating else ()
-    if kind == "reps" and (sides or len(sided_loads) == 2):
+    by_side = kind == "reps" and bool(sides or len(sided_loads) == 2)
+    asked = _asked_count(_of_one_side(exercise.dose) if by_side else exercise.dose, words)
+    if by_side:
         for side in sides or tuple(load.side for load in sided_loads if load.side):
             label = words.line("log_reps_side", side=words.text(side))
             fields.append(LogField(f"reps_{side}", label, "count", unit, asked))
@@ -658,6 +687,13 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
         fields.append(LogField(kind, words.line(key), "count", unit, asked))
     title = words.line("log_exercise", number=exercise.number, title=_exercise_name(exercise, words))
     return LogEntry(exercise.exercise.id, exercise.number, title, tuple(fields))
+
+
+def _of_one_side(dose: DoseAmount | None) -> DoseAmount | None:
+    """What one side is asked for: 12 in all are 6."""
+    if dose is None or dose.counted != "in all":
+        return dose
+    return replace(dose, low=-(-dose.low // 2), high=-(-dose.high // 2), counted="each side")
 
 
 def _asked_count(dose: DoseAmount | None, words: Phrases) -> Line:

@@ -13,7 +13,7 @@ from decimal import Decimal
 from typing import Literal, TypeAlias
 
 from handouts.amounts import short_number
-from handouts.coaching.loads import usable
+from handouts.coaching.loads import weights_there
 from handouts.fitting.sides import other_side
 from handouts.models import (
     ClientFacts,
@@ -256,15 +256,23 @@ def settle(
 def _position(
     way: Way, client: ClientFacts, wanted: Position | None
 ) -> tuple[Position | None, tuple[Clash, ...]]:
-    for only in (limit.position for limit in client.limits if limit.position):
-        if only not in way.positions:
-            return None, (Clash("limit", f"it cannot be done {only}, the only position for this client"),)
-        if only in _STILL_POSITIONS and "balance" in way.demands:
-            return None, (Clash("limit", f"it asks for balance, so it does not stay {only}"),)
-        return only, ()
+    left_out = {limit.not_position for limit in client.limits if limit.not_position}
+    positions = tuple(position for position in way.positions if position not in left_out)
+    if not positions:
+        return None, (Clash("limit", f"it is done {' or '.join(way.positions)}, which this client leaves out"),)
+    only = tuple(dict.fromkeys(limit.position for limit in client.limits if limit.position))
+    for position in only:
+        if position not in positions:
+            return None, (Clash("limit", f"it cannot be done {position}, the only position for this client"),)
+        if position in _STILL_POSITIONS and "balance" in way.demands:
+            return None, (Clash("limit", f"it asks for balance, so it does not stay {position}"),)
+    if len(only) > 1:
+        return None, (Clash("limit", f"it cannot be done {' and '.join(only)} at once"),)
+    if only:
+        return only[0], ()
     if wanted is None:
-        return way.positions[0], ()
-    if wanted not in way.positions:
+        return positions[0], ()
+    if wanted not in positions:
         return None, (Clash("limit", f"it cannot be done {wanted}, as the plan asks"),)
     return wanted, ()
 
@@ -275,7 +283,7 @@ def _demands(way: Way, client: ClientFacts) -> tuple[tuple[Demand, ...], tuple[C
     clashes: list[Clash] = []
     for limit in client.limits:
         if limit.demand and limit.demand in way.demands:
-            if limit.demand == "breath_hold_risk" and way.exercise.part("Breathing"):
+            if limit.with_caution or (limit.demand == "breath_hold_risk" and way.exercise.part("Breathing")):
                 cues.append(limit.demand)
             else:
                 clashes.append(Clash("limit", f"it asks for {limit.demand}, which this client leaves out"))
@@ -287,7 +295,7 @@ def _demands(way: Way, client: ClientFacts) -> tuple[tuple[Demand, ...], tuple[C
                 )
             elif way.knee_bend is None and "deep_knee" in way.demands:
                 clashes.append(Clash("limit", f"it bends {knee} deeply, and {limit.at_most} degrees is the most"))
-    return tuple(dict.fromkeys(cues)), tuple(clashes)
+    return tuple(dict.fromkeys(cues)), tuple(dict.fromkeys(clashes))
 
 
 def _sides(way: Way, client: ClientFacts) -> tuple[Side, ...]:
@@ -363,9 +371,9 @@ def _kit(
 
 def _has(name: KitName, client: ClientFacts) -> bool:
     if name == "pair of dumbbells":
-        return bool(usable(client.kit.dumbbells, 2 if client.hands == "both" else 1))
+        return bool(weights_there(client.kit, 2 if client.hands == "both" else 1))
     if name == "dumbbell":
-        return bool(client.kit.dumbbells)
+        return bool(client.kit.dumbbells or client.kit.adjustable)
     owned = (
         name in ALWAYS_THERE
         or name in client.kit.other

@@ -8,14 +8,16 @@ client does not have.
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from handouts.amounts import AskedLoad, Dose, Effort, Mass, short_number
-from handouts.coaching.loads import MOST_ABOVE, Choice, choose, cuff_steps, usable
-from handouts.coaching.strength import Target, load_that_allows, share_of_maximum
+from handouts.amounts import AskedLoad, Dose, Effort, Mass, Pieces, short_number
+from handouts.coaching.care import Hold
+from handouts.coaching.loads import MOST_ABOVE, Choice, choose, choose_band, cuff_steps, weights_there
+from handouts.coaching.strength import Target, estimate_maximum, load_that_allows, reps_for, share_of_maximum
 from handouts.fitting.fitted import FittedLoad, Remark
 from handouts.fitting.ways import Grip, Settled
-from handouts.models import ClientFacts, Hands, Side, TwoSided
+from handouts.models import Band, ClientFacts, Hands, Side, TwoSided
 
 USUAL_RESERVE = Effort(2)
 """Repetitions to leave when a load goes by effort and no effort is named
@@ -31,6 +33,7 @@ class Ask:
     planned: id of the exercise in the plan, under which remarks are filed.
     planned_hands: how the planned exercise is held.
     dose: as fitted.  effort: as fitted, or None.
+    hold: what an unanswered warning sign holds back, or None.
     """
 
     planned: str
@@ -38,10 +41,41 @@ class Ask:
     load: AskedLoad | None
     dose: Dose | None
     effort: Effort | None
+    hold: Hold | None = None
 
 
 def weights_for(settled: Settled, client: ClientFacts, ask: Ask) -> tuple[tuple[FittedLoad, ...], tuple[Remark, ...]]:
-    """The loads of a settled exercise, one for each grip, with remarks."""
+    """The loads of a settled exercise, one for each grip, with remarks.
+
+    client: with the limits of the care table among their own.
+    """
+    loads, remarks = _loads(settled, client, ask)
+    held_back = tuple(_held_back(load, settled, ask) for load in loads)
+    if any(load.withheld for load in held_back):
+        what = (
+            f"{settled.way}: no weight is named before the warning sign in the log is answered; "
+            f"the sheet tells the client to ask you."
+        )
+        return held_back, (Remark("eye", ask.planned, what),)
+    return held_back, remarks
+
+
+def _held_back(load: FittedLoad, settled: Settled, ask: Ask) -> FittedLoad:
+    """After an unanswered warning sign only what was lifted before may stand."""
+    if ask.hold is None or (load.held == "none" and not load.band):
+        return load
+    name = settled.way.exercise.id
+    before = ask.hold.lifted_before(name, load.side)
+    if name in ask.hold.frozen or ask.planned in ask.hold.frozen:
+        return replace(load, mass=None, band="", plates=(), withheld=True)
+    if load.band:
+        return load
+    if load.mass is None or before is None or load.mass.kilograms > before.kilograms:
+        return replace(load, mass=None, band="", plates=(), withheld=True)
+    return load
+
+
+def _loads(settled: Settled, client: ClientFacts, ask: Ask) -> tuple[tuple[FittedLoad, ...], tuple[Remark, ...]]:
     asked, remarks = _asked(settled, client, ask)
     if "band" in settled.kit:
         bands, more = _band(settled, client, ask, asked)
@@ -122,11 +156,11 @@ def _one_load(
                 f"write '{asked.mass} each' so that nobody reads it as the sum."
             )
             remarks += (Remark("note", ask.planned, told),)
-        mass, more = _met(settled, client, ask, grip, asked.mass, str(asked.mass))
-        return FittedLoad(grip.side, asked, mass, grip.held), remarks + more
+        load, more = _met(settled, client, ask, grip, asked, asked.mass, str(asked.mass))
+        return load, remarks + more
     if asked.kind in ("percent", "effort"):
-        mass, more = _estimated(settled, client, ask, grip, asked)
-        return FittedLoad(grip.side, asked, mass, grip.held), remarks + more
+        load, more = _estimated(settled, client, ask, grip, asked)
+        return load, remarks + more
     what = f"{settled.way}: a {asked.kind} load is asked for, but weights are held; write a weight in its place."
     return FittedLoad(grip.side, asked, None, grip.held), (*remarks, Remark("eye", ask.planned, what))
 
@@ -143,26 +177,55 @@ def _lighter(settled: Settled, ask: Ask, asked: TwoSided) -> tuple[AskedLoad | N
     return lighter and replace(lighter, each=True), (Remark("eye", ask.planned, what),)
 
 
+def _ceiling(client: ClientFacts, name: str, held: str) -> Mass | None:
+    """The heaviest that one weight may be.
+
+    A limit counts all that is held at once, so each of a pair is at most half
+    of it: the gentler reading of what a doctor says.
+    """
+    limits = [limit.heaviest for limit in client.limits if limit.heaviest and limit.exercise in (None, name)]
+    lowest = min(limits, key=lambda mass: mass.kilograms, default=None)
+    return replace(lowest, amount=lowest.amount / 2) if lowest and held == "each hand" else lowest
+
+
 def _met(
-    settled: Settled, client: ClientFacts, ask: Ask, grip: Grip, wanted: Mass, told: str
-) -> tuple[Mass | None, tuple[Remark, ...]]:
+    settled: Settled, client: ClientFacts, ask: Ask, grip: Grip, asked: AskedLoad, wanted: Mass, told: str
+) -> tuple[FittedLoad, tuple[Remark, ...]]:
     """A weight of the client's for the weight wanted, with a remark where they differ."""
     cuff = client.kit.cuff
+    ceiling = _ceiling(client, settled.way.exercise.id, grip.held)
     if grip.held == "cuff" and cuff is not None:
-        choice = choose(cuff_steps(cuff), wanted, ceiling=cuff.up_to)
+        lowest = min((cuff.up_to, ceiling or cuff.up_to), key=lambda mass: mass.kilograms)
+        there: Mapping[Mass, tuple[Pieces, ...]] = {mass: () for mass in cuff_steps(cuff)}
+        choice = choose(there, wanted, ceiling=lowest)
     else:
-        choice = choose(usable(client.kit.dumbbells, 2 if grip.held == "each hand" else 1), wanted)
+        there = weights_there(client.kit, 2 if grip.held == "each hand" else 1)
+        choice = choose(there, wanted, ceiling=ceiling)
+    plates = there[choice.chosen] if choice.chosen else ()
+    load = FittedLoad(grip.side, asked, choice.chosen, grip.held, plates=plates)
     if choice.how == "as asked":
-        return choice.chosen, ()
+        return load, ()
     where = {"each hand": "a pair", "cuff": "the cuff"}.get(grip.held, "one dumbbell")
-    return choice.chosen, (_choice_remark(settled, ask, choice, told, where),)
+    below_limit = ceiling is not None and wanted.kilograms > ceiling.kilograms
+    above = f"the limit of {ceiling} for one weight" if below_limit else "it"
+    more = "".join(f"; the next there is {mass}" for mass in _next(there, choice.chosen) if grip.held != "cuff" and plates)
+    return load, (_choice_remark(settled, ask, choice, told, where, above, more),)
 
 
-def _choice_remark(settled: Settled, ask: Ask, choice: Choice, told: str, where: str) -> Remark:
+def _next(there: Mapping[Mass, object], chosen: Mass | None) -> tuple[Mass, ...]:
+    """The next heavier weight, which for a set handle no stamp tells."""
+    heavier = [mass for mass in there if chosen and mass.kilograms > chosen.kilograms]
+    return tuple(heavier[:1])
+
+
+def _choice_remark(
+    settled: Settled, ask: Ask, choice: Choice, told: str, where: str, above: str, more: str
+) -> Remark:
     if choice.chosen is None:
         have = f"the lightest there is {choice.lightest}" if choice.lightest else "there is none"
+        limit = "" if above == "it" else f", with {above}"
         what = (
-            f"{settled.way}: {told} is asked for as {where}, and {have}; the sheet names no weight. "
+            f"{settled.way}: {told} is asked for as {where}, and {have}{limit}; the sheet names no weight. "
             f"Add a lighter weight to the client's kit, or ask for another load."
         )
         return Remark("eye", ask.planned, what)
@@ -172,14 +235,15 @@ def _choice_remark(settled: Settled, ask: Ask, choice: Choice, told: str, where:
             f"no more than {float(MOST_ABOVE):.1%} above it."
         )
     else:
-        what = f"{settled.way}: {told} is asked for; {where} of {choice.chosen} is the heaviest there not above it."
+        what = f"{settled.way}: {told} is asked for; {where} of {choice.chosen} is the heaviest there not above {above}{more}."
     return Remark("note", ask.planned, what)
 
 
 def _estimated(
     settled: Settled, client: ClientFacts, ask: Ask, grip: Grip, asked: AskedLoad
-) -> tuple[Mass | None, tuple[Remark, ...]]:
+) -> tuple[FittedLoad, tuple[Remark, ...]]:
     """A load by per cent of maximum or by effort, from the client's best set."""
+    nothing = FittedLoad(grip.side, asked, None, grip.held)
     used = settled.way.exercise.id
     best = client.best_sets.get(used)
     effort = ask.effort or USUAL_RESERVE
@@ -189,25 +253,47 @@ def _estimated(
                 f"{settled.way}: the load goes by effort and there is no best set to start from, so the client "
                 f"chooses it by feel; write one under best sets in the client's file when there is one."
             )
-            return None, (Remark("note", ask.planned, what),)
+            return nothing, (Remark("note", ask.planned, what),)
         what = (
             f"{settled.way}: {asked.percent} % of maximum is asked for, and there is no best set to reckon from; "
             f"the sheet names no weight. Write one under best sets in the client's file."
         )
-        return None, (Remark("eye", ask.planned, what),)
+        return nothing, (Remark("eye", ask.planned, what),)
     base = best.load.mass
     try:
         target = _target(ask, asked, effort, base, best.reps, best.in_reserve)
     except ValueError as problem:
         what = f"{settled.way}: no weight can be reckoned from the best set of {best.reps} with {base}: {problem}."
-        return None, (Remark("eye", ask.planned, what),)
+        return nothing, (Remark("eye", ask.planned, what),)
     wanted = Mass(target.amount, base.unit)
     rounded = f"{short_number(round(target.amount, 1))} {base.unit}"
-    told = f"{asked.percent} % of maximum" if asked.kind == "percent" else f"a load by effort {effort.rating} of 10"
-    mass, remarks = _met(settled, client, ask, grip, wanted, f"{told}, about {rounded},")
+    asked_for = f"{asked.percent} % of maximum" if asked.kind == "percent" else f"a load by effort {effort.rating} of 10"
+    spread = estimate_maximum(base.amount, best.reps, best.in_reserve).spread(base.unit)
+    told = f"{asked_for}, about {rounded} from an estimated maximum of {spread},"
+    load, remarks = _met(settled, client, ask, grip, asked, wanted, told)
     if target.warning:
         remarks += (Remark("note", ask.planned, f"{settled.way}: {target.warning}"),)
-    return mass, remarks
+    return load, remarks + _too_many(settled, ask, asked, effort)
+
+
+def _too_many(settled: Settled, ask: Ask, asked: AskedLoad, effort: Effort) -> tuple[Remark, ...]:
+    """Where the chart of per cents does not expect so many repetitions."""
+    if asked.kind != "percent" or ask.dose is None or ask.dose.kind != "reps":
+        return ()
+    expected, reps = reps_for(asked.percent), _each_side(ask.dose)
+    reserve = effort.in_reserve if ask.effort else 0
+    if expected is None or reps + reserve <= expected:
+        return ()
+    wanted = f"{reps} repetitions" + (f" with {reserve} in reserve" if reserve else "")
+    what = (
+        f"{settled.way}: {wanted} at {asked.percent} % of maximum are asked for, and the NSCA's load chart expects "
+        f"{expected} at most; ask for fewer repetitions or a smaller per cent."
+    )
+    return (Remark("eye", ask.planned, what),)
+
+
+def _each_side(dose: Dose) -> int:
+    return math.ceil(dose.high / 2) if dose.counted == "in all" else dose.high
 
 
 def _target(ask: Ask, asked: AskedLoad, effort: Effort, base: Mass, reps: int, in_reserve: int) -> Target:
@@ -215,30 +301,43 @@ def _target(ask: Ask, asked: AskedLoad, effort: Effort, base: Mass, reps: int, i
         return share_of_maximum(asked.percent, base.amount, reps, in_reserve)
     if ask.dose is None or ask.dose.kind != "reps":
         raise ValueError("a load by effort needs a dose in repetitions")
-    each_side = math.ceil(ask.dose.high / 2) if ask.dose.counted == "in all" else ask.dose.high
-    return load_that_allows(each_side, effort.in_reserve, base.amount, reps, in_reserve)
+    return load_that_allows(_each_side(ask.dose), effort.in_reserve, base.amount, reps, in_reserve)
 
 
 def _band(
     settled: Settled, client: ClientFacts, ask: Ask, asked: AskedLoad | TwoSided | None
 ) -> tuple[tuple[FittedLoad, ...], tuple[Remark, ...]]:
-    """The band by its name, the one that the client has where there is one alone."""
+    """The band by its name, tension or order, the one that the client has
+    where there is one alone."""
     side: Side | None = settled.grips[0].side if settled.grips else None
     bands = client.kit.bands
+    listed = ", ".join(f"{band.name} ({band.tension})" if band.tension else band.name for band in bands)
     if isinstance(asked, AskedLoad) and asked.kind == "band":
-        if asked.name in bands or not bands:
+        if not bands:
             return (FittedLoad(side, asked, None, "none", asked.name),), ()
+        band = _band_asked(bands, asked)
+        if band is not None:
+            return (FittedLoad(side, asked, None, "none", band.name),), ()
         what = (
-            f"{settled.way}: the band '{asked.name}' is asked for, and this client has "
-            f"{', '.join(bands)}; the sheet names no band. Change the load or the client's kit."
+            f"{settled.way}: the {asked} is asked for, and this client has {listed}; "
+            f"the sheet names no band. Change the load or the client's kit."
         )
         return (FittedLoad(side, asked, None, "none"),), (Remark("eye", ask.planned, what),)
     if len(bands) == 1:
-        return (FittedLoad(side, None, None, "none", bands[0]),), ()
+        return (FittedLoad(side, None, None, "none", bands[0].name),), ()
     if bands:
         what = (
-            f"{settled.way}: this client has the bands {', '.join(bands)} and none is asked for; "
-            f"write 'band NAME' under loads in the client's file."
+            f"{settled.way}: this client has the bands {listed} and none is asked for; "
+            f"write 'band NAME' or 'lightest band' under loads in the client's file."
         )
         return (), (Remark("note", ask.planned, what),)
     return (), ()
+
+
+def _band_asked(bands: tuple[Band, ...], asked: AskedLoad) -> Band | None:
+    """bands: from the lightest to the strongest, at least one."""
+    if asked.place:
+        return bands[0] if asked.place == "lightest" else bands[-1]
+    if asked.mass is not None:
+        return choose_band(bands, asked.mass)
+    return next((band for band in bands if band.name == asked.name), None)

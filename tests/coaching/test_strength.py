@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from handouts.coaching.strength import (
     FORMULAS,
     MOST_REPS,
-    SAFE_REPS,
+    TRUSTED_REPS,
     estimate_maximum,
     load_that_allows,
     share_of_maximum,
@@ -75,8 +75,8 @@ def test_repetitions_in_reserve_count_as_done() -> None:
 
 def test_long_sets_warn_and_very_long_ones_are_refused() -> None:
     # Common practice, no source: warn above 12, refuse above 20.
-    assert estimate_maximum(Decimal(16), SAFE_REPS).warning == ""
-    assert "13 repetitions" in estimate_maximum(Decimal(16), SAFE_REPS + 1).warning
+    assert estimate_maximum(Decimal(16), TRUSTED_REPS).warning == ""
+    assert "13 repetitions" in estimate_maximum(Decimal(16), TRUSTED_REPS + 1).warning
     assert estimate_maximum(Decimal(16), MOST_REPS).warning
     with pytest.raises(ValueError, match="30 repetitions to failure"):
         estimate_maximum(Decimal(16), 30)

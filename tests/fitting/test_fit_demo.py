@@ -20,7 +20,10 @@ from handouts.models import ClientFacts, Studio
 TODAY = datetime.date(2029, 1, 8)
 
 
-def fitted(demo: Studio, code: str, plan: str, version: int = 1, **changed: object) -> FittedSession:
+def fitted(
+    demo: Studio, code: str, plan: str, version: int = 1, with_log: bool = False, **changed: object
+) -> FittedSession:
+    """with_log: with what came back; without it, the sheet before the first session."""
     client = demo.clients[code]
     if changed:
         client = client.model_copy(update={"facts": client.facts.model_copy(update=changed)})
@@ -31,7 +34,7 @@ def fitted(demo: Studio, code: str, plan: str, version: int = 1, **changed: obje
         demo.facts,
         previous=demo.plans.get((plan, version - 1)),
         today=TODAY,
-        history=demo.logs.get(code, ()),
+        history=demo.logs.get(code, ()) if with_log else (),
     )
 
 
@@ -223,4 +226,4 @@ def test_the_second_version_tells_what_changed(demo: Studio) -> None:
 
 def test_the_log_shows_where_the_reckoned_time_is_off(demo: Studio) -> None:
     # 24 min against 27:39 by touch, as the client's log has it.
-    assert "24:00 in the middle, and 27:39 is reckoned" in remarks_on(fitted(demo, "C2", "P2", 2), "")
+    assert "took 24:00 by the log, and 27:39 is reckoned" in remarks_on(fitted(demo, "C2", "P2", 2, with_log=True), "")
