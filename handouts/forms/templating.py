@@ -13,9 +13,9 @@ fits: function of a Table, whether it fits in columns.
 print alone: ink, paper (colours), page, log_page (paper.Page), sizes (of h1 to
     h4 in points), spacing (of lines), keep (lines that stay together),
     bands (function of LogEntries: how to lay them out, paper.Band).
-screen alone: script, the filled script; policy, what the page may load;
+screen alone: script, the filled script; key, its word in the page's policy;
     questions (function of a Section: forms.screen.Question or None); spoken
-    (key to phrase, for the script).
+    (JSON of the phrases that the script says).
 Filters: `kind` (name of a tree node), `tree_line` (a Line as text), `pt` (a
     length in points), `unit` (of a log field), `asked` (of a log entry).
 """
