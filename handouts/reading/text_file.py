@@ -146,6 +146,11 @@ def _binary(shown: str, line: int) -> StudioFaults:
     )
 
 
+def readable(text: str) -> str:
+    """A text without the characters that `read_text` refuses."""
+    return _BAD.sub("", text)
+
+
 def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
     """One fault for each line with a control or an invisible character."""
     if "\0" in text:
