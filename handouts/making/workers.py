@@ -137,6 +137,13 @@ class Cluster:
                 f"no Dask scheduler answers at {address}; start one with 'dask scheduler' and its workers with "
                 "'dask worker ADDRESS --nthreads 1'"
             ) from problem
+        try:
+            self.wait_for(1, wait)
+        except TimeoutError as problem:
+            self.close()
+            raise ClusterMissing(
+                f"the Dask scheduler at {address} has no workers; start some with 'dask worker {address} --nthreads 1'"
+            ) from problem
         self._check_programs(address)
 
     def _check_programs(self, address: str) -> None:
@@ -168,9 +175,9 @@ class Cluster:
         workers = max(1, len(self._client.scheduler_info()["workers"]))
         return _in_order(steps, self._start, self._finish, workers * _AHEAD)
 
-    def wait_for(self, count: int) -> None:
-        """Wait until that many workers have joined the scheduler."""
-        self._client.wait_for_workers(count, timeout=60)  # type: ignore[no-untyped-call]
+    def wait_for(self, count: int, wait: str = "60s") -> None:
+        """Wait until that many workers have joined the scheduler; TimeoutError if they do not."""
+        self._client.wait_for_workers(count, timeout=wait)  # type: ignore[no-untyped-call]
 
     def _start(self, task: Task) -> Any:
         # pure=False: two equal tasks are two sheets.  A worker that dies costs
