@@ -255,7 +255,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     elif word in ("eye", "vision", "sight", "sights", "pupils", "focus", "view") and not (word == "pupils" and _at(words, place + 1) in eyes.WAYS):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
-        while _at(words, first - 1) in ("good", "steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
+        while place - first < 4 and _at(words, first - 1) in ("good", "steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
             first -= 1
         if first < place and _at(words, first - 1) in ("a", "the", "your"):
             first -= 1
@@ -311,6 +311,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         elif after not in _BETWEEN:
             break
         reach += 1
+    if doing and words[reach - 1] == "and":
+        reach -= 1
     after = _at(words, reach)
     if _at(words, reach + 1) in ("here", "there"):
         return None
@@ -345,7 +347,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return start, reach
     if after == "first" or (after == "then" and _at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes":
         return start, reach + 1
-    if doing and words[reach - 1] in ("lead", "leading", "leads", "first"):
+    if doing and words[reach - 1] in ("lead", "leading", "leads"):
         return start, reach
     if fixed and (reach - place > 1 or word != "focus"):
         return start, reach

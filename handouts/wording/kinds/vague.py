@@ -55,7 +55,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
 def _amount(words: list[str], place: int) -> Span | None:
     """ "a bit", "just a little", "a good way", with what follows."""
     first = place
-    while first > 0 and words[first - 1] in _AMOUNT_ADJECTIVES:
+    while first > 0 and place - first < 6 and words[first - 1] in _AMOUNT_ADJECTIVES:
         first -= 1
     word = words[place]
     if first == 0 or words[first - 1] not in ("a", "an", "the", "some", "another"):
@@ -144,7 +144,7 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             return None
         if after in say.UNSPATIAL or after in say.ANATOMY or not (_finished(words, end + 1) or after in say.POSTURES):
             return None
-        if _blocked(words, start):
+        if _blocked(words, start) or after == "into" and _at(words, end + 2) in ("how", "why", "what", "it"):
             return None
         return start, end + 1
     if follows in say.POSTURES:
@@ -153,7 +153,7 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             after in say.UNSPATIAL or after in say.NUMBERS and after not in ("a", "an") or after[:1].isdigit() or after in ("half", "schedule", "pain", "colour", "form")
         ):
             return None
-        if _other_verb(words, start) or _feels(words, start):
+        if _other_verb(words, start) or _feels(words, start) or words[end : end + 3] == ["out", "of", "breath"]:
             return None
         if follows == "in" and not _finished(words, end + 1):
             return None
@@ -290,7 +290,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if _blocked(words, first):
         return None
-    if word == "far" and _at(words, first - 1) == "gone":
+    if word == "far" and (_at(words, first - 1) == "gone" or after == "too"):
         return None
     if word in ("deep", "deeper") and (after in ("in", "inside", "into", "within") and _has(words, start, place, say.OTHER_VERBS)):
         return None
@@ -400,7 +400,7 @@ def _gap(words: list[str], place: int) -> Span | None:
         end = place + 2
     if not end:
         return None
-    while end < len(words) and words[end] in _DETERMINERS:
+    while end < min(len(words), place + 6) and words[end] in _DETERMINERS:
         end += 1
     if end < len(words) and (words[end] in _SURFACES or words[end] in _BODY or words[end] in ("it", "them", "lockout", "straight", "locked", "full", "vertical", "horizontal")):
         return place, end + 1
@@ -486,6 +486,15 @@ def _nearby(words: list[str], place: int) -> Span | None:
     return None
 
 
+def _step(words: list[str], place: int) -> Span | None:
+    """ "take a step back": how long a step?"""
+    if _at(words, place - 1) != "a" or _at(words, place - 2) not in ("take", "takes", "taking", "with"):
+        return None
+    if _at(words, place + 1) in ("back", "backward", "backwards", "forward", "forwards", "away", "sideways", "out") and _at(words, place + 2) not in ("from", "in"):
+        return place - 1, place + 2
+    return None
+
+
 def _short_of(words: list[str], place: int) -> Span | None:
     """ "stop short of the floor"; otherwise a size."""
     if _at(words, place + 1) == "of" and _at(words, place - 1) in ("stop", "stops", "stopping", "stopped", "finish", "pause", "end"):
@@ -559,7 +568,7 @@ def _has(words: list[str], start: int, end: int, wanted: frozenset[str]) -> bool
 def _grown(words: list[str], place: int) -> int:
     """Where the words that grade a size start: "not too" before "far"."""
     first = place
-    while first > 0:
+    while first > 0 and place - first < 8:
         before = words[first - 1]
         if before in say.GRADERS:
             first -= 1
@@ -567,7 +576,7 @@ def _grown(words: list[str], place: int) -> int:
             first -= 2
         elif before in say.SMALL_AMOUNTS or before in say.AMOUNTS_TOO and before != "good":
             reach = first - 1
-            while reach > 0 and words[reach - 1] in _AMOUNT_ADJECTIVES:
+            while reach > 0 and place - reach < 8 and words[reach - 1] in _AMOUNT_ADJECTIVES:
                 reach -= 1
             if reach > 0 and words[reach - 1] in ("a", "an"):
                 first = reach - 1
@@ -635,9 +644,9 @@ def _moved(words: list[str], start: int, end: int) -> bool:
     if subject or particle:
         return True
     if start - begin <= 1 and (end >= len(words) or words[end] in PAUSES):  # "Just a bit.", ", not a lot,"
-        if any((word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS) and word != "time" for word in words[:begin]):
+        if any((word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS) and word != "time" for word in words[max(0, begin - 20) : begin]):
             return False
-        return any(word in say.MOVES or word in say.SHAPES for word in words[:begin]) or words[end - 1] in ("more", "less", "further")
+        return any(word in say.MOVES or word in say.SHAPES for word in words[max(0, begin - 20) : begin]) or words[end - 1] in ("more", "less", "further")
     return False
 
 
@@ -810,6 +819,7 @@ _READERS = {
     "merest": _merest,
     "clearance": _next_to_no,
     "nearby": _nearby,
+    "step": _step,
     "short": _short_of,
     **{word: _trace for word in say.TRACES - say.SMALL_AMOUNTS},
     "miles": _miles,
@@ -869,7 +879,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
         return "Say how wide by the body: \"feet as wide as your hips\", \"two fists between your knees\"."
     if said & _TURNS and not said & {"bend", "bent", "lean", "tilt"}:
         return "Say the clock hour: \"left toes toward 11, right toes toward 1\" (one hour is 30 degrees)."
-    if said & _BENDS:
+    if said & (_BENDS - _FEET - _HANDS) or (said & _BENDS and not said & _HEIGHTS):
         return "Say when to stop: at a clock hour, or where one part meets or stands over another, as in \"until your knees are over your toes\"."
     if marked & _HEIGHTS or said & _HEIGHTS:
         return f"Say which part of the body it is level with: {_LEVELS.get(part, _LEVELS['hips'])}."

@@ -101,7 +101,7 @@ SIZES_OF_WEAK = {
     "amount": _set("small tiny little slight fair modest".split()),
     "degree": _set("small slight modest fair moderate".split()),
     "spread": _set("wide wider narrow generous small big slight broad".split()),
-    "width": _set("medium generous moderate comfortable-ish decent fair small".split()),
+    "width": _set("good medium generous moderate comfortable-ish decent fair small".split()),
     "height": _set("medium low moderate modest small fair decent middling middle".split()),
     "heights": _set("medium low moderate modest".split()),
     "depth": _set("medium shallow moderate modest partial decent small fair good greater more".split()),
@@ -113,7 +113,7 @@ SIZES_OF_WEAK = {
     "strokes": _set("short shorter long longer small smaller big bigger tiny wide".split()),
     "punches": _set("short small little".split()),
     "push": _set("tiny small".split()),
-    "pushes": _set("tiny small little short".split()),
+    "pushes": _set("long longer short shorter tiny small little".split()),
     "presses": _set("tiny small little".split()),
     "bridge": _set("small low high higher little tiny".split()),
     "hold": _set("wide low".split()),
@@ -237,7 +237,7 @@ TIMID_MOVES = _set(
     verbs(
         "keep hold stay rest stop pause start finish begin end work get give make let swap switch adjust settle soften ease relax release"
         " play lead follow pay set run go come take carry stretch shake cover clear beat grow pump press push pull ride land grip swim"
-        " counter compress row pedal lie climb feed crank present project direct guide bear tighten loosen squeeze gather march jog walk"
+        " sit stand kneel counter compress row pedal lie climb feed crank present project direct guide bear tighten loosen squeeze gather march jog walk"
     )
 )
 """Verbs of MOVES that speak as often of effort, time or mood; a degree after them needs a place or a body part too."""
@@ -275,7 +275,7 @@ UNSPATIAL = _set(
     " chat talk attention focus thought sleep money rep reps repetition repetitions set sets work practice training exercise exercises"
     " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
     " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
-    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight".split()
+    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight radio telly tv heating light lights lighting fan".split()
 )
 """Nouns (and time words) whose amount is not a distance."""
 
