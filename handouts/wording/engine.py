@@ -37,7 +37,8 @@ def _triggers(language: str) -> frozenset[str]:
 
 def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
     marks: list[Mark] = []
-    words = frozenset(sentence.words)
+    words = set(sentence.words)
+    words.update(part for word in sentence.words if "-" in word for part in word.split("-"))
     for kind in kinds:
         if kind.triggers.isdisjoint(words):
             continue
