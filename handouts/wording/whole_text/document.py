@@ -80,9 +80,11 @@ class Document:
     @cached_property
     def parts(self) -> tuple[Part, ...]:
         """The headings of any name, in order."""
-        names = part_names(self.language)
         found = list(_HEADING.finditer(self.prose))
-        ends = [*(heading.start() for heading in found[1:]), len(self.prose)][: len(found)]
+        if not found:
+            return ()
+        names = part_names(self.language)
+        ends = [*(heading.start() for heading in found[1:]), len(self.prose)]
         return tuple(
             Part(names.get(same_words(heading[2]), ""), heading.start(1), heading.end(), end)
             for heading, end in zip(found, ends, strict=True)
