@@ -10,14 +10,14 @@ in cell 1.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import TypeAlias
 
 import yaml
 
 from handouts.braille.codes import Code
-from handouts.braille.lines import Segment, segments
+from handouts.braille.lines import Segment, segments, wrap
 from handouts.braille.pages import Paper
 from handouts.braille.translation import BLANK, Word, words
 from handouts.handout import (
@@ -44,6 +44,10 @@ from handouts.handout import (
 
 # Blank cells at each side of a centred line, at the least.
 CENTRE_MARGIN = 3
+# Lines that say what goes on at the top of a page.
+LINES_CONTINUED = 2
+# Cells of a page number in a contents list: the number sign and three digits.
+LONGEST_NUMBER = 4
 # Cells that deep lists leave for their words.
 NARROWEST = 12
 # Lines of what follows that stay on the page of a heading.
@@ -143,6 +147,12 @@ def flow(handout: Handout, code: Code, paper: Paper) -> Pieces:
     return (title, *setter.blocks(handout.blocks))
 
 
+@lru_cache(maxsize=1024)
+def _marker(number: int, code: Code) -> tuple[Word, ...]:
+    """The number before a step."""
+    return words((Text(f"{number}."),), code)
+
+
 @dataclass(frozen=True)
 class _Setter:
     """Sets blocks in one code for lines of one width."""
@@ -155,6 +165,14 @@ class _Setter:
 
     def _segments(self, content: Line, indent: int, emphasis: bool = True) -> tuple[Segment, ...]:
         return segments(words(content, self.code, emphasis), self.width - indent, self.code)
+
+    def _continued(self, title: Line) -> tuple[Segment, ...]:
+        """The line that goes on with a box or table; a title that is too long
+        for a line or two is left out."""
+        line = self._segments(self._phrase("continued", title=title), 4, emphasis=False)
+        if title and len(wrap(line, 4, 4, lambda _: self.width, self.width)) <= LINES_CONTINUED:
+            return line
+        return self._segments((Text(self.words["continued_alone"]),), 4)
 
     def _indent(self, cells: int) -> int:
         """An indent that leaves room for words, however deep a list goes."""
@@ -242,7 +260,7 @@ class _Setter:
         """A simple list is 1-3, one of two levels 1-5 and 3-5, and so on."""
         pieces: list[Piece] = []
         for number, item in enumerate(block.items, getattr(block, "first", 1)):
-            marker = words((Text(f"{number}."),), self.code) if isinstance(block, Steps) else ()
+            marker = _marker(number, self.code) if isinstance(block, Steps) else ()
             content = (*marker, *words(item.content, self.code))
             pieces.append(
                 Piece(
@@ -273,7 +291,7 @@ class _Setter:
             role="heading",
         )
         inner = (title, *self.blocks(block.blocks))
-        continued = Continued(self._segments(self._phrase("continued", title=block.title), 4, emphasis=False))
+        continued = Continued(self._continued(block.title))
         return _framed(tuple(replace(piece, continued=piece.continued or continued) for piece in inner))
 
     # --- tables --------------------------------------------------------------
@@ -317,7 +335,7 @@ class _Setter:
             Piece(fixed=set_row([cells for cells, _ in head]), fixed_print=print_row(head), keeps=2),
             Piece(fixed=set_row(["⠐" + "⠒" * (size - 1) for size in sizes]), keeps=1, role="rule"),
         )
-        continued = Continued(self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False), heads)
+        continued = Continued(self._continued(table.caption), heads)
         body = [
             Piece(fixed=set_row([cells for cells, _ in row]), fixed_print=print_row(row), continued=continued)
             for row in rows
@@ -336,7 +354,7 @@ class _Setter:
                 replace(note_words[-1], cells=note_words[-1].cells + closing),
             )
         note = Piece(segments(note_words, self.width - 6, self.code), first=6, runover=4, role="note")
-        continued = Continued(self._segments(self._phrase("continued", title=table.caption), 4, emphasis=False))
+        continued = Continued(self._continued(table.caption))
         pieces: list[Piece] = [note]
         for row in table.rows:
             pieces.append(
@@ -429,16 +447,13 @@ def _depth(block: Steps | Points | Item) -> int:
     return 1 + max((_depth(item) for item in block.items), default=0)
 
 
-def contents(pieces: Pieces, code: Code, paper: Paper, language: str, reserved: int) -> Pieces:
-    """A contents list of the level 2 headings among `pieces`, () without any.
-
-    reserved: cells that the longest page number takes.
-    """
+def contents(pieces: Pieces, code: Code, paper: Paper, language: str) -> Pieces:
+    """A contents list of the level 2 headings among `pieces`, () without any."""
     width = paper.width - paper.margin
     setter = _Setter(code, width, layout_words(language))
     title = setter.heading(Heading(2, (Text(setter.words["contents"]),), "contents"))
     # A blank, two guide dots, a blank and the page number stand after an entry.
-    limit = width - 4 - reserved
+    limit = width - 4 - LONGEST_NUMBER
     entries = tuple(
         Piece(
             segments(piece.heading.words, limit - 2, code),

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import hashlib
 from dataclasses import dataclass, field, replace
+from functools import cached_property, lru_cache
 
 from handouts.braille.codes import Code
 from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, flow
@@ -25,6 +26,8 @@ PAGES_WITHOUT_CONTENTS = 2
 # stand on either side of the page break.
 UNDIVIDED = 3
 DIVIDED_AT_LEAST = 2
+# Lines that a "continued" line and repeated column heads leave for the text.
+LEFT_FOR_TEXT = 3
 
 
 def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
@@ -34,17 +37,11 @@ def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
     """
     pieces = flow(handout, code, paper)
     frame = _Frame(paper, code, _running_head(handout, code, paper))
-    laid = _Pages(frame).fill(pieces)
+    laid = _Pages(frame)
+    laid.fill(pieces, PAGES_WITHOUT_CONTENTS)
     if len(laid.pages) > PAGES_WITHOUT_CONTENTS:
-        reserved = len(frame.number_cells(len(laid.pages) + PAGES_WITHOUT_CONTENTS))
-        listed = contents(pieces, code, paper, handout.language, reserved)
-        if listed:
-            # The title, the list, everything else; references move by the list.
-            moved = tuple(
-                replace(piece, refers=piece.refers + len(listed)) if piece.refers is not None else piece
-                for piece in listed
-            )
-            laid = _Pages(frame).fill((pieces[0], *moved, *pieces[1:]))
+        laid = _Pages(frame)
+        laid.fill(_with_contents(pieces, contents(pieces, code, paper, handout.language)))
     pages = tuple(
         frame.finished(number, _with_numbers(lines, laid.starts, frame)) for number, lines in enumerate(laid.pages, 1)
     )
@@ -53,6 +50,21 @@ def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
     return Volume(
         paper, pages, plain(handout.title), handout.language, handout.client_code, handout.date, identifier, headings
     )
+
+
+def _with_contents(pieces: Pieces, listed: Pieces) -> Pieces:
+    """The title, the contents list, everything else; the list's references
+    move by its own length."""
+    moved = (
+        replace(piece, refers=piece.refers + len(listed)) if piece.refers is not None else piece for piece in listed
+    )
+    return (pieces[0], *moved, *pieces[1:])
+
+
+@lru_cache(maxsize=4096)
+def _number(number: int, code: Code) -> str:
+    """A number in the code's cells."""
+    return "".join(word.cells for word in words((Text(str(number)),), code))
 
 
 def _running_head(handout: Handout, code: Code, paper: Paper) -> PageLine:
@@ -91,30 +103,35 @@ class _Frame:
     code: Code
     head: PageLine
 
-    @property
+    @cached_property
     def width(self) -> int:
         """Cells that text may fill."""
         return self.paper.width - self.paper.margin
 
-    @property
+    @cached_property
     def top(self) -> int:
         """Lines above the text."""
         number_on_top = self.paper.number.startswith("top") and bool(self.paper.length)
         return 1 if self.head.cells or number_on_top else 0
 
-    @property
+    @cached_property
     def last(self) -> int:
         """The index of the line after the last one."""
         return self.paper.length or 1_000_000
 
+    @cached_property
+    def number_line(self) -> int:
+        """The index of the line that text shares with the page number, -1 if none."""
+        return self.last - 1 if self.paper.length and self.paper.number.startswith("bottom") else -1
+
     def number_cells(self, number: int) -> str:
         if not self.paper.length:
             return ""
-        return "".join(word.cells for word in words((Text(str(number)),), self.code))
+        return _number(number, self.code)
 
     def width_of(self, line: int, page: int) -> int:
         """Cells that text may fill on one line of one page."""
-        if self.paper.length and self.paper.number.startswith("bottom") and line == self.last - 1:
+        if line == self.number_line:
             return self.width - BESIDE_NUMBER - len(self.number_cells(page))
         return self.width
 
@@ -154,11 +171,17 @@ class _Pages:
     pages: list[list[_Line]] = field(default_factory=lambda: [[]])
     starts: dict[int, tuple[int, int]] = field(default_factory=dict)
     heads: list[tuple[int, Head]] = field(default_factory=list)
+    # The lines of pieces away from a page number, by the piece's id; the piece
+    # is kept beside them so that its id stays its own.
+    _wide: dict[int, tuple[Piece, list[_Line]]] = field(default_factory=dict)
 
-    def fill(self, pieces: Pieces) -> _Pages:
+    def fill(self, pieces: Pieces, enough: int = 0) -> None:
+        """Set pieces on pages; stop when there are more pages than `enough`,
+        if that is not 0."""
         for index in range(len(pieces)):
             self._place(pieces, index)
-        return self
+            if enough and len(self.pages) > enough:
+                return
 
     # --- where we are --------------------------------------------------------
 
@@ -193,11 +216,27 @@ class _Pages:
             return 1
         return self._gap(pieces, index) if ended_low else 0
 
+    def _last(self, piece: Piece) -> int:
+        """The index of the line after the last one that a piece may stand on."""
+        shared = piece.off_number_line and self.frame.number_line >= 0
+        return self.frame.last - 1 if shared else self.frame.last
+
     # --- setting -------------------------------------------------------------
 
     def _rows(self, piece: Piece, line: int, page: int) -> list[_Line]:
         """The lines of a piece that starts on a line; those beyond the end of
         the page as if the page went on."""
+        number_line = self.frame.number_line
+        known = self._wide.get(id(piece))
+        if known is None:
+            # Most pieces stand above the line with the page number: -1 is far from it.
+            known = self._wide[id(piece)] = (piece, self._new_rows(piece, -1_000_000, page))
+        rows = known[1]
+        if number_line < 0 or line > number_line or line + len(rows) <= number_line:
+            return rows
+        return self._new_rows(piece, line, page)
+
+    def _new_rows(self, piece: Piece, line: int, page: int) -> list[_Line]:
         frame = self.frame
 
         def width(offset: int) -> int:
@@ -241,16 +280,14 @@ class _Pages:
         while True:
             piece = pieces[index]
             rows = self._rows(piece, line, self._page)
-            if any(
-                len(row.row.cells) > frame.width_of(line + offset, self._page)
-                or (piece.off_number_line and frame.width_of(line + offset, self._page) < frame.width)
-                for offset, row in enumerate(rows)
-                if line + offset < frame.last
+            beside = frame.number_line - line
+            if 0 <= beside < len(rows) and len(rows[beside].row.cells) > frame.width_of(
+                frame.number_line, self._page
             ):
                 return False
             # A long first item of a list does not hold the second one to it.
             keeps = piece.keeps if piece.unbroken or len(rows) <= UNDIVIDED else 0
-            if line + len(rows) > frame.last:
+            if line + len(rows) > self._last(piece):
                 return self._divided(piece, rows, line) > 0
             kept = max(keeps, kept - len(rows))
             index += 1
@@ -263,7 +300,7 @@ class _Pages:
         the next; 0 if it must not be divided here."""
         if piece.unbroken or piece.fixed or sum(1 for row in rows if row.row.cells) <= UNDIVIDED:
             return 0
-        room = min(self.frame.last - line, len(rows) - 1)
+        room = min(self._last(piece) - line, len(rows) - 1)
         for here in range(room, 0, -1):
             above = sum(1 for row in rows[:here] if row.row.cells) - bool(piece.opening)
             if above < DIVIDED_AT_LEAST:
@@ -279,12 +316,13 @@ class _Pages:
         continued = piece.continued if piece else None
         if continued is None or piece is None or index == 0:
             return
-        if self.frame.head.cells:
-            self._blank()
         said = Piece(continued.line, first=4, runover=4)
+        lines = [_Line(Row("", "", 0), "blank")] if self.frame.head.cells else []
         for part in (said, *continued.heads):
-            lines = self._rows(part, self._line, self._page)
-            self.pages[-1] += [replace(line, role="continued") for line in lines]
+            lines += [replace(line, role="continued") for line in self._rows(part, self.frame.top, self._page)]
+        # On a very short page the text itself goes first.
+        if self.frame.top + len(lines) + LEFT_FOR_TEXT <= self.frame.last:
+            self.pages[-1] += lines
 
     def _blank(self) -> None:
         self.pages[-1].append(_Line(Row("", "", 0), "blank"))
@@ -312,7 +350,7 @@ class _Pages:
         """Set a piece from here on, over as many pages as it takes."""
         while True:
             rows = self._rows(piece, self._line, self._page)
-            room = self.frame.last - self._line
+            room = max(1, self._last(piece) - self._line)
             if len(rows) <= room:
                 self.pages[-1] += rows
                 return

@@ -68,6 +68,7 @@ class _Namer:
 
 LENGTHS = st.lists(st.integers(4, 8), min_size=1, max_size=25)
 SHORT = st.lists(st.integers(4, 9), min_size=1, max_size=3)
+TITLE = st.lists(st.integers(4, 9), min_size=1, max_size=12)
 
 # Shapes first, words after: a shape is a nested tuple of lists of lengths.
 _lists = st.deferred(
@@ -91,7 +92,7 @@ _table = st.integers(1, 4).flatmap(
         st.lists(st.lists(SHORT, min_size=columns, max_size=columns), min_size=1, max_size=4),
     )
 )
-_box = st.tuples(st.just("box"), SHORT, st.lists(_simple, min_size=1, max_size=4))
+_box = st.tuples(st.just("box"), TITLE, st.lists(_simple, min_size=1, max_size=4))
 _log = st.tuples(
     st.just("log"),
     st.lists(
@@ -99,7 +100,7 @@ _log = st.tuples(
     ),
 )
 _blocks = st.lists(st.one_of(_simple, _table, _box, _log), max_size=5)
-_section = st.tuples(st.just("section"), SHORT, _blocks)
+_section = st.tuples(st.just("section"), TITLE, _blocks)
 
 
 def _block(shape: tuple, namer: _Namer) -> Block:
