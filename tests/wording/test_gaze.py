@@ -332,15 +332,21 @@ def test_still_misses(passage):
 def test_case_and_spaces_make_no_difference(passage):
     text = plain(passage)
     wide = text.upper().replace(" ", "  ")
-    assert [wide[start:end].split() for start, end in found(wide)] == [text[start:end].upper().split() for start, end in found(text)]
+    assert [wide[start:end].split() for start, end in found(wide)] == [
+        text[start:end].upper().split() for start, end in found(text)
+    ]
 
 
-@pytest.mark.parametrize("text", ["look at the ceiling", "eyes forward", "fix your gaze on a spot", "keep your eyes on the ball"])
+@pytest.mark.parametrize(
+    "text", ["look at the ceiling", "eyes forward", "fix your gaze on a spot", "keep your eyes on the ball"]
+)
 def test_the_guide_marks(text):
     assert [mark.kind for mark in check_text(text)] == ["gaze"]
 
 
-@pytest.mark.parametrize("text", ["chin level, nose toward 12 o'clock", "face the floor", "close your eyes", "eyes under the bar"])
+@pytest.mark.parametrize(
+    "text", ["chin level, nose toward 12 o'clock", "face the floor", "close your eyes", "eyes under the bar"]
+)
 def test_the_guide_leaves(text):
     assert check_text(text) == []
 
@@ -360,7 +366,9 @@ def test_a_plain_order_to_the_eyes_can_be_given_to_the_nose(text, rewritten):
     assert check_text(rewritten) == []
 
 
-@pytest.mark.parametrize("text", ["You should be looking at the ceiling.", "Follow your hand with your eyes.", "Lower your gaze."])
+@pytest.mark.parametrize(
+    "text", ["You should be looking at the ceiling.", "Follow your hand with your eyes.", "Lower your gaze."]
+)
 def test_no_rewrite_where_the_sentence_would_break(text):
     (mark,) = check_text(text)
     assert mark.rewrite is None

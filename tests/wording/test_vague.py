@@ -7,7 +7,7 @@ project's guide to wording settles by name.
 import pytest
 
 from handouts.wording.engine import check_text
-from handouts.wording.kinds import vague, lexicon
+from handouts.wording.kinds import lexicon, vague
 from handouts.wording.prose import sentences
 
 FLAG = (
@@ -365,7 +365,9 @@ def test_still_misses(passage):
 def test_case_and_spaces_make_no_difference(passage):
     text = plain(passage)
     wide = text.upper().replace(" ", "  ")
-    assert [wide[start:end].split() for start, end in found(wide)] == [text[start:end].upper().split() for start, end in found(text)]
+    assert [wide[start:end].split() for start, end in found(wide)] == [
+        text[start:end].upper().split() for start, end in found(text)
+    ]
 
 
 GUIDE = (

@@ -11,28 +11,56 @@ from collections.abc import Iterator
 
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons import en, eyes
+from handouts.wording.lexicons.forms import words as _words
 from handouts.wording.prose import PAUSES, Sentence
 
 _BODY = en.LEXICON.classes["body"]
-_KIT = en.LEXICON.classes["kit"] - frozenset("scales card set pair".split())
+_KIT = en.LEXICON.classes["kit"] - _words("scales card set pair")
 _SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
 
-_CHECKERS = frozenset("gander glance glancing peek peeking peep peeping squint squinting".split())
+_CHECKERS = _words("gander glance glancing peek peeking peep peeping squint squinting")
 """Quick looks: down or at a thing they check, and do not set the head."""
 
-_LOOKING_GOOD = frozenset("good long quick little last".split())
-_PINCHED = frozenset("finger fingers toe toes hand hands knuckle knuckles elbow elbows".split())
+_LOOKING_GOOD = _words("good long quick little last")
+_PINCHED = _words("finger fingers toe toes hand hands knuckle knuckles elbow elbows")
 """What "watch" tells the reader to keep from harm."""
 
-_PEOPLE = en.LEXICON.classes["role"] - frozenset("line lines row rows star stars guide model group crew rest team class boy girl".split()) | {"prize", "row"}
-_OWNERS = frozenset("your the both those my his her their these".split())
-_TELLS = frozenset(
+_PEOPLE = en.LEXICON.classes["role"] - _words(
+    "line lines row rows star stars guide model group crew rest team class boy girl"
+) | {"prize", "row"}
+_OWNERS = _words("your the both those my his her their these")
+_TELLS = _words(
     "no and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
-    " again when as rather than before if don't instead gently slowly softly simply everyone everybody all folks guys ladies resist of from must could may either please with eyes help".split()
+    " again when as rather than before if don't instead gently slowly softly simply everyone everybody all folks guys ladies resist of from must could may either please with eyes help"
 )
-_ENDS = frozenset("now again please too and or but then so as while when until till if for with without through because which that where before after to keep".split())
-_REACHES = frozenset("a an about roughly one two three four five six ten some few around well far slightly several half".split())
-_SMALL = frozenset("the your a an his her their that those this its own one some any far opposite very top bottom edge end middle centre center tips tip left right upper lower same".split())
+_ENDS = _words(
+    "now again please too and or but then so as while when until till if for with without through because which that where before after to keep"
+)
+_REACHES = _words("a an about roughly one two three four five six ten some few around well far slightly several half")
+_SMALL = _words(
+    "the your a an his her their that those this its own one some any far opposite very top bottom edge end middle centre center tips tip left right upper lower same"
+)
+
+_TAKES_A_LOOK = _words("have take sneak steal throw cast give get having taking")
+"""Verbs that a look is the object of."""
+_HOW = _words(
+    "slightly straight directly dead always just slowly gently softly only fixedly calmly steadily right forward ahead"
+)
+"""Words between a verb of looking and where it goes."""
+_WIDE_WAYS = _words("over up ahead back past behind left right along sideways forward beyond toward towards")
+"""Where a quick look goes when it turns the head."""
+_SEEN_THROUGH = _words("legs hands arms knees window gap fingers elbows feet thighs")
+"""What one looks through with the head down or turned."""
+_NEEDS_A_THING = _words(
+    "over through into across around round under along between above below behind past beyond off onto"
+)
+"""Ways of looking that are a figure of speech without a thing: "look into it"."""
+_STARES = _words(
+    "good steady soft fixed level gentle calm long hard forward relaxed straight firm still unblinking focused"
+)
+"""Words between "a" and "stare"."""
+_NOT_BEFORE_EYES = _words("by between behind of around before in under above below near for into roll from to")
+"""Words before "eyes" that make them a place of the body."""
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
@@ -67,10 +95,15 @@ def _told(words: list[str], place: int) -> bool:
         return True
     if words[place].endswith("ing"):
         if before in ("am", "is", "are", "was", "were", "been", "be"):
-            return any(word in ("you", "your", "head", "chin", "face", "eyes") for word in words[max(0, place - 5) : place]) and "i" not in words[max(0, place - 3) : place]
+            return (
+                any(
+                    word in ("you", "your", "head", "chin", "face", "eyes") for word in words[max(0, place - 5) : place]
+                )
+                and "i" not in words[max(0, place - 3) : place]
+            )
         return before not in ("i", "we", "the", "a", "good", "'s")
     if before in ("a", "the") or before in _LOOKING_GOOD:
-        return any(word in ("have", "take", "sneak", "steal", "throw", "cast", "give", "get", "having", "taking") for word in words[max(0, place - 3) : place - 1 + (before == "a")])
+        return any(word in _TAKES_A_LOOK for word in words[max(0, place - 3) : place - 1 + (before == "a")])
     if before == "to" and _at(words, place - 2) in ("nice", "good", "how", "here", "easy", "hard"):
         return False
     if before in ("you", "and", "or") and _at(words, place - 2) in ("i", "we", "they"):
@@ -93,7 +126,12 @@ def _look(words: list[str], place: int) -> Span | None:
         return None
     if word.endswith("ing") and place == 0 and way in ("ahead", "back", "forward") and _at(words, reach + 1) in PAUSES:
         return None
-    if word in ("stare", "staring") and way == "down" and _at(words, reach + 1) in ("the", "your", "that") and not _landmark(words, reach + 1):
+    if (
+        word in ("stare", "staring")
+        and way == "down"
+        and _at(words, reach + 1) in ("the", "your", "that")
+        and not _landmark(words, reach + 1)
+    ):
         return None
     if way in _REACHES:  # "look two metres in front", "gaze about a foot ahead", "look well ahead"
         for far in range(reach + 1, min(reach + 7, len(words))):
@@ -105,17 +143,27 @@ def _look(words: list[str], place: int) -> Span | None:
             return None
     if words[reach : reach + 3] in (["in", "the", "direction"], ["in", "front", "of"]):
         return _start(words, place), reach + 3
-    while way in ("slightly", "straight", "directly", "dead", "always", "just", "slowly", "gently", "softly", "only", "fixedly", "calmly", "steadily", "right", "forward", "ahead") and (
-        _at(words, reach + 1) in eyes.WAYS or _at(words, reach + 1) == "at" or (_at(words, reach + 1) == "to" and way not in ("forward", "ahead"))
+    while way in _HOW and (
+        _at(words, reach + 1) in eyes.WAYS
+        or _at(words, reach + 1) == "at"
+        or (_at(words, reach + 1) == "to" and way not in ("forward", "ahead"))
     ):
         reach += 1
         way = words[reach]
     after = _at(words, reach + 1)
-    if word in _CHECKERS and way not in ("over", "up", "ahead", "back", "past", "behind", "left", "right", "along", "sideways", "forward", "beyond", "toward", "towards"):
+    if word in _CHECKERS and way not in _WIDE_WAYS:
         return None
-    if way == "to" and _at(words, reach + 1) in ("the", "your") and _at(words, reach + 2) in ("left", "right", "side", "front", "back"):
+    if (
+        way == "to"
+        and _at(words, reach + 1) in ("the", "your")
+        and _at(words, reach + 2) in ("left", "right", "side", "front", "back")
+    ):
         return _start(words, place), reach + 3
-    if way == "through" and word in ("look", "looking") and not any(other in ("legs", "hands", "arms", "knees", "window", "gap", "fingers", "elbows", "feet", "thighs") for other in words[reach + 1 : reach + 5]):
+    if (
+        way == "through"
+        and word in ("look", "looking")
+        and not any(other in _SEEN_THROUGH for other in words[reach + 1 : reach + 5])
+    ):
         return None
     if way in ("at", "toward", "towards", "to", "on", "upon"):
         if way == "to" and word in ("look", "looking") and not _landmark(words, reach + 1):
@@ -134,26 +182,55 @@ def _look(words: list[str], place: int) -> Span | None:
         return _start(words, place), end
     if way not in eyes.WAYS:
         return None
-    if way in ("forward", "ahead", "forwards") and after == "to" and not (way == "ahead" and _landmark(words, reach + 2)):
+    if (
+        way in ("forward", "ahead", "forwards")
+        and after == "to"
+        and not (way == "ahead" and _landmark(words, reach + 2))
+    ):
         return None
-    if way in ("out", "after", "around", "round") and (after in ("for", "", "your", "the") or after in PAUSES) and not (way == "out" and after in eyes.LEADS):
+    if (
+        way in ("out", "after", "around", "round")
+        and (after in ("for", "", "your", "the") or after in PAUSES)
+        and not (way == "out" and after in eyes.LEADS)
+    ):
         return None
     if way == "up" and after == "to" and not _landmark(words, reach + 2):
         return None
-    if way == "up" and not (after == "" or after in PAUSES or after in eyes.LEADS or after in _ENDS or after in eyes.WAYS or after in ("a", "slightly") and _at(words, reach + 2) in ("little", "bit", "touch")):
+    if way == "up" and not (
+        after == ""
+        or after in PAUSES
+        or after in eyes.LEADS
+        or after in _ENDS
+        or after in eyes.WAYS
+        or (after in ("a", "slightly") and _at(words, reach + 2) in ("little", "bit", "touch"))
+    ):
         return None
-    if way == "into" and word in ("look", "looking") and not any(other in ("distance", "sky", "corner", "mirror") for other in words[reach + 1 : reach + 4]):
+    if (
+        way == "into"
+        and word in ("look", "looking")
+        and not any(other in ("distance", "sky", "corner", "mirror") for other in words[reach + 1 : reach + 4])
+    ):
         return None
     if way == "down" and after == "on" and not _landmark(words, reach + 2):
         return None
     if way == "back" and after in ("on", "at", "and", "over") and not _landmark(words, reach + 2):
         return None
-    if way in ("over", "through", "into", "across", "around", "round", "under", "along", "between", "above", "below", "behind", "past", "beyond", "off", "onto") and not _landmark(words, reach + 1):
-        if not (way == "behind" and after in ("you", "yourself")) and (way not in ("past", "beyond", "behind") or after not in ("the", "your") or _abstract(words, reach + 1)):
-            return None
-    if way in ("left", "right", "high", "low", "level") and not (after == "" or after in PAUSES or after in _ENDS or after == "and"):
+    if (
+        way in _NEEDS_A_THING
+        and not _landmark(words, reach + 1)
+        and not (way == "behind" and after in ("you", "yourself"))
+        and (way not in ("past", "beyond", "behind") or after not in ("the", "your") or _abstract(words, reach + 1))
+    ):
         return None
-    if way == "down" and (_checks(words, reach + 1) or after in (":", "—") or _at(words, place - 1) == "you" and _at(words, place - 2) in ("if", "when")):
+    if way in ("left", "right", "high", "low", "level") and not (
+        after == "" or after in PAUSES or after in _ENDS or after == "and"
+    ):
+        return None
+    if way == "down" and (
+        _checks(words, reach + 1)
+        or after in (":", "—")
+        or (_at(words, place - 1) == "you" and _at(words, place - 2) in ("if", "when"))
+    ):
         return None
     end = reach + 1
     if after in eyes.LEADS or after in _SMALL or after in _BODY or after in _SURFACES:
@@ -163,9 +240,7 @@ def _look(words: list[str], place: int) -> Span | None:
         end = aimed or end
         if aimed and _checks(words, end):
             return None
-    elif after in eyes.WAYS:
-        end += 1
-    elif after in ("you", "yourself"):
+    elif after in eyes.WAYS or after in ("you", "yourself"):
         end += 1
     return _start(words, place), end
 
@@ -187,7 +262,7 @@ def _barred(words: list[str], start: int) -> bool:
     for word in words[start : start + 5]:
         if word in PAUSES:
             return False
-        if word in eyes.OTHERS or word in _PEOPLE and word not in ("partner", "opponent", "buddy"):
+        if word in eyes.OTHERS or (word in _PEOPLE and word not in ("partner", "opponent", "buddy")):
             return True
         if word not in _SMALL and word not in _BODY and word not in _SURFACES:
             return False
@@ -201,7 +276,12 @@ def _aimed(words: list[str], start: int) -> int:
         word = words[reach]
         if word in PAUSES or word in _ENDS:
             break
-        if word in _PEOPLE and word not in ("partner", "opponent", "buddy") or word in eyes.OTHERS and not (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES):
+        if (word in _PEOPLE and word not in ("partner", "opponent", "buddy")) or (
+            word in eyes.OTHERS
+            and not (
+                word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES
+            )
+        ):
             return 0
         reach += 1
         if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
@@ -252,19 +332,31 @@ def _eyes(words: list[str], place: int) -> Span | None:
     elif word == "vision" and (place == 0 or words[place - 1] in PAUSES):
         if _at(words, place + 1) not in eyes.LEADS and _at(words, place + 1) not in (":", "level", "fixed"):
             return None
-    elif word in ("eye", "vision", "sight", "sights", "pupils", "focus", "view") and not (word == "pupils" and _at(words, place + 1) in eyes.WAYS):
+    elif word in ("eye", "vision", "sight", "sights", "pupils", "focus", "view") and not (
+        word == "pupils" and _at(words, place + 1) in eyes.WAYS
+    ):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
-        while place - first < 4 and _at(words, first - 1) in ("good", "steady", "soft", "fixed", "level", "gentle", "calm", "long", "hard", "forward", "relaxed", "straight", "firm", "still", "unblinking", "focused"):
+        while place - first < 4 and _at(words, first - 1) in _STARES:
             first -= 1
         if first < place and _at(words, first - 1) in ("a", "the", "your"):
             first -= 1
-        if words[max(0, first - 5) : first] and "give" in words[max(0, first - 5) : first] and any(other in eyes.FAR_THINGS for other in words[first - 3 : first]):
+        if (
+            words[max(0, first - 5) : first]
+            and "give" in words[max(0, first - 5) : first]
+            and any(other in eyes.FAR_THINGS for other in words[first - 3 : first])
+        ):
             return words.index("give", max(0, first - 5)), place + 1
-        if first == place and word != "gaze" and _at(words, place - 1) not in eyes.AIMS and _at(words, place + 1) not in eyes.FIXED and _at(words, place + 1) not in (":", "—"):
+        if (
+            first == place
+            and word != "gaze"
+            and _at(words, place - 1) not in eyes.AIMS
+            and _at(words, place + 1) not in eyes.FIXED
+            and _at(words, place + 1) not in (":", "—")
+        ):
             return None
     before = _at(words, first - 1)
-    if word == "eyes" and (before in eyes.NOT_GAZE or before in ("by", "between", "behind", "of", "around", "before", "in", "under", "above", "below", "near", "for", "into", "roll", "from", "to")):
+    if word == "eyes" and (before in eyes.NOT_GAZE or before in _NOT_BEFORE_EYES):
         return None
     after = _at(words, place + 1)
     if before == "with" and first < place and (after == "" or after in PAUSES or after in _ENDS):
@@ -292,7 +384,15 @@ def _eyes(words: list[str], place: int) -> Span | None:
     reach = place + 1
     if _at(words, reach) in (":", "—"):
         after = _at(words, reach + 1)
-        if after in eyes.WAYS or after in eyes.TARGETS or after in eyes.FIXED or after in _BODY or after in ("on", "to", "at") or (after[:1].isdigit() and word in ("gaze", "eyes")) or (_at(words, reach + 2) in eyes.TARGETS):
+        if (
+            after in eyes.WAYS
+            or after in eyes.TARGETS
+            or after in eyes.FIXED
+            or after in _BODY
+            or after in ("on", "to", "at")
+            or (after[:1].isdigit() and word in ("gaze", "eyes"))
+            or (_at(words, reach + 2) in eyes.TARGETS)
+        ):
             return start, reach + 2
         return None
     if _at(words, reach) in eyes.LEXICAL_UNITS or _at(words, reach + 1) in eyes.LEXICAL_UNITS:
@@ -302,7 +402,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     fixed = doing = False
     while reach < len(words) and reach < place + 6:
         after = words[reach]
-        if after in eyes.NOT_GAZE and after not in ("heavy", "drop", "double", "open") or after in ("closed", "shut"):
+        if (after in eyes.NOT_GAZE and after not in ("heavy", "drop", "double", "open")) or after in ("closed", "shut"):
             return None
         if after in eyes.FIXED:
             fixed = True
@@ -329,10 +429,20 @@ def _eyes(words: list[str], place: int) -> Span | None:
             return None
         if after == "to" and not _place_word(_at(words, reach + 1)):
             return None
-        if after == "in" and not (doing or fixed or aiming) or (after in ("under", "above", "below", "between") and not aiming):
+        if (after == "in" and not (doing or fixed or aiming)) or (
+            after in ("under", "above", "below", "between") and not aiming
+        ):
             return None
-        if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in eyes.LEADS or _at(words, reach + 1) in _SMALL:
-            skip = reach + 1 if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in _SMALL else reach + 2
+        if (
+            after in ("on", "at", "to", "upon", "toward", "towards")
+            or _at(words, reach + 1) in eyes.LEADS
+            or _at(words, reach + 1) in _SMALL
+        ):
+            skip = (
+                reach + 1
+                if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in _SMALL
+                else reach + 2
+            )
             if _barred(words, skip) and not (aiming and _at(words, skip) in ("it", "that")):
                 return None
             return start, _aimed(words, skip) or reach + 1
@@ -345,22 +455,34 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return start, _aimed(words, reach) or reach
     if doing and after in ("with", "too", "along") and _at(words, reach + 1) not in ("me", "my"):
         return start, reach
-    if after == "first" or (after == "then" and _at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes":
+    if after == "first" or (
+        (after == "then" and _at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes"
+    ):
         return start, reach + 1
     if doing and words[reach - 1] in ("lead", "leading", "leads"):
         return start, reach
     if fixed and (reach - place > 1 or word != "focus"):
         return start, reach
-    if aiming and aiming in _ENOUGH and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently")):
+    if (
+        aiming
+        and aiming in _ENOUGH
+        and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently"))
+    ):
         return start, place + 1
     if doing and word in ("gaze", "eyes") and words[reach - 1] not in ("rest", "resting", "go", "find"):
         return start, reach
     return None
 
 
-_SEARCHES = frozenset("see check find search read look smile feel breathe do say speak work move start stay sit lie stand with".split())
-_BETWEEN = frozenset("open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight".split())
-_ENOUGH = frozenset("lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady".split())
+_SEARCHES = _words(
+    "see check find search read look smile feel breathe do say speak work move start stay sit lie stand with"
+)
+_BETWEEN = _words(
+    "open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
+)
+_ENOUGH = _words(
+    "lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady"
+)
 
 
 def _sight(words: list[str], place: int) -> Span | None:
@@ -383,7 +505,15 @@ def _look_or_noun(words: list[str], place: int) -> Span | None:
 
 
 def _place_word(word: str) -> bool:
-    return word in _SMALL or word in _OWNERS or word in _BODY or word in _SURFACES or word in eyes.TARGETS or word in eyes.WAYS or word[:1].isdigit()
+    return (
+        word in _SMALL
+        or word in _OWNERS
+        or word in _BODY
+        or word in _SURFACES
+        or word in eyes.TARGETS
+        or word in eyes.WAYS
+        or word[:1].isdigit()
+    )
 
 
 def _gaze(words: list[str], place: int) -> Span | None:
@@ -396,18 +526,28 @@ def _focus(words: list[str], place: int) -> Span | None:
         reach = place + 1
         if _at(words, reach) in ("straight", "dead", "directly"):
             reach += 1
-        if _at(words, reach) in ("ahead", "forward", "forwards", "upward", "downward") or reach > place + 1 and _at(words, reach) in ("up", "down", "out"):
+        if _at(words, reach) in ("ahead", "forward", "forwards", "upward", "downward") or (
+            reach > place + 1 and _at(words, reach) in ("up", "down", "out")
+        ):
             return place, reach + 1
     if words[place] == "fix" and _at(words, place + 1) in ("on", "onto") and (span := _lock(words, place)):
         return span
     if words[place] == "focus" and _at(words, place - 1) == "in":
         return _in_view(words, place)
-    if _at(words, place + 1) == "on" or (_at(words, place + 1) in ("your", "both") and _at(words, place + 2) in ("eyes", "gaze", "sight", "vision")):
+    if _at(words, place + 1) == "on" or (
+        _at(words, place + 1) in ("your", "both") and _at(words, place + 2) in ("eyes", "gaze", "sight", "vision")
+    ):
         start = place + 2
         if _at(words, place + 1) != "on":
             return _eyes(words, place + 2) or (place, place + 3)
         for reach in range(start, min(start + 5, len(words))):
-            if words[reach] in eyes.TARGETS and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points") or (words[reach] in ("point", "thing") and words[reach - 1] in ("a", "one", "fixed", "still", "single", "the", "focal")):
+            if (
+                words[reach] in eyes.TARGETS
+                and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points")
+            ) or (
+                words[reach] in ("point", "thing")
+                and words[reach - 1] in ("a", "one", "fixed", "still", "single", "the", "focal")
+            ):
                 return (place - 1 if _at(words, place - 1) == "not" else place), reach + 1
             if words[reach] in PAUSES or words[reach] in ("breath", "breathing", "feeling", "how", "what"):
                 return None
@@ -424,7 +564,10 @@ def _in_view(words: list[str], place: int) -> Span | None:
             return None
         if word in ("keep", "keeping", "hold", "holding", "have", "get"):
             seen = words[reach + 1 : place - 1]
-            if any(other in eyes.TARGETS or other in _BODY or other in _SURFACES or other in ("letter", "x", "ball", "bar") for other in seen) and not any(other in ("my", "me", "goal", "aim", "end", "finish") for other in seen):
+            if any(
+                other in eyes.TARGETS or other in _BODY or other in _SURFACES or other in ("letter", "x", "ball", "bar")
+                for other in seen
+            ) and not any(other in ("my", "me", "goal", "aim", "end", "finish") for other in seen):
                 return reach, place + 1
             return None
     return None
@@ -439,7 +582,9 @@ def _admire(words: list[str], place: int) -> Span | None:
     if _at(words, place + 1) not in ("the", "your", "a"):
         return None
     for reach in range(place + 2, min(place + 5, len(words))):
-        if words[reach] in eyes.FAR_THINGS or (words[place] == "track" and words[reach] in ("ball", "shuttle", "shuttlecock", "puck", "thumb", "fingertip")):
+        if words[reach] in eyes.FAR_THINGS or (
+            words[place] == "track" and words[reach] in ("ball", "shuttle", "shuttlecock", "puck", "thumb", "fingertip")
+        ):
             return place, reach + 1
         if words[reach] in PAUSES:
             return None
@@ -455,7 +600,11 @@ def _lock(words: list[str], place: int) -> Span | None:
         return None
     reach += 2 if _at(words, reach + 1) == "to" else 1
     for far in range(reach, min(reach + 4, len(words))):
-        if words[far] in eyes.TARGETS or words[far] in eyes.FAR_THINGS or (words[place].startswith("fixat") and words[far] in _BODY):
+        if (
+            words[far] in eyes.TARGETS
+            or words[far] in eyes.FAR_THINGS
+            or (words[place].startswith("fixat") and words[far] in _BODY)
+        ):
             return place, far + 1
         if words[far] in PAUSES:
             return None
@@ -470,11 +619,23 @@ def _watch(words: list[str], place: int) -> Span | None:
         if words[place + 1] == "a" and words[reach] in ("spot", "point") and _at(words, reach + 1) == "on":
             return place, reach + 1
         if words[reach] in eyes.FOLLOWED:
-            if words[place + 1] != "your" and words[reach] in _BODY and words[reach] != "ball" or words[reach] in ("bell", "bar", "kettlebell"):
+            if (words[place + 1] != "your" and words[reach] in _BODY and words[reach] != "ball") or words[reach] in (
+                "bell",
+                "bar",
+                "kettlebell",
+            ):
                 return None
-            if _at(words, reach + 1) == ":" or words[reach] in _PINCHED and not any(word in ("as", "all", "while", "move", "travel", "go", "rise") for word in words[reach + 1 : reach + 4]):
+            if _at(words, reach + 1) == ":" or (
+                words[reach] in _PINCHED
+                and not any(
+                    word in ("as", "all", "while", "move", "travel", "go", "rise")
+                    for word in words[reach + 1 : reach + 4]
+                )
+            ):
                 return None
-            if any(word in eyes.CHECKING or word in ("how", "where", "if", "what") for word in words[reach + 1 : reach + 5]):
+            if any(
+                word in eyes.CHECKING or word in ("how", "where", "if", "what") for word in words[reach + 1 : reach + 5]
+            ):
                 return None
             return place, reach + 1
         if words[reach] in PAUSES:
@@ -492,11 +653,22 @@ def _pick(words: list[str], place: int) -> Span | None:
             return place, reach + 1
         if word in ("spot", "point", "mark", "something", "object"):
             rest = words[reach + 1 : reach + 12]
-            if any(other in eyes.LOOKS or other in ("focus", "eyes", "gaze", "moving") for other in rest) or (
-                rest[:1] in (["on"], ["ahead"], ["straight"]) and any(other in ("wall", "horizon", "ceiling", "ahead") for other in rest[:5])
-            ) or rest[:3] == ["in", "front", "of"] and word != "something":
+            if (
+                any(other in eyes.LOOKS or other in ("focus", "eyes", "gaze", "moving") for other in rest)
+                or (
+                    rest[:1] in (["on"], ["ahead"], ["straight"])
+                    and any(other in ("wall", "horizon", "ceiling", "ahead") for other in rest[:5])
+                )
+                or (rest[:3] == ["in", "front", "of"] and word != "something")
+            ):
                 end = reach + 1
-                while end < len(words) and end < reach + 11 and words[end] not in PAUSES and words[end] not in eyes.LOOKS and words[end] not in ("focus", "that", "as", "keep"):
+                while (
+                    end < len(words)
+                    and end < reach + 11
+                    and words[end] not in PAUSES
+                    and words[end] not in eyes.LOOKS
+                    and words[end] not in ("focus", "that", "as", "keep")
+                ):
                     end += 1
                 if _at(words, end) in eyes.LOOKS:
                     end += 1
@@ -512,7 +684,22 @@ def _pick(words: list[str], place: int) -> Span | None:
 
 _READERS = {
     **{word: _look for word in eyes.LOOKS},
-    **{word: _eyes for word in ("eyes", "eyeline", "pupils", "sights", "eye-line", "vision", "sight", "eyeballs", "drishti", "peepers", "sightline")},
+    **{
+        word: _eyes
+        for word in (
+            "eyes",
+            "eyeline",
+            "pupils",
+            "sights",
+            "eye-line",
+            "vision",
+            "sight",
+            "eyeballs",
+            "drishti",
+            "peepers",
+            "sightline",
+        )
+    },
     "gaze": _gaze,
     "eye": _eye,
     "look": _look_or_noun,
@@ -525,7 +712,30 @@ _READERS = {
     "fix": _focus,
     "watch": _watch,
     "watching": _watch,
-    **{word: _admire for word in ("admire", "ogle", "track", "study", "inspect", "contemplate", "survey", "scan", "eyeball", "eyeing", "admiring", "studying", "scanning", "tracking", "inspecting", "contemplating", "spot", "examine", "behold")},
+    **{
+        word: _admire
+        for word in (
+            "admire",
+            "ogle",
+            "track",
+            "study",
+            "inspect",
+            "contemplate",
+            "survey",
+            "scan",
+            "eyeball",
+            "eyeing",
+            "admiring",
+            "studying",
+            "scanning",
+            "tracking",
+            "inspecting",
+            "contemplating",
+            "spot",
+            "examine",
+            "behold",
+        )
+    },
     **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,
     "find": _pick,
@@ -536,11 +746,15 @@ _READERS = {
 
 # --- what to write instead --------------------------------------------------------------------------------------------
 
-_UPWARD = frozenset("up ceiling sky roof rafters rafter beam beams balcony lampshade lamp stars clouds upward upwards skyward lift raise".split())
-_DOWNWARD = frozenset("down floor mat ground feet foot toes toe shoes navel knees shins downward downwards lower drop tiles".split())
-_AHEAD = frozenset("ahead forward forwards front straight level horizon horizontal".split())
-_STILL = frozenset("spot point mark something still focal".split())
-_MOVING = frozenset("hand hands thumb thumbs fingertip fingertips finger fingers ball elbow bell".split())
+_UPWARD = _words(
+    "up ceiling sky roof rafters rafter beam beams balcony lampshade lamp stars clouds upward upwards skyward lift raise"
+)
+_DOWNWARD = _words(
+    "down floor mat ground feet foot toes toe shoes navel knees shins downward downwards lower drop tiles"
+)
+_AHEAD = _words("ahead forward forwards front straight level horizon horizontal")
+_STILL = _words("spot point mark something still focal")
+_MOVING = _words("hand hands thumb thumbs fingertip fingertips finger fingers ball elbow bell")
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
@@ -550,24 +764,24 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
     side = next((word for word in around if word in ("left", "right")), "")
     if "shoulder" in around or "behind" in said or (side and "shoulder" not in around and not _UPWARD & set(said)):
         over = side or "left"
-        return f"Say where the nose goes, not the eyes: \"turn your head until your nose is over your {over} shoulder\", or the clock hour."
+        return f'Say where the nose goes, not the eyes: "turn your head until your nose is over your {over} shoulder", or the clock hour.'
     moving = next((word for word in said if word in _MOVING), "")
     if moving and ("follow" in said or "as" in around or "watch" in said or "track" in said or "along" in said):
-        return f"Say what the head does: \"turn your head so that your nose follows your {moving}\"."
+        return f'Say what the head does: "turn your head so that your nose follows your {moving}".'
     if _STILL & set(said):
-        return "Give something to hold instead of something to look at: \"rest one fingertip on the wall, chin level, nose toward 12 o'clock\"."
+        return 'Give something to hold instead of something to look at: "rest one fingertip on the wall, chin level, nose toward 12 o\'clock".'
     if "not" in said and _DOWNWARD & set(said):
-        return "Say where the head stays: \"keep your chin level, the back of your neck long\"."
+        return 'Say where the head stays: "keep your chin level, the back of your neck long".'
     if _UPWARD & set(said):
-        return "Say how far the chin lifts: \"lift your chin until your nose points toward the ceiling\", or stop at the hour that suits."
+        return 'Say how far the chin lifts: "lift your chin until your nose points toward the ceiling", or stop at the hour that suits.'
     if _DOWNWARD & set(said):
-        return "Say where the nose points and how near the chin comes: \"nose toward the floor, one fist between chin and breastbone\"."
+        return 'Say where the nose points and how near the chin comes: "nose toward the floor, one fist between chin and breastbone".'
     if _AHEAD & set(said):
-        return "Say where the head is: \"chin level, nose toward 12 o'clock\"."
-    return "Say where the chin and the nose go, not the eyes: \"chin level, nose toward 12 o'clock\"."
+        return 'Say where the head is: "chin level, nose toward 12 o\'clock".'
+    return 'Say where the chin and the nose go, not the eyes: "chin level, nose toward 12 o\'clock".'
 
 
-_POINTED = frozenset("look gaze stare peer".split())
+_POINTED = _words("look gaze stare peer")
 
 
 def rewrite(sentence: Sentence, first: int, last: int) -> str | None:
@@ -580,12 +794,21 @@ def rewrite(sentence: Sentence, first: int, last: int) -> str | None:
     new = None
     rest = [word for word in said[1:] if word not in ("straight", "up", "down", "directly", "dead")]
     if said[0] in _POINTED or said[0] == "eyes":
-        if not rest and said[-1] != "down" and "up" not in said or rest in (["ahead"], ["forward"], ["forwards"], ["front"]):
+        if (not rest and said[-1] != "down" and "up" not in said) or rest in (
+            ["ahead"],
+            ["forward"],
+            ["forwards"],
+            ["front"],
+        ):
             new = "keep your chin level and your nose straight ahead"
-        elif len(rest) > 2 and rest[0] in ("at", "to", "toward", "towards", "on", "over") and rest[1] in ("the", "your") and len(rest) < 6:
-            if rest[-1] in eyes.FAR_THINGS or rest[-1] in ("shoulder", "mat", "navel"):
-                start = first + said.index(rest[1], 1)
-                new = "point your nose toward " + sentence.quote(start, last)
+        elif (
+            len(rest) > 2
+            and rest[0] in ("at", "to", "toward", "towards", "on", "over")
+            and rest[1] in ("the", "your")
+            and len(rest) < 6
+        ) and (rest[-1] in eyes.FAR_THINGS or rest[-1] in ("shoulder", "mat", "navel")):
+            start = first + said.index(rest[1], 1)
+            new = "point your nose toward " + sentence.quote(start, last)
     if new and sentence.quote(first, first + 1)[:1].isupper():
         new = new[:1].upper() + new[1:]
     return new

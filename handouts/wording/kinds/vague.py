@@ -13,28 +13,68 @@ from collections.abc import Iterator
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons import en
 from handouts.wording.lexicons import sizes as say
+from handouts.wording.lexicons.forms import words as _words
 from handouts.wording.prose import PAUSES, Sentence
 
 _BODY = en.LEXICON.classes["body"]
 _LANDMARKS = (_BODY | en.LEXICON.classes["surface"]) - say.NOT_A_LANDMARK
 _SURFACES = en.LEXICON.classes["surface"]
 
-_ANGLES = frozenset(
+_ANGLES = _words(
     "bend bends tilt lean arch curve gap gaps space distance flexion extension rotation clearance separation headroom turn-out"
-    " stagger angle incline spacing room".split()
+    " stagger angle incline spacing room"
 )
-_FORWARD = frozenset("apart together forward forwards back backward backwards out in up down away over across ahead behind overhead front".split())
-_EASY_OFF = frozenset("ease eases easing back lay dial tone".split())
-_DIALS = frozenset("turn turned turning pick dial tone keep let".split())
-_BREATHING = frozenset("breath breaths breathe breathing inhale inhaling inhales exhale exhaling exhales breathes sigh sighs".split())
-_PLACES_BY_LANDMARK = frozenset("above below outside inside past beyond behind under underneath beneath beside".split())
-_REACHES = frozenset("past beyond below above under beneath against outside inside".split())
-_DETERMINERS = frozenset("a an the some your his her their its my our those these that this any no each every another one".split())
-_MEASURING_PARTS = frozenset("hip knee chest shoulder waist ankle thigh chin head eye calf navel elbow".split())
-_NEEDS_A_SHAPE = frozenset("long longer short shorter larger bigger big small smaller tiny tinier little huge massive teeny teensy mini dinky minimal reduced slight modest moderate".split())
-_STRENGTHENED = frozenset("too pretty fairly quite rather really very super extra nice good kinda sorta sort kind so reasonably relatively medium not".split())
-_WAY_PLACES = frozenset("back out up down over in forward forwards ahead behind past overhead apart below above off wide wider high higher low lower deep deeper".split())
-_WELL_PLACES = frozenset("apart forward forwards back out wide clear behind ahead away over past in bent open tucked below above spread".split())
+_FORWARD = _words(
+    "apart together forward forwards back backward backwards out in up down away over across ahead behind overhead front"
+)
+_EASY_OFF = _words("ease eases easing back lay dial tone")
+_DIALS = _words("turn turned turning pick dial tone keep let")
+_BREATHING = _words(
+    "breath breaths breathe breathing inhale inhaling inhales exhale exhaling exhales breathes sigh sighs"
+)
+_PLACES_BY_LANDMARK = _words("above below outside inside past beyond behind under underneath beneath beside")
+_REACHES = _words("past beyond below above under beneath against outside inside")
+_DETERMINERS = _words("a an the some your his her their its my our those these that this any no each every another one")
+_MEASURING_PARTS = _words("hip knee chest shoulder waist ankle thigh chin head eye calf navel elbow")
+_NEEDS_A_SHAPE = _words(
+    "long longer short shorter larger bigger big small smaller tiny tinier little huge massive teeny teensy mini dinky minimal reduced slight modest moderate"
+)
+_STRENGTHENED = _words(
+    "too pretty fairly quite rather really very super extra nice good kinda sorta sort kind so reasonably relatively medium not"
+)
+_WAY_PLACES = _words(
+    "back out up down over in forward forwards ahead behind past overhead apart below above off wide wider high higher low lower deep deeper"
+)
+_WELL_PLACES = _words(
+    "apart forward forwards back out wide clear behind ahead away over past in bent open tucked below above spread"
+)
+
+_PLACE_OR_AMOUNT = _words("over under above below past beyond short off left behind down back up")
+"""Places that are amounts before a number or a time: "a bit over a minute"."""
+_POINTED_OR_SET = _words("this that how as however yay yea whatever such these those")
+"""Words that point a size out or leave it to the reader: "this wide", "as wide as"."""
+_STATES = _words("add adds count counts matter matters are is make makes lead were was")
+"""Verbs after a noun that make it a statement and no order: "small steps add up"."""
+_OPENERS = _words("a an some the your another those these")
+"""Words that open a noun phrase and belong to the mark."""
+_DISTANCES = _words("close far wide further farther closer nearer near")
+"""Sizes that take a direction with them: "wide apart", "further back"."""
+_WELL_OTHERWISE = _words("as very do did so is it works")
+"""Words before "well" that make it a praise or a comparison."""
+_FALLS_SHORT_OF = _words("it them lockout straight locked full vertical horizontal")
+"""Ends of a movement that "just short of" stops before."""
+_STEP_WAYS = _words("back backward backwards forward forwards away sideways out")
+"""Where a step can go."""
+_GIVES_A_GAP = _words("leave leaving with keep keeping make open have")
+"""Words before "a gap" in an order."""
+_LOOSE_GRADES = _words("just only so and more less still even")
+"""Grading words that open no mark."""
+_NO_SCALE = _words("that this usual before normal you feels most it last i")
+"""Words after "than" that give no scale."""
+_GOES_ON = _words(
+    "about roughly say around like maybe until till so just level no at to in close far wide enough approximately not touching below above past under outside perhaps only or with which and more one two three half a an the though beyond against never stopping ending"
+)
+"""Words after a pause that still speak of the same thing."""
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
@@ -59,14 +99,20 @@ def _amount(words: list[str], place: int) -> Span | None:
         first -= 1
     word = words[place]
     if first == 0 or words[first - 1] not in ("a", "an", "the", "some", "another"):
-        if not (word in ("bit", "smidge", "tad", "smidgen", "hair", "touch") and words[place + 1 : place + 2] == ["more"]):
+        if not (
+            word in ("bit", "smidge", "tad", "smidgen", "hair", "touch") and words[place + 1 : place + 2] == ["more"]
+        ):
             return None
         start = first
     else:
         start = first - 1
-        if (words[start] == "the" and not words[first].endswith("est")) or (words[start] == "some" and word not in ("way", "ways", "distance")):
+        if (words[start] == "the" and not words[first].endswith("est")) or (
+            words[start] == "some" and word not in ("way", "ways", "distance")
+        ):
             return None
-    if word in ("way", "ways") and (first == place and words[start] != "some" and word != "ways" and _at(words, start - 1) != "quite"):
+    if word in ("way", "ways") and (
+        first == place and words[start] != "some" and word != "ways" and _at(words, start - 1) != "quite"
+    ):
         return None
     if word in ("way", "ways") and start > 0 and words[start - 1] in ("in", "come", "comes", "came"):
         return None
@@ -74,10 +120,25 @@ def _amount(words: list[str], place: int) -> Span | None:
         return None
     if start > 0 and words[start - 1] in ("at", "of", "for", "after"):
         return None
-    if start > 0 and words[start - 1] == "in" and word in ("bit", "little") and not (_has(words, _clause(words, start), start, _BODY | say.MOVES)):
+    if (
+        start > 0
+        and words[start - 1] == "in"
+        and word in ("bit", "little")
+        and not (_has(words, _clause(words, start), start, _BODY | say.MOVES))
+    ):
         return None
-    if word in say.NOUNISH_AMOUNTS and _at(words, place + 1) not in say.PREDICATES and _at(words, place + 1) not in say.POSTURES and _at(words, place + 1) != "more" and (
-        _at(words, start - 1) not in say.PARTICLES and _at(words, start - 1) not in _BODY and _at(words, start - 1) not in say.MOVES - say.TIMID_MOVES - _PUTS and _at(words, place + 1) not in ("of", "to") and _at(words, start - 1) not in ("it", "them")
+    if (
+        word in say.NOUNISH_AMOUNTS
+        and _at(words, place + 1) not in say.PREDICATES
+        and _at(words, place + 1) not in say.POSTURES
+        and _at(words, place + 1) != "more"
+        and (
+            _at(words, start - 1) not in say.PARTICLES
+            and _at(words, start - 1) not in _BODY
+            and _at(words, start - 1) not in say.MOVES - say.TIMID_MOVES - _PUTS
+            and _at(words, place + 1) not in ("of", "to")
+            and _at(words, start - 1) not in ("it", "them")
+        )
     ):
         return None
     if start > 0 and words[start - 1] in ("such", "by"):
@@ -91,14 +152,20 @@ def _amount(words: list[str], place: int) -> Span | None:
         return None
     if word == "lot" and words[start] not in ("not", "quite") and _at(words, end) not in say.PREDICATES:
         return None
-    if word in ("way", "ways") and _finished(words, end) and first < place and _at(words, end) not in ("from", "through") and not _other_verb(words, start):
+    if (
+        word in ("way", "ways")
+        and _finished(words, end)
+        and first < place
+        and _at(words, end) not in ("from", "through")
+        and not _other_verb(words, start)
+    ):
         return start, end
     return _degree(words, start, end)
 
 
-_PUTS = frozenset("put puts putting place throw stick set add".split())
-_AMOUNT_ADJECTIVES = frozenset(
-    "tiniest slightest smallest weest merest little wee tiny teeny teensy good fair decent small short long big whole bare slight fraction healthy reasonable tad mere just quick hair touch nice great".split()
+_PUTS = _words("put puts putting place throw stick set add")
+_AMOUNT_ADJECTIVES = _words(
+    "tiniest slightest smallest weest merest little wee tiny teeny teensy good fair decent small short long big whole bare slight fraction healthy reasonable tad mere just quick hair touch nice great"
 )
 
 
@@ -114,7 +181,11 @@ def _adverb(words: list[str], place: int) -> Span | None:
 
 def _degree(words: list[str], start: int, end: int) -> Span | None:
     """The span of a phrase of degree if it is said of a place, an angle or a movement."""
-    if words[max(0, start - 3) : start] and "there" in words[max(0, start - 3) : start] and _at(words, end) not in say.SHAPES:
+    if (
+        words[max(0, start - 3) : start]
+        and "there" in words[max(0, start - 3) : start]
+        and _at(words, end) not in say.SHAPES
+    ):
         return None
     follows = _at(words, end)
     if follows in ("too", "ever", "very", "just"):
@@ -140,17 +211,22 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
         after = _at(words, end + 1)
         if after in say.SHAPES or after in say.WEAK_SHAPES:
             return start, end + 2
-        if follows in ("longer", "long", "short", "shorter", "tight", "tighter", "late") and not _has(words, _clause(words, start), end, say.SHAPES):
+        if follows in ("longer", "long", "short", "shorter", "tight", "tighter", "late") and not _has(
+            words, _clause(words, start), end, say.SHAPES
+        ):
             return None
         if after in say.UNSPATIAL or after in say.ANATOMY or not (_finished(words, end + 1) or after in say.POSTURES):
             return None
-        if _blocked(words, start) or after == "into" and _at(words, end + 2) in ("how", "why", "what", "it"):
+        if _blocked(words, start) or (after == "into" and _at(words, end + 2) in ("how", "why", "what", "it")):
             return None
         return start, end + 1
     if follows in say.POSTURES:
         after = _at(words, end + 1)
-        if follows in ("over", "under", "above", "below", "past", "beyond", "short", "off", "left", "behind", "down", "back", "up") and (
-            after in say.UNSPATIAL or after in say.NUMBERS and after not in ("a", "an") or after[:1].isdigit() or after in ("half", "schedule", "pain", "colour", "form")
+        if follows in _PLACE_OR_AMOUNT and (
+            after in say.UNSPATIAL
+            or (after in say.NUMBERS and after not in ("a", "an"))
+            or after[:1].isdigit()
+            or after in ("half", "schedule", "pain", "colour", "form")
         ):
             return None
         if _other_verb(words, start) or _feels(words, start) or words[end : end + 3] == ["out", "of", "breath"]:
@@ -173,7 +249,12 @@ def _shape_after_of(words: list[str], place: int) -> int:
         word = words[reach]
         if word in say.SHAPES or word in _ANGLES:
             return reach + 1
-        if word not in ("a", "an", "the", "your") and word not in _BODY and word not in say.POSTURES and word not in say.SIZES:
+        if (
+            word not in ("a", "an", "the", "your")
+            and word not in _BODY
+            and word not in say.POSTURES
+            and word not in say.SIZES
+        ):
             return 0
     return 0
 
@@ -181,11 +262,13 @@ def _shape_after_of(words: list[str], place: int) -> int:
 def _size(words: list[str], place: int) -> Span | None:
     """A size before a noun of movement, or alone after a part of the body or a verb."""
     before = _at(words, place - 1)
-    if before in ("this", "that", "how", "as", "however", "yay", "yea", "whatever", "such", "these", "those") and _at(words, place + 1) not in say.SHAPES:
+    if before in _POINTED_OR_SET and _at(words, place + 1) not in say.SHAPES:
         return None
     if before == "so" and _at(words, place - 2) not in ("ever", "not"):
         return None
-    if _at(words, place + 1) == "enough" or (words[place] == "little" and words[place + 1 : place + 3] == ["and", "often"]):
+    if _at(words, place + 1) == "enough" or (
+        words[place] == "little" and words[place + 1 : place + 3] == ["and", "often"]
+    ):
         return None
     if before in _MEASURING_PARTS and words[place] in ("high", "deep") and _at(words, place - 2) not in _DETERMINERS:
         return None  # "hip high"
@@ -216,14 +299,33 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         if noun in say.SIZES_OF_WEAK:
             if word not in say.SIZES_OF_WEAK[noun]:
                 return None
-            if noun in ("range", "way", "ways") and _at(words, reach + 1) in ("of", "to") and _at(words, reach + 2) not in ("motion", "movement"):
+            if (
+                noun in ("range", "way", "ways")
+                and _at(words, reach + 1) in ("of", "to")
+                and _at(words, reach + 2) not in ("motion", "movement")
+            ):
                 return None
             break
-        if noun in ("and", ",") and _at(words, reach + 1) not in say.SIZES and _at(words, reach + 1) not in say.FEELINGS and _at(words, reach + 1) not in _BETWEEN:
+        if (
+            noun in ("and", ",")
+            and _at(words, reach + 1) not in say.SIZES
+            and _at(words, reach + 1) not in say.FEELINGS
+            and _at(words, reach + 1) not in _BETWEEN
+        ):
             return None
-        if noun not in say.SIZES and noun not in say.FEELINGS and noun not in _BODY and noun not in say.POSTURES and noun not in _BETWEEN:
+        if (
+            noun not in say.SIZES
+            and noun not in say.FEELINGS
+            and noun not in _BODY
+            and noun not in say.POSTURES
+            and noun not in _BETWEEN
+        ):
             return None
-        if noun in _BODY and (noun.endswith("s") and noun != "biceps" or (word, noun) in _NAMES or (word in ("low", "lower", "upper", "deep") and noun != "knee")):
+        if noun in _BODY and (
+            (noun.endswith("s") and noun != "biceps")
+            or (word, noun) in _NAMES
+            or (word in ("low", "lower", "upper", "deep") and noun != "knee")
+        ):
             return None
         reach += 1
     else:
@@ -233,14 +335,18 @@ def _before_noun(words: list[str], place: int) -> Span | None:
     end = reach + 1
     if _at(words, end) in say.UNSPATIAL and _at(words, end) not in ("weight", "weights"):
         return None
-    if noun in ("jump", "step", "drop", "jumps", "steps") and _at(words, end) in ("in", "of", "for") and _at(words, end + 1) in say.UNSPATIAL:
+    if (
+        noun in ("jump", "step", "drop", "jumps", "steps")
+        and _at(words, end) in ("in", "of", "for")
+        and _at(words, end + 1) in say.UNSPATIAL
+    ):
         return None
-    if _at(words, end) in ("add", "adds", "count", "counts", "matter", "matters", "are", "is", "make", "makes", "lead", "were", "was") and _at(words, place - 1) not in _DETERMINERS:
+    if _at(words, end) in _STATES and _at(words, place - 1) not in _DETERMINERS:
         return None
     first = _grown(words, place)
     if word == "little" and first == place and _at(words, place - 1) == "a" and noun in ("move", "work"):
         return None
-    if first > 0 and words[first - 1] in ("a", "an", "some", "the", "your", "another", "those", "these"):
+    if first > 0 and words[first - 1] in _OPENERS:
         first -= 1
     return first, end
 
@@ -248,7 +354,9 @@ def _before_noun(words: list[str], place: int) -> Span | None:
 _NAMES = frozenset((size, part) for size in ("big", "little", "great", "small") for part in ("toe", "finger", "thumb"))
 """Parts of the body with a size in their name."""
 
-_BETWEEN = frozenset("and , controlled smooth steady even easy slow relaxed circular more less v bouncy springy lazy cat hip knee elbow of soft loose".split())
+_BETWEEN = _words(
+    "and , controlled smooth steady even easy slow relaxed circular more less v bouncy springy lazy cat hip knee elbow of soft loose"
+)
 
 
 def _alone(words: list[str], place: int) -> Span | None:
@@ -259,9 +367,9 @@ def _alone(words: list[str], place: int) -> Span | None:
     first = _grown(words, place)
     graded = first < place
     end = place + 1
-    if word in ("close", "far", "wide", "further", "farther", "closer", "nearer", "near") and after in _FORWARD:
-        end += 1
-    elif word in ("high", "deep", "higher", "deeper") and after in ("up", "down"):
+    if (word in _DISTANCES and after in _FORWARD) or (
+        word in ("high", "deep", "higher", "deeper") and after in ("up", "down")
+    ):
         end += 1
     elif word in ("near", "close", "nearer") and after in ("the", "your"):
         pass
@@ -272,35 +380,57 @@ def _alone(words: list[str], place: int) -> Span | None:
             return first, end + 1
         if after == "to" and _at(words, place + 2) in ("you", "yourself"):
             return first, end
-        if not graded or words[first:place] == ["not"] or after == "by" or _at(words, place + 2) in say.UNSPATIAL or _at(words, place + 2) in ("failure", "tears"):
+        if (
+            not graded
+            or words[first:place] == ["not"]
+            or after == "by"
+            or _at(words, place + 2) in say.UNSPATIAL
+            or _at(words, place + 2) in ("failure", "tears")
+        ):
             return None
         return first, end
     if word == "closer" and after == "to" and _at(words, place + 2) in ("failure", "your", "bed") and not graded:
         return None
-    if word in ("far", "further", "farther") and (after in ("from", "as") and _at(words, first) != "not" or _at(words, place - 1) in ("by", "no", "any", "as")):
+    if word in ("far", "further", "farther") and (
+        (after in ("from", "as") and _at(words, first) != "not") or _at(words, place - 1) in ("by", "no", "any", "as")
+    ):
         return None
     if word in ("tight", "tighter", "compact", "near"):
         return None
     if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
         return None
     start = _clause(words, first)
-    if start == first and words[first - 1 : first] == ["and"] and first > 1 and words[first - 2] not in PAUSES:  # "square and low"
+    if (
+        start == first and words[first - 1 : first] == ["and"] and first > 1 and words[first - 2] not in PAUSES
+    ):  # "square and low"
         start = _clause(words, first - 1)
-    if word in ("lower", "close", "narrow", "wide") and place == start and not graded and _at(words, place + 1) in say.FOLLOWERS and after not in ("apart", "and"):
+    if (
+        word in ("lower", "close", "narrow", "wide")
+        and place == start
+        and not graded
+        and _at(words, place + 1) in say.FOLLOWERS
+        and after not in ("apart", "and")
+    ):
         return None
     if _blocked(words, first):
         return None
     if word == "far" and (_at(words, first - 1) == "gone" or after == "too"):
         return None
-    if word in ("deep", "deeper") and (after in ("in", "inside", "into", "within") and _has(words, start, place, say.OTHER_VERBS)):
+    if word in ("deep", "deeper") and (
+        after in ("in", "inside", "into", "within") and _has(words, start, place, say.OTHER_VERBS)
+    ):
         return None
-    if _at(words, end) == "with" and _at(words, end + 1) in ("the", "your", "those", "both") and (_at(words, end + 2) in _BODY or _at(words, end + 3) in _BODY):
+    if (
+        _at(words, end) == "with"
+        and _at(words, end + 1) in ("the", "your", "those", "both")
+        and (_at(words, end + 2) in _BODY or _at(words, end + 3) in _BODY)
+    ):
         return first, end
     subject = verb = shape = told = False
     it = False
     for reach in range(first - 1, start - 1, -1):
         other = words[reach]
-        if other in say.OTHER_VERBS and other != "said" or other in ("eyes", "mouth", "awake", "price"):
+        if (other in say.OTHER_VERBS and other != "said") or other in ("eyes", "mouth", "awake", "price"):
             return None
         if other in say.SHAPES or other in say.WEAK_SHAPES:
             shape = True
@@ -316,19 +446,42 @@ def _alone(words: list[str], place: int) -> Span | None:
             verb = True
     if told and not subject:
         return None
-    if word == "sky-high" or (word == "close" and after in ("", ",", ".", "and", "then") and _at(words, first - 1) == "in" and verb):
+    if word == "sky-high" or (
+        word == "close" and after in ("", ",", ".", "and", "then") and _at(words, first - 1) == "in" and verb
+    ):
         return first, end
     if start == first and first > 1 and words[first - 1] == ":":  # "Trunk lean: minimal."
-        shape = any(other in say.SHAPES or other in say.MOVES or other in ("length", "range", "stance") for other in words[max(0, first - 4) : first - 1])
+        shape = any(
+            other in say.SHAPES or other in say.MOVES or other in ("length", "range", "stance")
+            for other in words[max(0, first - 4) : first - 1]
+        )
         verb = verb or shape
     if word in _NEEDS_A_SHAPE:
-        if start == first and after == "and" and _at(words, place + 2) in say.FEELINGS and _at(words, place + 3) in ("", ".", ",", "!"):  # "Tiny and quick."
+        if (
+            start == first
+            and after == "and"
+            and _at(words, place + 2) in say.FEELINGS
+            and _at(words, place + 3) in ("", ".", ",", "!")
+        ):  # "Tiny and quick."
             return first, end
-        if start == first and first > 0 and _said_apart(words, first, end) and word not in ("long", "longer", "short", "shorter"):
+        if (
+            start == first
+            and first > 0
+            and _said_apart(words, first, end)
+            and word not in ("long", "longer", "short", "shorter")
+        ):
             return first, end
-        if words[start:first] in (["it", "'s"], ["it", "is"], ["i", "said"], ["they", "are"]) and word in _TINY and after in ("", ",", ".", "!"):
+        if (
+            words[start:first] in (["it", "'s"], ["it", "is"], ["i", "said"], ["they", "are"])
+            and word in _TINY
+            and after in ("", ",", ".", "!")
+        ):
             return first, end
-        if not (shape or (it and verb and _at(words, place - 1) in ("it", "them", "it's")) or (graded and _at(words, first) in ("ever", "nice"))):
+        if not (
+            shape
+            or (it and verb and _at(words, place - 1) in ("it", "them", "it's"))
+            or (graded and _at(words, first) in ("ever", "nice"))
+        ):
             return None
         return first, end
     if word == "lower" and not graded and _at(words, place - 1) not in _GOES:
@@ -339,27 +492,39 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if subject or verb or shape:
         return first, end
-    if word in say.ALONE and start == first and (_at(words, place + 1) in ("", "than") or words[place + 1] in PAUSES) and (word != "lower" or after == "than"):
+    if (
+        word in say.ALONE
+        and start == first
+        and (_at(words, place + 1) in ("", "than") or words[place + 1] in PAUSES)
+        and (word != "lower" or after == "than")
+    ):
         return first, end
-    if graded and any(other in _STRENGTHENED for other in words[first:place]) and place - first <= 3 and all(
-        other in _THAT_IS for other in words[start:first]
+    if (
+        graded
+        and any(other in _STRENGTHENED for other in words[first:place])
+        and place - first <= 3
+        and all(other in _THAT_IS for other in words[start:first])
     ):
         return first, end
     return None
 
 
-_TINY = frozenset("tiny small little minimal teeny big huge large".split())
+_TINY = _words("tiny small little minimal teeny big huge large")
 
 
 def _said_apart(words: list[str], first: int, end: int) -> bool:
     """Whether a size stands alone between pauses after words of movement: "waves, big, from the shoulder"."""
     if words[first - 1] not in (",", "—", ":", "then") or _at(words, end) not in (",", ".", "!", "", "to", "from", ";"):
         return False
-    return any(word in say.SHAPES or word in say.MOVES or word in _BODY for word in words[max(0, first - 10) : first - 1])
+    return any(
+        word in say.SHAPES or word in say.MOVES or word in _BODY for word in words[max(0, first - 10) : first - 1]
+    )
 
 
-_THAT_IS = frozenset("that it this they you 's is are was yours now still looks there oh no right".split())
-_GOES = frozenset("go get stay sit sink come keep drop hang start finish squat crouch hinge a bit slightly even much it them yourself hold reach hover be go goes going aim".split())
+_THAT_IS = _words("that it this they you 's is are was yours now still looks there oh no right")
+_GOES = _words(
+    "go get stay sit sink come keep drop hang start finish squat crouch hinge a bit slightly even much it them yourself hold reach hover be go goes going aim"
+)
 
 
 def _way(words: list[str], place: int) -> Span | None:
@@ -375,12 +540,14 @@ def _way(words: list[str], place: int) -> Span | None:
     return _amount(words, place)
 
 
-_NOT_BEFORE_WAY = frozenset("the this that your a an one any either which same half my their his her our its all every each other another no some long".split())
+_NOT_BEFORE_WAY = _words(
+    "the this that your a an one any either which same half my their his her our its all every each other another no some long"
+)
 
 
 def _well(words: list[str], place: int) -> Span | None:
     """ "well apart", "well forward"."""
-    if _at(words, place + 1) not in _WELL_PLACES or _at(words, place - 1) in ("as", "very", "do", "did", "so", "is", "it", "works"):
+    if _at(words, place + 1) not in _WELL_PLACES or _at(words, place - 1) in _WELL_OTHERWISE:
         return None
     start = _clause(words, place)
     if words[place + 1] == "back" and _at(words, place - 1) in ("sit", "sits", "sitting"):
@@ -402,12 +569,12 @@ def _gap(words: list[str], place: int) -> Span | None:
         return None
     while end < min(len(words), place + 6) and words[end] in _DETERMINERS:
         end += 1
-    if end < len(words) and (words[end] in _SURFACES or words[end] in _BODY or words[end] in ("it", "them", "lockout", "straight", "locked", "full", "vertical", "horizontal")):
+    if end < len(words) and (words[end] in _SURFACES or words[end] in _BODY or words[end] in _FALLS_SHORT_OF):
         return place, end + 1
     return None
 
 
-_GROUND = frozenset("floor ground mat bench chair seat bed stool box step carpet rug platform deck".split())
+_GROUND = _words("floor ground mat bench chair seat bed stool box step carpet rug platform deck")
 
 
 def _shy(words: list[str], place: int) -> Span | None:
@@ -431,11 +598,17 @@ def _some(words: list[str], place: int) -> Span | None:
         end += 1
     if not _finished(words, end) or _at(words, end) == "of":
         return None
-    if before in say.POSTURES or (before in say.MOVES and before not in say.TIMID_MOVES) or (
-        _at(words, end) in ("", ",", ".", "and", "then") and before not in say.UNSPATIAL and _at(words, place - 3) in say.MOVES and _at(words, place - 3) not in say.TIMID_MOVES
-    ):
-        if not _other_verb(words, place):
-            return place - 1, end
+    if (
+        before in say.POSTURES
+        or (before in say.MOVES and before not in say.TIMID_MOVES)
+        or (
+            _at(words, end) in ("", ",", ".", "and", "then")
+            and before not in say.UNSPATIAL
+            and _at(words, place - 3) in say.MOVES
+            and _at(words, place - 3) not in say.TIMID_MOVES
+        )
+    ) and not _other_verb(words, place):
+        return place - 1, end
     return None
 
 
@@ -450,7 +623,11 @@ def _much(words: list[str], place: int) -> Span | None:
         first -= 1
     elif first == place and not _has(words, _clause(words, place), place, frozenset(("never", "not"))):
         return None
-    if _at(words, place + 1) in ("past", "below", "above", "beyond", "over", "under") and _at(words, place + 2) in ("that", "this", "it"):
+    if _at(words, place + 1) in ("past", "below", "above", "beyond", "over", "under") and _at(words, place + 2) in (
+        "that",
+        "this",
+        "it",
+    ):
         return first, place + 2
     if not _finished(words, place + 1):
         return None
@@ -490,14 +667,22 @@ def _step(words: list[str], place: int) -> Span | None:
     """ "take a step back": how long a step?"""
     if _at(words, place - 1) != "a" or _at(words, place - 2) not in ("take", "takes", "taking", "with"):
         return None
-    if _at(words, place + 1) in ("back", "backward", "backwards", "forward", "forwards", "away", "sideways", "out") and _at(words, place + 2) not in ("from", "in"):
+    if _at(words, place + 1) in _STEP_WAYS and _at(words, place + 2) not in ("from", "in"):
         return place - 1, place + 2
     return None
 
 
 def _short_of(words: list[str], place: int) -> Span | None:
     """ "stop short of the floor"; otherwise a size."""
-    if _at(words, place + 1) == "of" and _at(words, place - 1) in ("stop", "stops", "stopping", "stopped", "finish", "pause", "end"):
+    if _at(words, place + 1) == "of" and _at(words, place - 1) in (
+        "stop",
+        "stops",
+        "stopping",
+        "stopped",
+        "finish",
+        "pause",
+        "end",
+    ):
         return place, place + 2
     return _size(words, place)
 
@@ -510,14 +695,23 @@ def _merest(words: list[str], place: int) -> Span | None:
 def _miles(words: list[str], place: int) -> Span | None:
     """ "miles apart", "miles in front"."""
     after = _at(words, place + 1)
-    if (after in _WAY_PLACES or after == "too") and _at(words, place - 1) not in say.NUMBERS and not _at(words, place - 1)[:1].isdigit():
+    if (
+        (after in _WAY_PLACES or after == "too")
+        and _at(words, place - 1) not in say.NUMBERS
+        and not _at(words, place - 1)[:1].isdigit()
+    ):
         return place, place + (3 if after == "in" else 2)
     return None
 
 
 def _apart(words: list[str], place: int) -> Span | None:
     """ "arms up and apart", without a word of how far."""
-    if _at(words, place - 1) == "and" and _at(words, place - 2) in say.PARTICLES and _finished(words, place + 1) and _at(words, place + 1) != "from":
+    if (
+        _at(words, place - 1) == "and"
+        and _at(words, place - 2) in say.PARTICLES
+        and _finished(words, place + 1)
+        and _at(words, place + 1) != "from"
+    ):
         return place, place + 1
     return None
 
@@ -528,14 +722,18 @@ def _shaped(words: list[str], place: int) -> Span | None:
     first = place - 1
     if before == "of":
         before, first = _at(words, place - 2), place - 2
-    if before not in say.GRADES_POSTURES or not _finished(words, place + 1) or (before in ("kind", "sort")) != (first == place - 2):
+    if (
+        before not in say.GRADES_POSTURES
+        or not _finished(words, place + 1)
+        or (before in ("kind", "sort")) != (first == place - 2)
+    ):
         return None
     return first, place + 1
 
 
 def _gap_noun(words: list[str], place: int) -> Span | None:
     """ "leave a gap between the feet"."""
-    if _at(words, place - 1) == "a" and _at(words, place - 2) in ("leave", "leaving", "with", "keep", "keeping", "make", "open", "have"):
+    if _at(words, place - 1) == "a" and _at(words, place - 2) in _GIVES_A_GAP:
         return place - 1, place + 1
     return None
 
@@ -574,7 +772,7 @@ def _grown(words: list[str], place: int) -> int:
             first -= 1
         elif before in ("and", "of") and first > 1 and words[first - 2] in ("nice", "good", "kind", "sort", "lovely"):
             first -= 2
-        elif before in say.SMALL_AMOUNTS or before in say.AMOUNTS_TOO and before != "good":
+        elif before in say.SMALL_AMOUNTS or (before in say.AMOUNTS_TOO and before != "good"):
             reach = first - 1
             while reach > 0 and place - reach < 8 and words[reach - 1] in _AMOUNT_ADJECTIVES:
                 reach -= 1
@@ -588,7 +786,7 @@ def _grown(words: list[str], place: int) -> int:
             break
     if first > 0 and words[first - 1] == "not":
         first -= 1
-    while first < place and words[first] in ("just", "only", "so", "and", "more", "less", "still", "even") and first + 1 < place:
+    while first < place and words[first] in _LOOSE_GRADES and first + 1 < place:
         first += 1
     if first == place - 1 and words[first] in ("just", "only", "so", "still", "right", "less"):
         return place
@@ -624,11 +822,19 @@ def _moved(words: list[str], start: int, end: int) -> bool:
     particle = subject = False
     for reach in range(start - 1, begin - 1, -1):
         word = words[reach]
-        if word in say.OTHER_VERBS or word in _BREATHING or (word in say.UNSPATIAL and word not in ("weight", "bodyweight")):
+        if (
+            word in say.OTHER_VERBS
+            or word in _BREATHING
+            or (word in say.UNSPATIAL and word not in ("weight", "bodyweight"))
+        ):
             return False
         if word in say.FEELINGS and word not in say.MOVES:
             return False
-        if word in ("off", "up", "back", "down") and _at(words, reach - 1) in _EASY_OFF and (reach + 1 >= start or words[reach + 1] not in _DETERMINERS):
+        if (
+            word in ("off", "up", "back", "down")
+            and _at(words, reach - 1) in _EASY_OFF
+            and (reach + 1 >= start or words[reach + 1] not in _DETERMINERS)
+        ):
             return False
         if word in ("up", "down") and _at(words, reach - 1) in ("it", "that") and _at(words, reach - 2) in _DIALS:
             return False
@@ -644,9 +850,14 @@ def _moved(words: list[str], start: int, end: int) -> bool:
     if subject or particle:
         return True
     if start - begin <= 1 and (end >= len(words) or words[end] in PAUSES):  # "Just a bit.", ", not a lot,"
-        if any((word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS) and word != "time" for word in words[max(0, begin - 20) : begin]):
+        if any(
+            (word in say.OTHER_VERBS or word in say.UNSPATIAL or word in say.FEELINGS) and word != "time"
+            for word in words[max(0, begin - 20) : begin]
+        ):
             return False
-        return any(word in say.MOVES or word in say.SHAPES for word in words[max(0, begin - 20) : begin]) or words[end - 1] in ("more", "less", "further")
+        return any(word in say.MOVES or word in say.SHAPES for word in words[max(0, begin - 20) : begin]) or words[
+            end - 1
+        ] in ("more", "less", "further")
     return False
 
 
@@ -663,9 +874,7 @@ def _described(words: list[str], first: int, last: int) -> bool:
             continue
         if word in say.FIRST_PERSON or word in say.PAST or word in say.IMAGINED:
             return True
-    if begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as":
-        return True
-    return False
+    return bool(begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as")
 
 
 # --- what explains a size ---------------------------------------------------------------------------------------------
@@ -678,7 +887,14 @@ def _explained(words: list[str], first: int, last: int) -> bool:
     for reach in range(first - 1, max(-1, first - 3), -1):
         if words[reach] in PAUSES:
             break
-        if words[reach] in say.UNITS and (words[reach] not in _LIMBS or ((words[first].endswith("er") or words[first] == "too") and words[reach - 1] in ("a", "half"))) and _numbered(words, reach):
+        if (
+            words[reach] in say.UNITS
+            and (
+                words[reach] not in _LIMBS
+                or ((words[first].endswith("er") or words[first] == "too") and words[reach - 1] in ("a", "half"))
+            )
+            and _numbered(words, reach)
+        ):
             return True
     # a place by a landmark: "just outside the shoulders", "a little above the knee"
     inner = words[last - 1] in _PLACES_BY_LANDMARK and words[last - 2] not in ("far", "way", "further", "farther")
@@ -691,9 +907,9 @@ def _explained(words: list[str], first: int, last: int) -> bool:
         start = last + (0 if inner else 1)
         if words[last : last + 2] == ["in", "front"]:
             start += 1
-        if words[first] not in ("a",) or words[last - 1] not in ("way", "ways", "distance", "step", "gap"):
-            if _landmark(words, start, 4):
-                return True
+        noun = words[first] == "a" and words[last - 1] in ("way", "ways", "distance", "step", "gap")
+        if not noun and _landmark(words, start, 4):
+            return True
     return _measured_after(words, last, count, False)
 
 
@@ -727,20 +943,27 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
         elif word in ("and", "then", "but", "or") and _starts_afresh(words, place + 1):
             return False
         elif word == "than":
-            return _at(words, place + 1) not in ("that", "this", "usual", "before", "normal", "you", "feels", "most", "it", "last", "i")
-        elif word in ("with", "using") and not pauses and _at(words, place + 1) in say.NUMBERS | {"both", "your", "the"}:
+            return _at(words, place + 1) not in _NO_SCALE
+        elif (
+            word in ("with", "using") and not pauses and _at(words, place + 1) in say.NUMBERS | {"both", "your", "the"}
+        ):
             return False
         elif word in say.UNITS and _numbered(words, place):
             return True
         elif word in ("until", "till", "til", "so", "enough"):
             return _met(words, place + 1, limit + 4, word == "so")
-        elif word == "as" and _at(words, place + 2) == "as" and _at(words, place + 1) in say.PREDICATES:
+        elif (
+            (word == "as" and _at(words, place + 2) == "as" and _at(words, place + 1) in say.PREDICATES)
+            or word in ("level", "parallel", "height", "width", "touching", "o'clock", "°")
+            or (word == "line" and words[place - 1] == "in")
+        ):
             return True
-        elif word in ("level", "parallel", "height", "width", "touching", "o'clock", "°") or (word == "line" and words[place - 1] == "in"):
+        elif (
+            (word in _REACHES or (pauses and word in ("at", "to", "over", "between")))
+            and (pauses or not noun)
+            and _landmark(words, place + 1, 3)
+        ):
             return True
-        elif (word in _REACHES or (pauses and word in ("at", "to", "over", "between"))) and not (noun and not pauses):
-            if _landmark(words, place + 1, 3):
-                return True
         place += 1
     return False
 
@@ -749,9 +972,7 @@ def _continues(words: list[str], place: int, word: str) -> bool:
     """Whether the words after a pause still speak of the same thing."""
     return (
         (word == "as" and _at(words, place + 1) in say.PREDICATES)
-        or word in ("about", "roughly", "say", "around", "like", "maybe", "until", "till", "so", "just", "level", "no", "at", "to", "in", "close", "far", "wide",
-                 "enough", "approximately", "not", "touching", "below", "above", "past", "under", "outside", "perhaps", "only", "or", "with", "which",
-                 "and", "more", "one", "two", "three", "half", "a", "an", "the", "though", "beyond", "against", "never", "stopping", "ending")
+        or word in _GOES_ON
         or word in say.UNITS
         or word in say.NUMBERS
         or word[:1].isdigit()
@@ -778,14 +999,17 @@ def _numbered(words: list[str], place: int) -> bool:
         if before in PAUSES:
             return False
         if before in ("a", "an", "one", "half", "quarter", "another", "each"):
-            return reach == place - 1 or (before in ("one", "half", "quarter", "a") and words[place - 1] in ("a", "good", "single", "whole", "'s", "full", "half"))
+            return reach == place - 1 or (
+                before in ("one", "half", "quarter", "a")
+                and words[place - 1] in ("a", "good", "single", "whole", "'s", "full", "half")
+            )
         if before in say.NUMBERS or before[:1].isdigit():
             return True
     return False
 
 
-_WHOLE_UNITS = frozenset("o'clock ° parallel right-angle halfway width height length".split())
-_LIMBS = frozenset("foot feet hand hands fingertip fingertips shoe finger thumb".split())
+_WHOLE_UNITS = _words("o'clock ° parallel right-angle halfway width height length")
+_LIMBS = _words("foot feet hand hands fingertip fingertips shoe finger thumb")
 
 
 def _met(words: list[str], place: int, limit: int, purpose: bool) -> bool:
@@ -838,21 +1062,34 @@ for _word in say.SHAPED:
 
 # --- what to write instead --------------------------------------------------------------------------------------------
 
-_TURNS = frozenset("turn turned turning rotate rotated rotation twist twisted out-turned turn-out turnout toes toe nose head".split())
-_BENDS = frozenset("bend bends bent bending flexed flex flexion knee knees elbow elbows unlock lean leaning lean tilt tilted tilting tip tipped hinge hinged arch angle incline".split())
-_ROUNDS = frozenset("circle circles arc arcs loop loops pulse pulses pump pumps beat beats swing swings wave waves movement movements motion range".split())
-_HEIGHTS = frozenset("high higher low lower lift lifted raise raised hover drop dropped height up down deep deeper sink squat lunge shallow".split())
+_TURNS = _words(
+    "turn turned turning rotate rotated rotation twist twisted out-turned turn-out turnout toes toe nose head"
+)
+_BENDS = _words(
+    "bend bends bent bending flexed flex flexion knee knees elbow elbows unlock lean leaning lean tilt tilted tilting tip tipped hinge hinged arch angle incline"
+)
+_ROUNDS = _words(
+    "circle circles arc arcs loop loops pulse pulses pump pumps beat beats swing swings wave waves movement movements motion range"
+)
+_HEIGHTS = _words(
+    "high higher low lower lift lifted raise raised hover drop dropped height up down deep deeper sink squat lunge shallow"
+)
 _LEVELS = {
     **dict.fromkeys(("arm", "arms", "elbow", "elbows"), '"elbows level with your shoulders"'),
     **dict.fromkeys(("hand", "hands", "wrist", "fist", "fists"), '"hands level with your navel"'),
     **dict.fromkeys(("leg", "legs", "knee", "knees", "thigh", "thighs"), '"knee level with your hip"'),
-    **dict.fromkeys(("heel", "heels", "foot", "feet", "toe", "toes"), '"heel one fist above the floor", "foot level with the other knee"'),
+    **dict.fromkeys(
+        ("heel", "heels", "foot", "feet", "toe", "toes"),
+        '"heel one fist above the floor", "foot level with the other knee"',
+    ),
     **dict.fromkeys(("chin", "head", "nose"), '"chin one fist above your breastbone"'),
-    **dict.fromkeys(("hips", "hip", "bum", "bottom", "butt"), '"hips level with your knees", "until your thighs touch the seat"'),
+    **dict.fromkeys(
+        ("hips", "hip", "bum", "bottom", "butt"), '"hips level with your knees", "until your thighs touch the seat"'
+    ),
 }
-_STRIDES = frozenset("step steps stride strides lunge lunges hop hops jump jumps walk walking pace paces".split())
-_HANDS = frozenset("hand hands arm arms grip elbow elbows fingers".split())
-_FEET = frozenset("foot feet heel heels toe toes knee knees leg legs stance".split())
+_STRIDES = _words("step steps stride strides lunge lunges hop hops jump jumps walk walking pace paces")
+_HANDS = _words("hand hands arm arms grip elbow elbows fingers")
+_FEET = _words("foot feet heel heels toe toes knee knees leg legs stance")
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
@@ -860,27 +1097,48 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
     words = sentence.words
     start = max(_clause(words, first), first - 8)
     near = words[start : last + 5]
-    part = next((word for word in reversed(words[start:last]) if word in _BODY and word not in say.NOT_A_LANDMARK), "") or next(
-        (word for word in words[last : last + 5] if word in _BODY and word not in say.NOT_A_LANDMARK), ""
+    part = next(
+        (word for word in reversed(words[start:last]) if word in _BODY and word not in say.NOT_A_LANDMARK), ""
+    ) or next((word for word in words[last : last + 5] if word in _BODY and word not in say.NOT_A_LANDMARK), "")
+    way = next(
+        (word for word in near if word in ("left", "right", "forward", "forwards", "back", "backward", "backwards")), ""
     )
-    way = next((word for word in near if word in ("left", "right", "forward", "forwards", "back", "backward", "backwards")), "")
     said = frozenset(near)
     marked = frozenset(words[first:last])
     if marked & {"off", "hover", "clear"} or "floor" in marked:
-        return "Say how high in fists or fingers: \"one fist above the floor\"."
+        return 'Say how high in fists or fingers: "one fist above the floor".'
     if marked & _ROUNDS or (said & _ROUNDS and not marked & _STRIDES):
-        return "Say how big by something the hand knows: \"as wide as your palm\", or where it starts and ends."
-    if marked & _STRIDES or said & _STRIDES and not said & _TURNS:
-        where = {"left": "to your left", "right": "to your right", "back": "back", "backward": "back", "backwards": "back"}.get(way, "forward")
-        return f"Say how far in your own feet: \"one foot length {where}\", \"two foot lengths\"."
-    if marked & {"wide", "wider", "narrow", "narrower", "apart", "together", "gap", "space", "distance", "closer", "close", "spread"} or said & {"apart", "stance"}:
+        return 'Say how big by something the hand knows: "as wide as your palm", or where it starts and ends.'
+    if marked & _STRIDES or (said & _STRIDES and not said & _TURNS):
+        where = {
+            "left": "to your left",
+            "right": "to your right",
+            "back": "back",
+            "backward": "back",
+            "backwards": "back",
+        }.get(way, "forward")
+        return f'Say how far in your own feet: "one foot length {where}", "two foot lengths".'
+    if marked & {
+        "wide",
+        "wider",
+        "narrow",
+        "narrower",
+        "apart",
+        "together",
+        "gap",
+        "space",
+        "distance",
+        "closer",
+        "close",
+        "spread",
+    } or said & {"apart", "stance"}:
         if said & _HANDS and not said & _FEET:
-            return "Say how wide by the body: \"hands one thumb length outside your shoulders\"."
-        return "Say how wide by the body: \"feet as wide as your hips\", \"two fists between your knees\"."
+            return 'Say how wide by the body: "hands one thumb length outside your shoulders".'
+        return 'Say how wide by the body: "feet as wide as your hips", "two fists between your knees".'
     if said & _TURNS and not said & {"bend", "bent", "lean", "tilt"}:
-        return "Say the clock hour: \"left toes toward 11, right toes toward 1\" (one hour is 30 degrees)."
+        return 'Say the clock hour: "left toes toward 11, right toes toward 1" (one hour is 30 degrees).'
     if said & (_BENDS - _FEET - _HANDS) or (said & _BENDS and not said & _HEIGHTS):
-        return "Say when to stop: at a clock hour, or where one part meets or stands over another, as in \"until your knees are over your toes\"."
+        return 'Say when to stop: at a clock hour, or where one part meets or stands over another, as in "until your knees are over your toes".'
     if marked & _HEIGHTS or said & _HEIGHTS:
         return f"Say which part of the body it is level with: {_LEVELS.get(part, _LEVELS['hips'])}."
     if way:

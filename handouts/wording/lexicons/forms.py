@@ -81,9 +81,63 @@ _IRREGULAR = {
     "choose": "choose chooses choosing chose chosen",
 }
 _DOUBLES = frozenset(
-    "bob chop clip dip drag drop flap flip grip hip hop hug jab jog lap nod pat pin pop rip scan scoot-up set shrug-up skip slip"
-    " slot snap spin split spot step stop strap swap tap tip trip tuck-up wrap zip hem rub strum trim cram plan map let".split()
+    [
+        "bob",
+        "chop",
+        "clip",
+        "dip",
+        "drag",
+        "drop",
+        "flap",
+        "flip",
+        "grip",
+        "hip",
+        "hop",
+        "hug",
+        "jab",
+        "jog",
+        "lap",
+        "nod",
+        "pat",
+        "pin",
+        "pop",
+        "rip",
+        "scan",
+        "scoot-up",
+        "set",
+        "shrug-up",
+        "skip",
+        "slip",
+        "slot",
+        "snap",
+        "spin",
+        "split",
+        "spot",
+        "step",
+        "stop",
+        "strap",
+        "swap",
+        "tap",
+        "tip",
+        "trip",
+        "tuck-up",
+        "wrap",
+        "zip",
+        "hem",
+        "rub",
+        "strum",
+        "trim",
+        "cram",
+        "plan",
+        "map",
+        "let",
+    ]
 )
+
+
+def words(*lists: str | list[str]) -> frozenset[str]:
+    """All words of some lists; a string is a list with spaces between the words."""
+    return frozenset(word for some in lists for word in (some.split() if isinstance(some, str) else some))
 
 
 def verbs(text: str) -> list[str]:
@@ -98,7 +152,12 @@ def verbs(text: str) -> list[str]:
             forms += (verb, verb[:-1] + "ies", verb + "ing", verb[:-1] + "ied")
         else:
             stem = verb + verb[-1] if verb in _DOUBLES else verb
-            forms += (verb, verb + ("es" if verb.endswith(("s", "x", "z", "ch", "sh", "o")) else "s"), stem + "ing", stem + "ed")
+            forms += (
+                verb,
+                verb + ("es" if verb.endswith(("s", "x", "z", "ch", "sh", "o")) else "s"),
+                stem + "ing",
+                stem + "ed",
+            )
     return forms
 
 

@@ -5,68 +5,64 @@ lists come in pairs: what is measured in space (movements, gaps, postures) and
 what is not (effort, time, load, feelings, talk).
 """
 
-from handouts.wording.lexicons.forms import comparatives, nouns, verbs
-
-
-def _set(*lists: list[str]) -> frozenset[str]:
-    return frozenset(word for words in lists for word in words)
-
+from handouts.wording.lexicons.forms import comparatives, nouns, verbs, words
 
 # --- degrees --------------------------------------------------------------------------------------------------------
 
-SMALL_AMOUNTS = _set(
+SMALL_AMOUNTS = words(
     "bit tad touch hair smidge smidgen smidgin smidgeon fraction whisker shade mite skosh tick jot soupçon soupcon trifle sliver"
     " wee-bit tiddly titch tidge tinge dash teensy-bit lick crumb speck nudge bittie toot fuzz squidge scooch scoosh scosh midge"
-    " fag-paper gnat's weeny pinch scrap morsel notch".split()
+    " fag-paper gnat's weeny pinch scrap morsel notch"
 )
 """Nouns that say "a little" with "a" before them."""
 
-AMOUNTS_TOO = _set("little lot ways way good deal".split())
+AMOUNTS_TOO = words("little lot ways way good deal")
 
-DEGREE_ADVERBS = _set(
+DEGREE_ADVERBS = words(
     "slightly somewhat moderately marginally fractionally minimally modestly partially partly partway part-way barely faintly"
     " subtly widely deeply shallowly steeply broadly roomily expansively hugely nominally generously substantially considerably significantly noticeably minutely infinitesimally imperceptibly"
-    " sparingly amply".split()
+    " sparingly amply"
 )
 """Adverbs that are vague wherever they change a place, an angle or a height."""
 
-GRADERS = _set(
+GRADERS = words(
     "too very really quite pretty fairly rather reasonably relatively extra super ultra mega dead proper properly well right"
     " kinda sorta nice nicely good just only so even still much far lots loads miles tons ever slightly somewhat moderately"
     " marginally fractionally comparatively awfully terribly crazy insanely stupidly ridiculously seriously extremely"
     " exceptionally incredibly unusually overly unduly excessively a-bit way jolly decently suitably sufficiently medium mid"
-    " more most less sky ankle fractionally noticeably generously medium-ish hella wicked deceptively".split()
+    " more most less sky ankle fractionally noticeably generously medium-ish hella wicked deceptively"
 )
 """Words before a size that grade it: "pretty low", "too wide", "extra deep"."""
 
-SIZES = _set(
-    comparatives("wide narrow high low deep shallow near close big small large short long broad steep slight tight tiny tall"),
+SIZES = words(
+    comparatives(
+        "wide narrow high low deep shallow near close big small large short long broad steep slight tight tiny tall"
+    ),
     "far farther farthest further furthest lil little teeny teensy teenie weeny wee tiddly titchy dinky itty-bitty itsy-bitsy"
     " teeny-weeny teeny-tiny micro mini miniature minuscule minute minimal minor moderate modest medium medium-sized decent fair"
     " generous ample sizeable sizable substantial considerable healthy hefty huge giant gigantic massive enormous vast immense"
     " colossal humongous ginormous mahoosive whopping mighty monster jumbo baby bitty weensy diddy merest choppy reduced restricted exaggerated"
     " partial subtle smallish biggish largish widish lowish highish longish shortish deepish narrowish mid-sized good-sized"
     " fair-sized reasonable sensible fractional dainty mincing gentle expansive sweeping extravagant hearty whacking great"
-    " wide-open mild acute obtuse flattish nominal marginal good bijou roomy whisker-thin wide-ish low-ish high-ish shallow-ish full-ish half-ish some certain".split(),
+    " wide-open mild acute obtuse flattish nominal marginal good bijou roomy whisker-thin wide-ish low-ish high-ish shallow-ish full-ish half-ish some certain",
 )
 """Adjectives of size that make a movement or a gap vague."""
 
-STEEPER_ONLY = _set("steeper flatter sharper shallower gentler softer greater lesser bigger smaller fuller".split())
 
-PREDICATES = _set(
+PREDICATES = words(
     "wide wider high higher low lower deep deeper shallow shallower narrow narrower far farther further close closer near nearer"
     " small smaller tiny tinier big bigger little short shorter larger steeper broader minimal reduced sky-high sky-wide ground-low"
     " lowish highish widish deepish knee-deep huge massive long longer wide-ish low-ish teeny teensy diddy dinky mini"
-    " slight modest moderate shallow-ish compact tight tighter steep steeper large itty-bitty itsy-bitsy teeny-tiny roomy diddy wide-open".split()
+    " slight modest moderate shallow-ish compact tight tighter steep steeper large itty-bitty itsy-bitsy teeny-tiny roomy diddy wide-open"
 )
 """Sizes that can stand alone after a body part or a verb: "hands wide", "stay low"."""
 
-ALONE = _set("wider higher deeper shallower narrower closer nearer farther further bigger smaller tinier lower".split())
+ALONE = words("wider higher deeper shallower narrower closer nearer farther further bigger smaller tinier lower")
 """Sizes that are an instruction by themselves: "Wider!"."""
 
 # --- what has a size in space -----------------------------------------------------------------------------------------
 
-SHAPES = _set(
+SHAPES = words(
     nouns(
         "step stride pace lunge hop jump leap bound skip bounce circle arc loop spiral oval ring pulse pump movement motion bend"
         " tilt lean curve arch bow angle incline decline slope gradient gap distance stance squat plié plie slam twist rotation"
@@ -79,138 +75,148 @@ SHAPES = _set(
         " follow-through swoop scoop pivot swivel windmill drift hip-hinge camber crouch fold press-up straddle split"
         " valgus varus kyphosis flare beat strike flap flick swish kneebend zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend semicircle half-circle"
     ),
-    "footwork feet-spacing".split(),
+    "footwork feet-spacing",
 )
 """Nouns of movement, angle and gap: a size word before one of them is vague."""
 
-WEAK_SHAPES = _set(
-    nouns("way range space room move base grip amount degree spread width height depth span swim-stroke stroke press push pull punch throw position movement-range plank bridge row walk march jog amplitude carriage hold set-up setup opening frame foothold margin")
+WEAK_SHAPES = words(
+    nouns(
+        "way range space room move base grip amount degree spread width height depth span swim-stroke stroke press push pull punch throw position movement-range plank bridge row walk march jog amplitude carriage hold set-up setup opening frame foothold margin"
+    )
 )
 """Nouns that have a size in space with some size words only."""
 
 SIZES_OF_WEAK = {
-    "way": _set("little small short long fair good decent tiny wee big considerable".split()),
-    "ways": _set("little small short long fair good decent tiny wee big".split()),
-    "range": _set("small smaller short shorter low partial reduced limited restricted tiny modest moderate little comfortable-ish mid narrow inner outer-ish larger bigger".split()),
-    "space": _set("little small some big generous tiny bit decent fair good more wide wider".split()),
-    "room": _set("little some bit".split()),
-    "move": _set("small tiny little big smaller bigger large huge teeny wee subtle".split()),
-    "moves": _set("small tiny little big smaller bigger large huge teeny wee subtle".split()),
-    "base": _set("wide wider broad broader narrow narrower small smaller generous bigger".split()),
-    "grip": _set("wide wider narrow narrower close closer broad medium wide-ish".split()),
-    "amount": _set("small tiny little slight fair modest".split()),
-    "degree": _set("small slight modest fair moderate".split()),
-    "spread": _set("wide wider narrow generous small big slight broad".split()),
-    "width": _set("good medium generous moderate comfortable-ish decent fair small".split()),
-    "height": _set("medium low moderate modest small fair decent middling middle".split()),
-    "heights": _set("medium low moderate modest".split()),
-    "depth": _set("medium shallow moderate modest partial decent small fair good greater more".split()),
-    "position": _set("wide wider narrow narrower low lower".split()),
-    "carriage": _set("high low".split()),
-    "margin": _set("small slight fair narrow".split()),
-    "amplitude": _set("small low large".split()),
-    "stroke": _set("short shorter long longer small smaller big bigger tiny wide".split()),
-    "strokes": _set("short shorter long longer small smaller big bigger tiny wide".split()),
-    "punches": _set("short small little".split()),
-    "push": _set("tiny small".split()),
-    "pushes": _set("long longer short shorter tiny small little".split()),
-    "presses": _set("tiny small little".split()),
-    "bridge": _set("small low high higher little tiny".split()),
-    "hold": _set("wide low".split()),
+    "way": words("little small short long fair good decent tiny wee big considerable"),
+    "ways": words("little small short long fair good decent tiny wee big"),
+    "range": words(
+        "small smaller short shorter low partial reduced limited restricted tiny modest moderate little comfortable-ish mid narrow inner outer-ish larger bigger"
+    ),
+    "space": words("little small some big generous tiny bit decent fair good more wide wider"),
+    "room": words("little some bit"),
+    "move": words("small tiny little big smaller bigger large huge teeny wee subtle"),
+    "moves": words("small tiny little big smaller bigger large huge teeny wee subtle"),
+    "base": words("wide wider broad broader narrow narrower small smaller generous bigger"),
+    "grip": words("wide wider narrow narrower close closer broad medium wide-ish"),
+    "amount": words("small tiny little slight fair modest"),
+    "degree": words("small slight modest fair moderate"),
+    "spread": words("wide wider narrow generous small big slight broad"),
+    "width": words("good medium generous moderate comfortable-ish decent fair small"),
+    "height": words("medium low moderate modest small fair decent middling middle"),
+    "heights": words("medium low moderate modest"),
+    "depth": words("medium shallow moderate modest partial decent small fair good greater more"),
+    "position": words("wide wider narrow narrower low lower"),
+    "carriage": words("high low"),
+    "margin": words("small slight fair narrow"),
+    "amplitude": words("small low large"),
+    "stroke": words("short shorter long longer small smaller big bigger tiny wide"),
+    "strokes": words("short shorter long longer small smaller big bigger tiny wide"),
+    "punches": words("short small little"),
+    "push": words("tiny small"),
+    "pushes": words("long longer short shorter tiny small little"),
+    "presses": words("tiny small little"),
+    "bridge": words("small low high higher little tiny"),
+    "hold": words("wide low"),
 }
 
 NOT_WITH = {
-    "step": _set("low lower lowest high higher tall taller deep narrow close near nearest far good great gentle tight steep fair some certain broad".split()),
-    "steps": _set("low lower high higher deep narrow close steep good great gentle some certain fair".split()),
-    "pace": _set("good gentle steady moderate high low decent fair reasonable sensible healthy great modest easy short some certain".split()),
-    "turn": _set("good great some certain fair high low tall near long".split()),
-    "turns": _set("good great some certain fair long".split()),
-    "press": _set("low high".split()),
-    "rock": _set("good great big huge".split()),
-    "drop": _set("some good great high low".split()),
-    "jump": _set("good great".split()),
-    "jumps": _set("some good great".split()),
-    "ring": _set("low lower high higher small big large near far close some".split()),
-    "rings": _set("low lower high higher small big large near far close some".split()),
-    "loop": _set("low high lower higher short long small big large wide narrow".split()),
-    "loops": _set("low high lower higher short long small big large wide narrow some".split()),
-    "lift": _set("good great close some certain hefty heavy big near long deep low".split()),
-    "lifts": _set("good great some certain hefty big".split()),
-    "tap": _set("good great gentle close hefty near".split()),
-    "taps": _set("gentle good great".split()),
-    "wave": _set("good great some certain".split()),
-    "wedge": _set("low small high".split()),
-    "wedges": _set("low small high".split()),
-    "pulse": _set("high low good steady fair slight".split()),
-    "pump": _set("good great".split()),
-    "circuit": _set("short long mini small big good great fair some certain".split()),
-    "circuits": _set("short long mini good great some certain".split()),
-    "circle": _set("good great some certain fair".split()),
-    "movement": _set("good great some certain fair reduced gentle limited restricted".split()),
-    "movements": _set("good great some certain fair gentle reduced".split()),
-    "motion": _set("good great certain fair gentle".split()),
-    "press-up": _set("good some".split()),
-    "press-ups": _set("good some".split()),
-    "reach": _set("good great close easy some".split()),
-    "rise": _set("some".split()),
-    "extension": _set("good great some certain".split()),
-    "extensions": _set("good great some".split()),
-    "swing": _set("good great full some".split()),
-    "swings": _set("good great some".split()),
-    "squats": _set("good great some certain fair gentle".split()),
-    "squat": _set("good great some certain fair gentle".split()),
-    "lunges": _set("good great some certain gentle".split()),
-    "lunge": _set("good great some certain gentle low high".split()),
-    "kicks": _set("good great some".split()),
-    "kick": _set("good great some".split()),
-    "crunches": _set("good great some".split()),
-    "crunch": _set("good great some".split()),
-    "curls": _set("good great some".split()),
-    "curl": _set("good great some".split()),
-    "roll": _set("good great some certain".split()),
-    "rolls": _set("good great some certain".split()),
-    "twists": _set("good great some certain".split()),
-    "raises": _set("good great some certain".split()),
-    "raise": _set("good great some certain".split()),
-    "slide": _set("good great some certain".split()),
-    "slides": _set("good great some certain".split()),
-    "split": _set("close good".split()),
-    "depression": _set("minor moderate deep major some certain mild great".split()),
-    "elevation": _set("high low higher lower great".split()),
-    "arch": _set("high low higher lower great fallen".split()),
-    "arches": _set("high low higher lower".split()),
-    "shift": _set("short long good great late".split()),
-    "shifts": _set("short long good great late some".split()),
-    "skip": _set("good great".split()),
-    "distance": _set("great".split()),
-    "jab": _set("good great some".split()),
-    "jabs": _set("some good great".split()),
-    "hook": _set("low high lower higher small big".split()),
-    "hooks": _set("low high lower higher small big some".split()),
-    "v": _set("some certain good".split()),
-    "bow": _set("some good".split()),
-    "diamond": _set("some good big".split()),
+    "step": words(
+        "low lower lowest high higher tall taller deep narrow close near nearest far good great gentle tight steep fair some certain broad"
+    ),
+    "steps": words("low lower high higher deep narrow close steep good great gentle some certain fair"),
+    "pace": words(
+        "good gentle steady moderate high low decent fair reasonable sensible healthy great modest easy short some certain"
+    ),
+    "turn": words("good great some certain fair high low tall near long"),
+    "turns": words("good great some certain fair long"),
+    "press": words("low high"),
+    "rock": words("good great big huge"),
+    "drop": words("some good great high low"),
+    "jump": words("good great"),
+    "jumps": words("some good great"),
+    "ring": words("low lower high higher small big large near far close some"),
+    "rings": words("low lower high higher small big large near far close some"),
+    "loop": words("low high lower higher short long small big large wide narrow"),
+    "loops": words("low high lower higher short long small big large wide narrow some"),
+    "lift": words("good great close some certain hefty heavy big near long deep low"),
+    "lifts": words("good great some certain hefty big"),
+    "tap": words("good great gentle close hefty near"),
+    "taps": words("gentle good great"),
+    "wave": words("good great some certain"),
+    "wedge": words("low small high"),
+    "wedges": words("low small high"),
+    "pulse": words("high low good steady fair slight"),
+    "pump": words("good great"),
+    "circuit": words("short long mini small big good great fair some certain"),
+    "circuits": words("short long mini good great some certain"),
+    "circle": words("good great some certain fair"),
+    "movement": words("good great some certain fair reduced gentle limited restricted"),
+    "movements": words("good great some certain fair gentle reduced"),
+    "motion": words("good great certain fair gentle"),
+    "press-up": words("good some"),
+    "press-ups": words("good some"),
+    "reach": words("good great close easy some"),
+    "rise": words("some"),
+    "extension": words("good great some certain"),
+    "extensions": words("good great some"),
+    "swing": words("good great full some"),
+    "swings": words("good great some"),
+    "squats": words("good great some certain fair gentle"),
+    "squat": words("good great some certain fair gentle"),
+    "lunges": words("good great some certain gentle"),
+    "lunge": words("good great some certain gentle low high"),
+    "kicks": words("good great some"),
+    "kick": words("good great some"),
+    "crunches": words("good great some"),
+    "crunch": words("good great some"),
+    "curls": words("good great some"),
+    "curl": words("good great some"),
+    "roll": words("good great some certain"),
+    "rolls": words("good great some certain"),
+    "twists": words("good great some certain"),
+    "raises": words("good great some certain"),
+    "raise": words("good great some certain"),
+    "slide": words("good great some certain"),
+    "slides": words("good great some certain"),
+    "split": words("close good"),
+    "depression": words("minor moderate deep major some certain mild great"),
+    "elevation": words("high low higher lower great"),
+    "arch": words("high low higher lower great fallen"),
+    "arches": words("high low higher lower"),
+    "shift": words("short long good great late"),
+    "shifts": words("short long good great late some"),
+    "skip": words("good great"),
+    "distance": words("great"),
+    "jab": words("good great some"),
+    "jabs": words("some good great"),
+    "hook": words("low high lower higher small big"),
+    "hooks": words("low high lower higher small big some"),
+    "v": words("some certain good"),
+    "bow": words("some good"),
+    "diamond": words("some good big"),
     "exercise": frozenset(),
-    "angle": _set("certain far close".split()),
-    "bounce": _set("good some".split()),
-    "bound": _set("certain".split()),
-    "fold": _set("some good".split()),
-    "stamp": _set("some small good big".split()),
-    "curve": _set("low high".split()),
-    "dip": _set("some good great".split()),
-    "dips": _set("some good great".split()),
-    "paddle": _set("small big short long some good".split()),
-    "slope": _set("some short long good".split()),
-    "incline": _set("high low some good".split()),
+    "angle": words("certain far close"),
+    "bounce": words("good some"),
+    "bound": words("certain"),
+    "fold": words("some good"),
+    "stamp": words("some small good big"),
+    "curve": words("low high"),
+    "dip": words("some good great"),
+    "dips": words("some good great"),
+    "paddle": words("small big short long some good"),
+    "slope": words("some short long good"),
+    "incline": words("high low some good"),
 }
 """Sizes that say something else of this noun: "a low step" is a thing, "a good pace" a speed."""
 
-ANATOMY = _set("back leg legs body arm arms abs belly ribs limb limbs jaw lip trunk spine tummy stomach abdomen abdominals half third part edge end side corner calf calves thigh thighs quarter quarters hand foot rung hole holes notch row rail pulley shelf step stair bar setting gear pad level hip knee elbow shoulder shoulders cable ring handle hook resistance risk weight weights load loads dose price number numbers heart rate rep reps repetitions back's extremity extremities trapezius traps trap glute chest fibres".split())
+ANATOMY = words(
+    "back leg legs body arm arms abs belly ribs limb limbs jaw lip trunk spine tummy stomach abdomen abdominals half third part edge end side corner calf calves thigh thighs quarter quarters hand foot rung hole holes notch row rail pulley shelf step stair bar setting gear pad level hip knee elbow shoulder shoulders cable ring handle hook resistance risk weight weights load loads dose price number numbers heart rate rep reps repetitions back's extremity extremities trapezius traps trap glute chest fibres"
+)
 """Nouns after "lower", "deep", "high" and the like that make it a name and no instruction."""
 
 # --- verbs and other words of movement --------------------------------------------------------------------------------
 
-MOVES = _set(
+MOVES = words(
     verbs(
         "step bend lean tilt tip turn twist rotate roll raise lift lower drop sink dip squat lunge hinge fold bow curl uncurl arch"
         " round flatten widen narrow broaden spread open close separate split straddle slide shuffle scoot shift move travel walk"
@@ -233,7 +239,7 @@ MOVES = _set(
 )
 """Verbs that move or place a part of the body or a piece of kit."""
 
-TIMID_MOVES = _set(
+TIMID_MOVES = words(
     verbs(
         "keep hold stay rest stop pause start finish begin end work get give make let swap switch adjust settle soften ease relax release"
         " play lead follow pay set run go come take carry stretch shake cover clear beat grow pump press push pull ride land grip swim"
@@ -242,7 +248,7 @@ TIMID_MOVES = _set(
 )
 """Verbs of MOVES that speak as often of effort, time or mood; a degree after them needs a place or a body part too."""
 
-OTHER_VERBS = _set(
+OTHER_VERBS = words(
     verbs(
         "feel ache hurt burn sting tingle throb tire worry wait cheat talk speak breathe inhale exhale sweat drink sip eat sleep"
         " slow speed calm warm cool rush hurry help know say tell hear listen see look enjoy hate laugh smile"
@@ -254,7 +260,7 @@ OTHER_VERBS = _set(
     ),
 )
 
-FEELINGS = _set(
+FEELINGS = words(
     comparatives(
         "hard heavy fast slow quick light strong weak warm cool cold hot sore stiff tight soft loud quiet easy tough brave tired late"
         " soon early old young nervous odd strange weird silly nice calm fresh keen rough sharp bright busy sick dull dim fit happy"
@@ -263,10 +269,10 @@ FEELINGS = _set(
     "uncomfortable comfortable breathless puffed winded out-of-breath anxious bored boring awkward nauseous unwell different"
     " difficult intense intensive relaxed tender swollen bruised numb tingly painful fatigued exhausted unsteady"
     " energetic enthusiastic ambitious demanding challenging challenged gentle careful optimistic pessimistic confusing confused"
-    " embarrassed embarrassing surprised disappointed pleased better worse best worst more-tired faster slower".split(),
+    " embarrassed embarrassing surprised disappointed pleased better worse best worst more-tired faster slower",
 )
 
-UNSPATIAL = _set(
+UNSPATIAL = words(
     "time times while minute minutes second seconds hour hours day days week weeks month months year years moment longer sooner later"
     " earlier effort energy strength force power pressure resistance load loads weight weights kilo kilos pound pounds kg speed tempo"
     " beat pain soreness ache aches stiffness fatigue discomfort tension stretch burn burning pull-feeling tingle tingling warmth heat cold"
@@ -275,11 +281,11 @@ UNSPATIAL = _set(
     " chat talk attention focus thought sleep money rep reps repetition repetitions set sets work practice training exercise exercises"
     " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
     " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
-    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight radio telly tv heating light lights lighting fan".split()
+    " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight radio telly tv heating light lights lighting fan"
 )
 """Nouns (and time words) whose amount is not a distance."""
 
-POSTURES = _set(
+POSTURES = words(
     "bent flexed extended open apart turned rotated tilted raised lifted elevated lowered tucked rounded arched angled inclined"
     " declined spread splayed staggered offset curved hinged crossed parted separated abducted adducted pronated supinated retracted"
     " protracted unlocked hunched leaning hanging reclined twisted crooked curled folded slanted cocked pointed flared hollowed"
@@ -291,37 +297,26 @@ POSTURES = _set(
     " skewed slouched stooped crouched dipped depressed everted inverted deviated concave convex off-centre off-center"
     " uncrossed popped drawn pulled pushed dropped sunk shifted set cocked left right clockwise anticlockwise counterclockwise"
     " straighter flatter rounder wider lower taller out-turned dorsiflexed plantarflexed hyperextended overlapping bowed cupped"
-    " clear proud short shy".split()
+    " clear proud short shy"
 )
 """Words for where a part of the body is or how it is bent; a degree before one of them is vague."""
 
-PARTICLES = _set(
+PARTICLES = words(
     "up down in out back forward forwards backward backwards apart together outward outwards inward inwards away off over sideways"
     " left right upward upwards downward downwards aside ahead behind across open round around wide high low higher lower wider"
-    " deep deeper closer nearer further farther out-turned down-and-out".split()
+    " deep deeper closer nearer further farther out-turned down-and-out"
 )
 
-DIRECTIONS = _set("left right side sides inside outside front back rear outer inner middle centre center corner diagonal".split())
 
 # --- what explains a size ---------------------------------------------------------------------------------------------
 
-NOT_A_LANDMARK = _set(
+NOT_A_LANDMARK = words(
     "side sides back backs ball balls core cores arch arches body bodies foot-width hair pad pads heart hearts crown skin line lines"
-    " step steps grip grips corner corners loop loops rest".split()
+    " step steps grip grips corner corners loop loops rest"
 )
 
-LEVELS = _set(
-    "level line parallel height width high wide length touching touches touch brushes brush meets meet reaches reach clears clear"
-    " grazes kisses kiss bumps bump lands land rests rest contact against beside under underneath below beneath above past beyond outside inside"
-    " between onto over hovers passes pass covers cover lines faces crosses stacked".split()
-)
 
-UNTIL = _set("until till til so enough because where when as".split())
-CONTACT = _set(
-    verbs("touch brush meet reach graze kiss bump land rest clear pass press contact hit find knock nudge cover tap line feel stop stack sit")
-)
-
-UNITS = _set(
+UNITS = words(
     nouns(
         "inch centimetre centimeter millimetre millimeter metre meter yard degree hand-width hand's-width handswidth handwidth handspan"
         " hand-span finger finger-width fingerwidth finger's-width thumb thumb-width fist fist-width palm palm-width foot-length"
@@ -330,60 +325,62 @@ UNITS = _set(
         " floorboard paving-slab brick"
     ),
     "cm mm ft inches feet foot o'clock ° hip-width shoulder-width hips-width shoulders-width hip-distance shoulder-height"
-    " chest-height waist-height head-height knee-height hip-height eye-level right-angle parallel deg".split(),
+    " chest-height waist-height head-height knee-height hip-height eye-level right-angle parallel deg",
 )
-NUMBERS = _set(
+NUMBERS = words(
     "a an one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen eighteen twenty thirty forty"
-    " forty-five fifty sixty seventy eighty ninety hundred half quarter third few couple several".split()
+    " forty-five fifty sixty seventy eighty ninety hundred half quarter third few couple several"
 )
 
 # --- small words ------------------------------------------------------------------------------------------------------
 
-FOLLOWERS = _set(
+FOLLOWERS = words(
     "and or but then so while until till when as if because before after on in at to of off from with for by over under above below"
     " behind beside between into onto through toward towards across around round near past inside outside along against"
     " now here there please again too instead throughout also first next this every each both you your it its his her their everyone"
     " everybody folks guys girls ladies gents love darling loves my mate today tonight than unless since once just only like without"
-    " during per where which who though although rather almost plus not nor is are 's was i we they".split()
+    " during per where which who though although rather almost plus not nor is are 's was i we they"
 )
 """Words that may stand after a finished phrase of degree; after any other word the degree belongs to that word."""
 
-CLAUSE_BREAKS = _set(
+CLAUSE_BREAKS = words(
     "and then but so until till while as if because when that which who whose where before after unless once or since though although"
-    " , ; : ( ) ! ? . —".split()
+    " , ; : ( ) ! ? . —"
 )
 
-FIRST_PERSON = _set("i my he she we our".split())
-PAST = _set("was were had did went felt used became seemed looked drifted".split())
+FIRST_PERSON = words("i my he she we our")
+PAST = words("was were had did went felt used became seemed looked drifted")
 """Past forms that no instruction has."""
 
-IMAGINED = _set("imagine imagining picture pretend pretending think".split())
+IMAGINED = words("imagine imagining picture pretend pretending think")
 
 
-TOUCH = _set(verbs("touch brush meet graze kiss bump reach knock nudge tap"), ["against", "touching"])
+TOUCH = words(verbs("touch brush meet graze kiss bump reach knock nudge tap"), ["against", "touching"])
 """Verbs after "so that" that say where a movement ends."""
 
-SHAPED = _set("straight bent upright vertical horizontal open closed tucked rounded turned flexed extended angled hunched raised".split())
+SHAPED = words(
+    "straight bent upright vertical horizontal open closed tucked rounded turned flexed extended angled hunched raised"
+)
 """Postures that a grading word makes vague: "fairly straight"."""
 
-GRADES_POSTURES = _set("fairly pretty quite rather reasonably relatively kinda kind sort mostly mainly".split())
+GRADES_POSTURES = words("fairly pretty quite rather reasonably relatively kinda kind sort mostly mainly")
 
 
-NOUNISH_AMOUNTS = _set("tick crumb toot notch nudge scrap morsel lick jot dash pinch sliver speck shade touch trace".split())
+NOUNISH_AMOUNTS = words("tick crumb toot notch nudge scrap morsel lick jot dash pinch sliver speck shade touch trace")
 """Amounts that are things of their own as well: "put a tick on the log"."""
 
-TRACES = _set("hint suggestion whisper trace ghost glimmer semblance modicum suspicion dash".split())
+TRACES = words("hint suggestion whisper trace ghost glimmer semblance modicum suspicion dash")
 """Nouns before "of a bend", "of a turn"."""
 
-TELLING_PAST = _set("kept held took brought came went stood sat drew swung sank drove threw gave got made ran".split())
+TELLING_PAST = words("kept held took brought came went stood sat drew swung sank drove threw gave got made ran")
 
 WIDE_PARTS = {
-    "wide": _set("hands feet knees elbows legs arms heels toes fingers".split()),
-    "wider": _set("hands feet knees elbows legs arms heels toes".split()),
-    "narrow": _set("hands feet".split()),
-    "narrower": _set("hands feet".split()),
-    "high": _set("elbows hands hips arms".split()),
-    "higher": _set("elbows hands hips arms".split()),
-    "low": _set("hips hands heels".split()),
+    "wide": words("hands feet knees elbows legs arms heels toes fingers"),
+    "wider": words("hands feet knees elbows legs arms heels toes"),
+    "narrow": words("hands feet"),
+    "narrower": words("hands feet"),
+    "high": words("elbows hands hips arms"),
+    "higher": words("elbows hands hips arms"),
+    "low": words("hips hands heels"),
 }
 """Sizes before a part of the body that place it: "wide knees"; "high knees" is the name of a drill."""
