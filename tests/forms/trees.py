@@ -192,7 +192,7 @@ def overview() -> Section:
         Heading(2, words("The session at a glance"), "overview"),
         (
             Heading(3, words("What changed since version 1"), "changed"),
-            Points((Item(words("Goblet squat: 15 lb held in both hands, before 12 lb held in both hands.")),)),
+            Points((Item((Text("Goblet squat: "), LB15, Text(" held in both hands, before "), Measure("12 lb", "12 pounds"), Text("."))),)),
             Heading(3, words("Through the whole session"), "throughout"),
             Points((Item(words("Keep your head higher than your heart, in every exercise and when you pick up a weight.")),)),
             Heading(3, words("Have ready"), "ready"),
