@@ -956,9 +956,7 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
             (word == "as" and _at(words, place + 2) == "as" and _at(words, place + 1) in say.PREDICATES)
             or word in ("level", "parallel", "height", "width", "touching", "o'clock", "°")
             or (word == "line" and words[place - 1] == "in")
-        ):
-            return True
-        elif (
+        ) or (
             (word in _REACHES or (pauses and word in ("at", "to", "over", "between")))
             and (pauses or not noun)
             and _landmark(words, place + 1, 3)
