@@ -9,6 +9,7 @@ from __future__ import annotations
 import csv
 import datetime
 import io
+import sys
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -131,7 +132,8 @@ def _from_file(desk: _Desk, source: str) -> Iterator[Message]:
     if not source:
         return
     if source == "-":
-        text, shown = click.get_text_stream("stdin").read(), "standard input"
+        shown = "standard input"
+        text = sys.stdin.read()
     else:
         shown = source
         text = read_text(Path(source), shown)

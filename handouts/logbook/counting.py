@@ -18,8 +18,12 @@ MANY_REPS = 50
 """Above this, and above three times what is planned, they are asked about
 (common practice, no source)."""
 
+MOST_SECONDS, MOST_METRES = 3600, 5000
+"""Of one set that is held or carried (common practice, no source)."""
+
 
 def reps_of(setting: Setting, one: Done, claim: Claim, group: FittedGroup | None) -> tuple[int, ...]:
+    """Repetitions of each set; () where they were not said or must be asked."""
     if _counts_time(one) and not any(number.counted for number in claim.numbers):
         return ()
     key = one.key("reps")
@@ -72,15 +76,14 @@ def reps_of(setting: Setting, one: Done, claim: Claim, group: FittedGroup | None
         return ()
     rounds = group.rounds if group else 0
     if rounds and len(reps) > rounds:
-        options = [Proposal("/".join(map(str, reps)), f"yes, {len(reps)} sets: {told}"), empty]
-        setting.asking.ask(
-            key, f"{one.id}: were there {len(reps)} sets, {told}?", f"the sheet has {rounds}", tuple(options)
-        )
+        options = (Proposal("/".join(map(str, reps)), f"yes, {len(reps)} sets: {told}"), empty)
+        setting.asking.ask(key, f"{one.id}: were there {len(reps)} sets, {told}?", f"the sheet has {rounds}", options)
         return ()
     return reps
 
 
 def _impossible(numbers: list[Number]) -> str:
+    """Why these cannot be counts of repetitions, "" where they can."""
     for number in numbers:
         if number.value != number.value.to_integral_value():
             return f"{short_number(number.value)} is no whole count of repetitions"
@@ -97,41 +100,42 @@ def _counts_time(one: Done) -> bool:
 
 
 def exercise_seconds(setting: Setting, one: Done, claim: Claim) -> tuple[int | None, Claim]:
-    """Seconds of an exercise that is held or carried, and metres; the
-    counts of each set are added up, and told in the note."""
+    """Seconds of an exercise that is held or carried, and the claim with its
+    metres; the counts of each set are added up, and told in the note."""
     dose = one.exercise.dose if one.exercise else None
-    own = [time.seconds for time in claim.times if not is_session_time(time, one)]
-    numbers = [] if any(number.counted for number in claim.numbers) else _spread(claim.numbers)
-    if dose is None or dose.kind == "reps" or not numbers:
-        return (sum(own) if own else None), claim
-    key = one.key("time")
-    most, unit = (3600, "seconds") if dose.kind == "time" else (5000, "metres")
-    wrong = [n for n in numbers if n.value != n.value.to_integral_value() or not 0 <= n.value <= most or n.split]
+    timed = dose is not None and dose.kind != "reps" and not any(number.counted for number in claim.numbers)
+    counts = _spread(claim.numbers) if timed else []
+    metric = dose is not None and dose.kind == "distance"
+    times = [Number(Decimal(time.seconds)) for time in claim.times if not is_session_time(time, one)]
+    metres = [Number(Decimal(claim.metres))] if claim.metres is not None else []
+    (metres if metric else times).extend(counts)
+    seconds = _sum(setting, one, "time", "seconds", times, MOST_SECONDS)
+    walked = _sum(setting, one, "metres", "metres", metres, MOST_METRES)
+    note = claim.note
+    if len(counts) > 1 and (walked if metric else seconds) is not None:
+        each = "/".join(short_number(number.value) for number in counts)
+        note = "; ".join(part for part in (note, f"{'metres' if metric else 'seconds'} in each set: {each}") if part)
+    return seconds, replace(claim, metres=walked, note=note)
+
+
+def _sum(setting: Setting, one: Done, what: str, unit: str, numbers: list[Number], most: int) -> int | None:
+    """All sets together; None where nothing was said or it must be asked."""
+    key = one.key(what)
     answer = setting.asking.answer(key)
-    if answer in (UNKNOWN, DROP):
-        return None, claim
-    if (
-        answer is not None
-        and re.fullmatch(r"[0-9 ,/]{1,60}", answer)
-        and all(int(n) <= most for n in re.findall("[0-9]+", answer))
-    ):
-        numbers, wrong = [Number(Decimal(n)) for n in re.findall("[0-9]+", answer)], []
-    if wrong:
-        told = " ".join(short_number(number.value) for number in numbers[:20])
-        setting.asking.ask(
-            key,
-            f"{one.id}: how many {unit} in each set?",
-            f"'{told}' cannot be {unit} of a set",
-            (Proposal(UNKNOWN, "leave it open"),),
-        )
-        return None, claim
-    total = sum(int(number.value) for number in numbers)
-    if len(numbers) > 1:
-        each = "/".join(short_number(number.value) for number in numbers)
-        claim = replace(claim, note="; ".join(note for note in (claim.note, f"{unit} in each set: {each}") if note))
-    if dose.kind == "distance":
-        return (sum(own) if own else None), replace(claim, metres=total)
-    return total + sum(own), claim
+    if not numbers or answer in (UNKNOWN, DROP):
+        return None
+    if answer is not None and re.fullmatch(r"[0-9 ,/]{1,60}", answer):
+        numbers = [Number(Decimal(word)) for word in re.findall("[0-9]+", answer)]
+    if numbers and all(_possible(number, most) for number in numbers):
+        return sum(int(number.value) for number in numbers)
+    told = " ".join(short_number(number.value) for number in numbers[:20])
+    reason = f"'{answer or told}' cannot be the {unit} of a set, which are whole numbers up to {most}"
+    setting.asking.ask(key, f"{one.id}: how many {unit} in each set?", reason, (Proposal(UNKNOWN, "leave it open"),))
+    return None
+
+
+def _possible(number: Number, most: int) -> bool:
+    return number.value == number.value.to_integral_value() and 0 <= number.value <= most and not number.split
 
 
 def is_session_time(time: Time, one: Done) -> bool:

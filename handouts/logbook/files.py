@@ -9,7 +9,6 @@ from __future__ import annotations
 import csv
 import datetime
 import io
-import unicodedata
 from collections.abc import Iterable
 from pathlib import Path
 
@@ -17,10 +16,9 @@ from handouts.errors import HandoutsError
 from handouts.making.writing import write_whole
 from handouts.models import LogLine
 from handouts.reading.log import COLUMNS, LATER_COLUMNS, read_log
-from handouts.reading.text_file import LARGEST_LOG, read_text
+from handouts.reading.text_file import LARGEST_LOG, read_text, readable
 
 _ALL = COLUMNS + LATER_COLUMNS
-_JOINERS = "\u200c\u200d"  # some scripts and signs are spelled with these
 
 
 class CannotLog(HandoutsError):
@@ -46,11 +44,7 @@ def clean(text: str) -> str:
     """A message without the invisible signs that telephones and web pages add,
     since a log with them could not be read again."""
     text = text.replace("\r\n", "\n").replace("\r", "\n").replace("\u2028", "\n").replace("\u2029", "\n")
-    return "".join(sign for sign in text if sign in "\n\t" or sign in _JOINERS or _visible(sign)).strip()
-
-
-def _visible(sign: str) -> bool:
-    return unicodedata.category(sign) not in ("Cc", "Cf", "Cs", "Cn")
+    return readable(text.encode("utf-8", "ignore").decode("utf-8")).strip()
 
 
 def append_lines(

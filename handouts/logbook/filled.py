@@ -10,7 +10,7 @@ import datetime
 from dataclasses import replace
 
 from handouts.logbook.hearing import hear
-from handouts.logbook.message import SESSION, Asked, Claim, Filled, Heard, Number, Time, Warning
+from handouts.logbook.message import SESSION, Asked, Claim, Filled, Heard, Number, Time, Warning, Weight
 from handouts.logbook.names import Names
 from handouts.logbook.tokens import cut, with_numbers
 from handouts.logbook.words import Words, folded
@@ -61,7 +61,7 @@ def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date
         said = hear(f"#1 {text}", names, (), today).claims
         weights = said[0].weights if len(said) == 1 and not said[0].numbers else ()
         if len(said) == 1 and not said[0].weights and len(said[0].numbers) == 1:
-            return replace(claim, numbers=(said[0].numbers[0], *claim.numbers))
+            return replace(claim, weights=(Weight(said[0].numbers[0].value, None),))
         return replace(claim, weights=weights) if weights else None
     if kind == "reps":
         counts = _counts(text, words)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from handouts.logbook.message import SESSION, Claim, Proposal
-from handouts.logbook.setting import Done, Setting
+from handouts.logbook.setting import DROP, UNKNOWN, Done, Setting
 from handouts.logbook.which import exercise_of, side_of, told_claim
 from handouts.models import Side
 
@@ -42,6 +42,8 @@ def _together(setting: Setting, before: Done, after: Done) -> Done:
         return before
     if answer == "second":
         return after
+    if answer in (UNKNOWN, DROP):
+        return replace(before, claim=Claim(id=before.id, side=before.side))
     joined = replace(first, numbers=first.numbers + second.numbers, weights=first.weights or second.weights)
     if answer == "together":
         return replace(before, claim=joined)

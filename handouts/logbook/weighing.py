@@ -29,6 +29,8 @@ def separated(setting: Setting, one: Done, group: FittedGroup | None) -> Claim:
         return weight_first
     if answer == "reps":
         return claim
+    if answer in (UNKNOWN, DROP):
+        return replace(claim, numbers=())
     all_counts = len(numbers) == (rounds or 1) or (
         rounds and len(numbers) == 2 * rounds and one.exercise is not None and len(one.exercise.sides) == 2
     )
@@ -46,7 +48,7 @@ def separated(setting: Setting, one: Done, group: FittedGroup | None) -> Claim:
     setting.asking.ask(
         key,
         f"{one.id}: is the first of '{told}' the weight?",
-        f"{len(numbers)} numbers are as many as there are sets, so the weight may be missing",
+        "there are as many numbers as sets, so the weight may be missing",
         (Proposal("weight", means), Proposal("reps", f"repetitions: {told}; the weight is not known")),
     )
     return replace(claim, numbers=())

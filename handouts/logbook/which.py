@@ -74,39 +74,26 @@ def named(setting: Setting, answer: str) -> str:
 
 def side_of(setting: Setting, claim: Claim, id: str, fitted: FittedExercise | None) -> Side | None:
     """The side that a claim is about: what it says, the side of the cuff, or the
-    one side that the sheet has."""
+    one side that the sheet has.  Where they differ, it is asked."""
     cuff = setting.client.kit.cuff
-    side = claim.side
+    said, only, reason = claim.side, claim.side, ""
     if claim.on_cuff and cuff is not None:
-        if side is not None and side != cuff.side:
-            key = f"side:{id}:cuff"
-            answer = setting.asking.answer(key)
-            if answer in ("left", "right"):
-                return "left" if answer == "left" else "right"
-            setting.asking.ask(
-                key,
-                f"{id}: on which side was the cuff?",
-                f"the message says {side}, and the client's cuff is for the {cuff.side} arm",
-                (Proposal("left", "left"), Proposal("right", "right")),
-                conflict=True,
-            )
-        return cuff.side
-    if fitted is not None and len(fitted.sides) == 1:
-        only = fitted.sides[0]
-        if side is not None and side != only:
-            key = f"side:{id}"
-            answer = setting.asking.answer(key)
-            if answer in ("left", "right"):
-                return "left" if answer == "left" else "right"
-            setting.asking.ask(
-                key,
-                f"{id}: which side was it?",
-                f"the message says {side}, and the sheet has the {only} side alone",
-                (Proposal("left", "left"), Proposal("right", "right")),
-                conflict=True,
-            )
+        only, reason = cuff.side, f"the client's cuff is for the {cuff.side} arm"
+    elif fitted is not None and len(fitted.sides) == 1:
+        only, reason = fitted.sides[0], f"the sheet has the {fitted.sides[0]} side alone"
+    if said in (None, only):
         return only
-    return side
+    key = f"side:{id}"
+    match setting.asking.answer(key):
+        case "left" | "right" as side:
+            return side
+        case "unknown" | "leave out":
+            return None
+    options = (Proposal("left", "left"), Proposal("right", "right"), Proposal(UNKNOWN, "leave it open"))
+    setting.asking.ask(
+        key, f"{id}: which side was it?", f"the message says {said}, and {reason}", options, conflict=True
+    )
+    return only
 
 
 def told_claim(claim: Claim) -> str:

@@ -22,6 +22,7 @@ starts again lighter (common practice, no source)."""
 
 
 def session_line(setting: Setting, heard: Heard, claims: tuple[Claim, ...]) -> list[LogLine]:
+    """The line of the whole session, [] where nothing is said of it."""
     own = [claim for claim in claims if claim.id == SESSION]
     times = [time for claim in own for time in claim.times]
     for claim in claims:
@@ -47,7 +48,8 @@ def session_line(setting: Setting, heard: Heard, claims: tuple[Claim, ...]) -> l
             )
         )
     if effort is not None and seconds:
-        # Foster: effort of 0 to 10 times minutes (IJSPP abstract; see R25 of the ground).
+        # Session rating of perceived exertion: effort from 0 to 10 times minutes
+        # (Foster, International Journal of Sports Physiology and Performance).
         setting.asking.tell(
             Notice(
                 "note", f"session load {round(effort * Decimal(seconds) / 60)}: effort {effort} times {clock(seconds)}."
@@ -60,6 +62,7 @@ def session_line(setting: Setting, heard: Heard, claims: tuple[Claim, ...]) -> l
 
 
 def _quiet_exercise(setting: Setting, claim: Claim) -> str:
+    """The exercise of a claim where it is plain, without asking."""
     exercises = setting.exercises
     if claim.number is not None and claim.number in exercises:
         return exercises[claim.number].exercise.id
