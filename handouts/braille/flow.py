@@ -86,7 +86,7 @@ class Piece:
     unbroken: never divided between pages.
     opening, closing: sign of which a full line stands above or below.
     room: empty lines below, to write on.
-    fixed: cells set as they are, in place of segments.
+    fixed: cells of a line that is set already; `segments` say its words.
     off_number_line: not beside a page number.
     continued: set in a box or table; what a new page in its midst begins with.
     heading: what it says, where it is a heading of the tree.
@@ -107,7 +107,6 @@ class Piece:
     closing: str = ""
     room: int = 0
     fixed: str = ""
-    fixed_print: str = ""
     off_number_line: bool = False
     continued: Continued | None = None
     heading: Head | None = None
@@ -316,10 +315,10 @@ class _Setter:
         """The table side by side, () if it is too wide: two blank cells between
         columns, and under each head a line of dots 25 after one of dot 5."""
         grid = [
-            [(BLANK.join(word.cells for word in words(cell, self.code)), plain(cell)) for cell in row]
+            [segments(words(cell, self.code), self.width, self.code) for cell in row]
             for row in (table.columns, *table.rows)
         ]
-        sizes = [max(2, *(len(row[column][0]) for row in grid)) for column in range(len(table.columns))]
+        sizes = [max(2, *(len(_set(row[column])) for row in grid)) for column in range(len(table.columns))]
         if sum(sizes) + 2 * (len(sizes) - 1) > self.width:
             return ()
         gap = BLANK * 2
@@ -327,19 +326,16 @@ class _Setter:
         def set_row(cells: list[str]) -> str:
             return gap.join(cell.ljust(size, BLANK) for cell, size in zip(cells, sizes, strict=True)).rstrip(BLANK)
 
-        def print_row(row: list[tuple[str, str]]) -> str:
-            return " ".join(printed for _, printed in row if printed)
+        def whole(row: list[tuple[Segment, ...]]) -> tuple[Segment, ...]:
+            return tuple(segment for cell in row for segment in cell)
 
         head, *rows = grid
         heads = (
-            Piece(fixed=set_row([cells for cells, _ in head]), fixed_print=print_row(head), keeps=2),
+            Piece(whole(head), fixed=set_row([_set(cell) for cell in head]), keeps=2),
             Piece(fixed=set_row(["⠐" + "⠒" * (size - 1) for size in sizes]), keeps=1, role="rule"),
         )
         continued = Continued(self._continued(table.caption), heads)
-        body = [
-            Piece(fixed=set_row([cells for cells, _ in row]), fixed_print=print_row(row), continued=continued)
-            for row in rows
-        ]
+        body = [Piece(whole(row), fixed=set_row([_set(cell) for cell in row]), continued=continued) for row in rows]
         return (*heads, *body[:-1], replace(body[-1], after=True))
 
     def _listed(self, table: Table) -> Pieces:
@@ -416,6 +412,11 @@ class _Setter:
 _NOTE_SIGNS = {"ueb": ("⠈⠨⠣", "⠈⠨⠜")}
 
 _BOX_TOP, _BOX_BOTTOM = "⠶", "⠛"
+
+
+def _set(cell: tuple[Segment, ...]) -> str:
+    """A cell of a table in one line."""
+    return "".join((BLANK if place and not segment.glued else "") + segment.cells for place, segment in enumerate(cell))
 
 
 def _as_list(pieces: Pieces) -> Pieces:

@@ -13,7 +13,7 @@ from functools import cached_property, lru_cache
 
 from handouts.braille.codes import Code
 from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, flow
-from handouts.braille.lines import Row, wrap
+from handouts.braille.lines import Row, Segment, wrap
 from handouts.braille.pages import Page, PageLine, Paper, Place, Volume
 from handouts.braille.translation import BLANK, words
 from handouts.handout import Handout, Text, plain
@@ -83,7 +83,8 @@ def _running_head(handout: Handout, code: Code, paper: Paper) -> PageLine:
     while len(cells) > room and len(its_words) > 1:
         its_words.pop()
         cells = BLANK.join(word.cells for word in its_words)
-    return PageLine(cells[:room], text, "head")
+    said = tuple(Segment(word.cells, word.print) for word in its_words)
+    return PageLine(cells[:room], said, "head")
 
 
 @dataclass(frozen=True)
@@ -244,7 +245,7 @@ class _Pages:
             return frame.width_of(place, page) if place < frame.last else frame.width
 
         if piece.fixed:
-            lines = [_Line(Row(piece.fixed, piece.fixed_print, 0), piece.role)]
+            lines = [_Line(Row(piece.fixed, piece.segments, 0), piece.role)]
         elif piece.centred:
             rows = wrap(
                 piece.segments,
@@ -262,13 +263,13 @@ class _Pages:
             rows = wrap(piece.segments, piece.first, piece.runover, width, frame.width)
             lines = [_Line(row, piece.role) for row in rows]
         if piece.opening:
-            lines.insert(0, _Line(Row(piece.opening * frame.width_of(line, page), "", 0), "rule"))
+            lines.insert(0, _Line(Row(piece.opening * frame.width_of(line, page), (), 0), "rule"))
         if piece.closing:
             place = line + len(lines)
             its_width = frame.width_of(place, page) if place < frame.last else frame.width
             taken = lines[-1].row.taken if lines else 0
-            lines.append(_Line(Row(piece.closing * its_width, "", taken), "rule"))
-        blank = Row("", "", lines[-1].row.taken if lines else 0)
+            lines.append(_Line(Row(piece.closing * its_width, (), taken), "rule"))
+        blank = Row("", (), lines[-1].row.taken if lines else 0)
         lines += [_Line(blank, "room")] * piece.room
         return lines
 
@@ -281,9 +282,7 @@ class _Pages:
             piece = pieces[index]
             rows = self._rows(piece, line, self._page)
             beside = frame.number_line - line
-            if 0 <= beside < len(rows) and len(rows[beside].row.cells) > frame.width_of(
-                frame.number_line, self._page
-            ):
+            if 0 <= beside < len(rows) and len(rows[beside].row.cells) > frame.width_of(frame.number_line, self._page):
                 return False
             # A long first item of a list does not hold the second one to it.
             keeps = piece.keeps if piece.unbroken or len(rows) <= UNDIVIDED else 0
@@ -317,7 +316,7 @@ class _Pages:
         if continued is None or piece is None or index == 0:
             return
         said = Piece(continued.line, first=4, runover=4)
-        lines = [_Line(Row("", "", 0), "blank")] if self.frame.head.cells else []
+        lines = [_Line(Row("", (), 0), "blank")] if self.frame.head.cells else []
         for part in (said, *continued.heads):
             lines += [replace(line, role="continued") for line in self._rows(part, self.frame.top, self._page)]
         # On a very short page the text itself goes first.
@@ -325,7 +324,7 @@ class _Pages:
             self.pages[-1] += lines
 
     def _blank(self) -> None:
-        self.pages[-1].append(_Line(Row("", "", 0), "blank"))
+        self.pages[-1].append(_Line(Row("", (), 0), "blank"))
 
     def _ended_low(self) -> bool:
         """Whether the page is filled to one of its last two lines."""
@@ -384,7 +383,7 @@ def _with_numbers(lines: list[_Line], starts: dict[int, tuple[int, int]], frame:
             cells = cells + BLANK + dots + BLANK + number
         if not cells and role != "room":
             role = "blank"
-        finished.append(PageLine(cells, line.row.print, role))
+        finished.append(PageLine(cells, line.row.words, role))
     return finished
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from handouts.braille.codes import Code
 from handouts.braille.translation import BLANK, Word
@@ -23,40 +23,54 @@ class Segment:
 
     glued: no blank before it, since it goes on with the word before.
     alone: it begins a line, being part of a word that is longer than a line.
+    broken: it ends with a continuation sign that is no part of the word.
+    language, strong: as in `Word`.
+    print: of the whole word; "" on all segments of a word but its first.
     """
 
     cells: str
     print: str
     glued: bool = False
     alone: bool = False
+    broken: bool = False
+    language: str = ""
+    strong: bool = False
 
 
 @dataclass(frozen=True)
 class Row:
-    """One line.  taken: how many segments stand on it and on the lines above."""
+    """One line.
+
+    words: the segments on it.  taken: how many stand on it and on the lines
+        above.
+    """
 
     cells: str
-    print: str
+    words: tuple[Segment, ...]
     taken: int
 
 
-def segments(words: Iterable[Word], room: int, code: Code) -> tuple[Segment, ...]:
+def segments(all_words: Iterable[Word], room: int, code: Code) -> tuple[Segment, ...]:
     """Words cut where lines may end.
 
+    all_words: in reading order.
     room: cells of the narrowest whole line that the words may come to stand on.
     """
     found: list[Segment] = []
-    for word in words:
+    for word in all_words:
         if len(word.cells) <= room and not word.breaks:
-            found.append(Segment(word.cells, word.print))
+            found.append(Segment(word.cells, word.print, language=word.language, strong=word.strong))
             continue
         edges = (0, *word.breaks, len(word.cells))
         for index, (start, end) in enumerate(itertools.pairwise(edges)):
-            cells, its_print = word.cells[start:end], "" if index else word.print
-            if len(cells) <= room:
-                found.append(Segment(cells, its_print, glued=index > 0))
-            else:
-                found += _broken(cells, its_print, index > 0, room, continuation_sign(word, code))
+            part = Segment(
+                word.cells[start:end],
+                "" if index else word.print,
+                glued=index > 0,
+                language=word.language,
+                strong=word.strong,
+            )
+            found += [part] if len(part.cells) <= room else _broken(part, room, continuation_sign(word, code))
     return tuple(found)
 
 
@@ -71,16 +85,17 @@ def continuation_sign(word: Word, code: Code) -> str:
     return "⠤" if code.name != "ueb" or letters.replace("-", "").isalpha() else "⠐"
 
 
-def _broken(cells: str, its_print: str, glued: bool, room: int, sign: str) -> list[Segment]:
+def _broken(segment: Segment, room: int, sign: str) -> list[Segment]:
+    """A segment that is longer than a line, cut into lines of its own."""
     pieces: list[Segment] = []
-    while len(cells) > room:
+    rest = segment
+    while len(rest.cells) > room:
         end = room - 1
-        while end > 1 and cells[end - 1] in _PREFIXES:
+        while end > 1 and rest.cells[end - 1] in _PREFIXES:
             end -= 1
-        pieces.append(Segment(cells[:end] + sign, its_print, glued or bool(pieces), alone=True))
-        its_print, cells = "", cells[end:]
-    pieces.append(Segment(cells, its_print, glued=True, alone=True))
-    return pieces
+        pieces.append(replace(rest, cells=rest.cells[:end] + sign, alone=True, broken=True))
+        rest = replace(rest, cells=rest.cells[end:], print="", glued=True)
+    return [*pieces, replace(rest, alone=True)]
 
 
 def wrap(what: tuple[Segment, ...], first: int, runover: int, width: Callable[[int], int], whole: int) -> list[Row]:
@@ -95,7 +110,7 @@ def wrap(what: tuple[Segment, ...], first: int, runover: int, width: Callable[[i
     indent = first
     line: list[str] = []
     column = indent
-    printed: list[str] = []
+    words: list[Segment] = []
     taken = 0
     limit = width(0)
     for segment in what:
@@ -105,19 +120,18 @@ def wrap(what: tuple[Segment, ...], first: int, runover: int, width: Callable[[i
             if not line and limit >= whole:
                 # Cannot be: segments are never longer than a whole line.
                 raise AssertionError(f"{length} cells do not fit {limit}")
-            rows.append(Row(BLANK * indent + "".join(line) if line else "", " ".join(printed), taken))
+            rows.append(Row(BLANK * indent + "".join(line) if line else "", tuple(words), taken))
             if line:
                 indent = runover
-            line, printed = [], []
+            line, words = [], []
             column, blank = indent, 0
             limit = width(len(rows))
         if blank:
             line.append(BLANK)
         line.append(segment.cells)
-        if segment.print:
-            printed.append(segment.print)
+        words.append(segment)
         column += blank + length
         taken += 1
     if line:
-        rows.append(Row(BLANK * indent + "".join(line), " ".join(printed), taken))
+        rows.append(Row(BLANK * indent + "".join(line), tuple(words), taken))
     return rows

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from handouts.braille.lines import Segment
+
 
 @dataclass(frozen=True)
 class PageLine:
@@ -11,7 +13,7 @@ class PageLine:
 
     cells: from the first cell on, without blanks at the end; "" for an empty
         line.  Blanks are U+2800.
-    print: the words of the source that the line says, "" where none do.
+    words: what the line says, word by word.
     role: "text", "heading", "rule" (a line of a box or table), or what the
         layout adds: "head" (running head), "number" (a page number alone),
         "contents", "continued", "note" (transcriber's note), "room" (an empty
@@ -19,8 +21,13 @@ class PageLine:
     """
 
     cells: str
-    print: str = ""
+    words: tuple[Segment, ...] = ()
     role: str = "text"
+
+    @property
+    def print(self) -> str:
+        """The words of the source that the line says, "" where none do."""
+        return " ".join(word.print for word in self.words if word.print)
 
 
 @dataclass(frozen=True)

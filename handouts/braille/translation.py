@@ -9,7 +9,7 @@ from __future__ import annotations
 import itertools
 import re
 import unicodedata
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from handouts.braille import liblouis
 from handouts.braille.codes import Code, code_for_language
@@ -28,22 +28,29 @@ class Word:
     breaks: where a line may end within the word, as counts of cells; they
         follow a hyphen or dash of the print.
     print: the words of the source that these cells say.
+    language: of a word in another language than those around it; "?" where
+        one word holds two.
+    strong: whether it carries emphasis, and so may carry indicators for it.
     """
 
     cells: str
     breaks: tuple[int, ...] = ()
     print: str = ""
+    language: str = ""
+    strong: bool = False
 
 
 @dataclass(frozen=True)
 class _Cells:
     """A translated passage: for each cell the source character it came from,
-    and the passage's own text."""
+    the passage's own text and typeforms, and its language if it is foreign."""
 
     cells: str
     sources: list[int]
     source: str
     breaks: frozenset[int]
+    typeforms: tuple[int, ...] | None = None
+    language: str = ""
 
 
 _HYPHENS = "\\-\u2010\u2011\u2013\u2014\u2015"
@@ -70,7 +77,7 @@ def _to_cells(text: str, typeforms: tuple[int, ...] | None, code: Code) -> _Cell
     _assert_six_dots(cells, text, code)
     origins = prepared.origins
     sources = [origins[place] for place in inputs] if origins else inputs
-    return _Cells(cells, sources, text, breaks)
+    return _Cells(cells, sources, text, breaks, typeforms)
 
 
 def _assert_six_dots(cells: str, text: str, code: Code) -> None:
@@ -147,8 +154,10 @@ def words(line: Line, code: Code, emphasis: bool = True) -> tuple[Word, ...]:
         except UnknownCharacter as error:
             moved = tuple((character, name, index + before) for character, name, index in error.characters)
             raise UnknownCharacter(str(error), moved) from error
-        if its_code.name != code.name and code.name == "ueb":
-            pieces[-1] = _switched(pieces[-1], its_code.language)
+        if its_code.name != code.name:
+            pieces[-1] = replace(pieces[-1], language=its_code.language)
+            if code.name == "ueb":
+                pieces[-1] = _switched(pieces[-1], its_code.language)
         before += len(text)
     return _joined_words(pieces)
 
@@ -182,7 +191,7 @@ def _switched(piece: _Cells, language: str) -> _Cells:
     cells.append(piece.cells[end:])
     sources += piece.sources[end:]
     moved += [index + shift for index in breaks if index >= end]
-    return _Cells("".join(cells), sources, piece.source, frozenset(moved))
+    return replace(piece, cells="".join(cells), sources=sources, breaks=frozenset(moved))
 
 
 def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
@@ -199,6 +208,8 @@ def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
                 piece.cells[start:end],
                 tuple(sorted(place - start for place in piece.breaks if start < place < end)),
                 piece.source[first:last].strip(),
+                piece.language,
+                bool(piece.typeforms and any(piece.typeforms[first:last])),
             )
             if open_word and start == 0:
                 left = found.pop()
@@ -206,6 +217,8 @@ def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
                     left.cells + word.cells,
                     left.breaks + tuple(place + len(left.cells) for place in word.breaks),
                     left.print + word.print,
+                    left.language if left.language == word.language else "?",
+                    left.strong or word.strong,
                 )
             found.append(word)
         if piece.cells:
