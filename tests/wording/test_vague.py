@@ -171,6 +171,11 @@ FLAG = (
 """Passages with a fault, the marked words between the brackets."""
 
 LEAVE = (
+    "Bend both knees with your back long until both dumbbells rest on the surface.",
+    "Breathe out each time a heel goes down, long and soft.",
+    "A straight lane about ten walking steps long.",
+    "Longer way out: count to eight.",
+    "Feels wrong: your hips roll back. Raise your right leg less high.",
     "Step out a bit wider than your hips.",
     "You'll feel slightly tired after this.",
     "Take a little water between sets.",

@@ -36,6 +36,7 @@ _PLACES_BY_LANDMARK = _words("above below outside inside past beyond behind unde
 _REACHES = _words("past beyond below above under beneath against outside inside")
 _DETERMINERS = _words("a an the some your his her their its my our those these that this any no each every another one")
 _MEASURING_PARTS = _words("hip knee chest shoulder waist ankle thigh chin head eye calf navel elbow")
+_LENGTHS = _words("long longer short shorter")
 _NEEDS_A_SHAPE = _words(
     "long longer short shorter larger bigger big small smaller tiny tinier little huge massive teeny teensy mini dinky minimal reduced slight modest moderate"
 )
@@ -399,6 +400,10 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
         return None
+    if _at(words, place - 1) == "less" and first >= place - 1:  # "less high": where it hurts, not how far
+        return None
+    if word in _LENGTHS and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
+        return None
     start = _clause(words, first)
     if (
         start == first and words[first - 1 : first] == ["and"] and first > 1 and words[first - 2] not in PAUSES
@@ -432,7 +437,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         other = words[reach]
         if (other in say.OTHER_VERBS and other != "said") or other in ("eyes", "mouth", "awake", "price"):
             return None
-        if other in say.SHAPES or other in say.WEAK_SHAPES:
+        if (other in say.SHAPES or other in say.WEAK_SHAPES) and (word not in _LENGTHS or other in _STRIDES):
             shape = True
         if other in _BODY:
             subject = True
@@ -459,6 +464,7 @@ def _alone(words: list[str], place: int) -> Span | None:
     if word in _NEEDS_A_SHAPE:
         if (
             start == first
+            and word not in _LENGTHS
             and after == "and"
             and _at(words, place + 2) in say.FEELINGS
             and _at(words, place + 3) in ("", ".", ",", "!")
@@ -531,7 +537,12 @@ def _way(words: list[str], place: int) -> Span | None:
     """ "way back", "way in front"; "a little way" is an amount."""
     after = _at(words, place + 1)
     before = _at(words, place - 1)
-    if after in _WAY_PLACES and before not in _NOT_BEFORE_WAY and before not in _AMOUNT_ADJECTIVES:
+    if (
+        after in _WAY_PLACES
+        and before not in _NOT_BEFORE_WAY
+        and before not in say.SIZES
+        and before not in _AMOUNT_ADJECTIVES
+    ):
         if after == "in" and _at(words, place + 2) != "front":
             return None
         if _other_verb(words, place):
