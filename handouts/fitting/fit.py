@@ -585,7 +585,10 @@ def _cue_remarks(planned: str, settled: Settled) -> tuple[Remark, ...]:
             "note",
             planned,
             f"{settled.way} carries {cue}, which is limited for this client; it stays because its text says how to "
-            f"breathe, and the sheet repeats it. Practise the breathing with the client first.",
+            f"breathe, and the sheet repeats it. Practise the breathing with the client first."
+            if cue == "breath_hold_risk"
+            else f"{settled.way} carries {cue}, which asks for caution with this client; the sheet says what to mind. "
+            f"Practise it with the client first.",
         )
         for cue in settled.cues
     )

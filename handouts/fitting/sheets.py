@@ -690,10 +690,10 @@ def _log_entry(session: FittedSession, group: FittedGroup, exercise: FittedExerc
 
 
 def _of_one_side(dose: DoseAmount | None) -> DoseAmount | None:
-    """What one side is asked for: 12 in all are 6."""
+    """What one side is asked for: 12 in all are 6, and 7 are 3 or 4."""
     if dose is None or dose.counted != "in all":
         return dose
-    return replace(dose, low=-(-dose.low // 2), high=-(-dose.high // 2), counted="each side")
+    return replace(dose, low=max(1, dose.low // 2), high=-(-dose.high // 2), counted="each side")
 
 
 def _asked_count(dose: DoseAmount | None, words: Phrases) -> Line:

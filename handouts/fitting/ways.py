@@ -283,7 +283,9 @@ def _demands(way: Way, client: ClientFacts) -> tuple[tuple[Demand, ...], tuple[C
     clashes: list[Clash] = []
     for limit in client.limits:
         if limit.demand and limit.demand in way.demands:
-            if limit.with_caution or (limit.demand == "breath_hold_risk" and way.exercise.part("Breathing")):
+            if limit.with_caution and limit.demand == "balance" and not _a_hand_is_free(way, client):
+                clashes.append(Clash("limit", "it asks for balance and leaves no hand free for a hold"))
+            elif limit.with_caution or (limit.demand == "breath_hold_risk" and way.exercise.part("Breathing")):
                 cues.append(limit.demand)
             else:
                 clashes.append(Clash("limit", f"it asks for {limit.demand}, which this client leaves out"))
@@ -296,6 +298,10 @@ def _demands(way: Way, client: ClientFacts) -> tuple[tuple[Demand, ...], tuple[C
             elif way.knee_bend is None and "deep_knee" in way.demands:
                 clashes.append(Clash("limit", f"it bends {knee} deeply, and {limit.at_most} degrees is the most"))
     return tuple(dict.fromkeys(cues)), tuple(dict.fromkeys(clashes))
+
+
+def _a_hand_is_free(way: Way, client: ClientFacts) -> bool:
+    return way.hands == "none" or (way.hands == "one" and client.hands == "both")
 
 
 def _sides(way: Way, client: ClientFacts) -> tuple[Side, ...]:

@@ -91,8 +91,20 @@ def _loads(settled: Settled, client: ClientFacts, ask: Ask) -> tuple[tuple[Fitte
     for grip in _split(settled, asked):
         load, more = _one_load(settled, client, ask, grip, _for_grip(asked, grip))
         loads.append(load)
-        remarks += more
+        remarks += (*more, *_unbounded(settled, client, ask, load))
     return tuple(loads), remarks
+
+
+def _unbounded(settled: Settled, client: ClientFacts, ask: Ask, load: FittedLoad) -> tuple[Remark, ...]:
+    """A limit on the weight of an exercise for which no weight is named."""
+    ceiling = _ceiling(client, settled.way.exercise.id, load.held)
+    if ceiling is None or load.mass is not None:
+        return ()
+    what = (
+        f"{settled.way}: no weight is named, and {ceiling} is the most for one; "
+        f"ask for a weight, so that the limit stands on the sheet."
+    )
+    return (Remark("eye", ask.planned, what),)
 
 
 def _asked(

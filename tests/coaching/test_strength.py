@@ -12,9 +12,12 @@ from hypothesis import strategies as st
 from handouts.coaching.strength import (
     FORMULAS,
     MOST_REPS,
+    PERCENT_OF_MAXIMUM,
     TRUSTED_REPS,
     estimate_maximum,
     load_that_allows,
+    percent_for,
+    reps_for,
     share_of_maximum,
 )
 
@@ -111,3 +114,40 @@ def test_harder_asks_never_bring_heavier_weights(reps: int, reserve: int, done: 
     for formula, (_, maximum) in zip(FORMULAS, estimate_maximum(Decimal(50), done).by_formula, strict=True):
         factor = Decimal(1) if reps + reserve == 1 else formula.factor(reps + reserve)
         assert target * factor <= maximum + Decimal("1e-18")
+
+
+# Training Load Chart of the National Strength and Conditioning Association,
+# its two head rows and the rows for 100 and 60 (read in a copy of the chart).
+CHART_REPS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12]
+CHART_100 = ["100", "95", "93", "90", "87", "85", "83", "80", "77", "75", "70"]
+CHART_60 = ["60", "57", "55.8", "54", "52.2", "51", "49.8", "48", "46.2", "45", "42"]
+
+
+def test_the_per_cent_table_is_the_published_chart() -> None:
+    assert list(PERCENT_OF_MAXIMUM) == CHART_REPS
+    for reps, of_100, of_60 in zip(CHART_REPS, CHART_100, CHART_60, strict=True):
+        assert percent_for(reps) == Decimal(of_100)
+        assert Decimal(60) * percent_for(reps) / 100 == Decimal(of_60)
+
+
+def test_between_the_lines_of_the_chart_the_gentler_one_is_read() -> None:
+    assert percent_for(11) == 70
+    assert reps_for(70) == 12 and reps_for(71) == 10 and reps_for(80) == 8 and reps_for(81) == 7
+    assert reps_for(69) is None
+    for reps in (0, 13, 30):
+        with pytest.raises(ValueError, match="chart ends at 12"):
+            percent_for(reps)
+
+
+def test_a_maximum_is_told_as_a_spread() -> None:
+    # The worked values above: 24.00 to 25.53 for 20 kg x 8, rounded outward.
+    assert estimate_maximum(Decimal(20), 8).spread("kg") == "24 to 25.6 kg"
+    assert estimate_maximum(Decimal("82.5"), 1).spread("kg") == "82.5 kg"
+
+
+def test_no_set_is_taken_where_a_formula_has_no_meaning() -> None:
+    # Brzycki's 36 / (37 - r) ends at 37 repetitions: follows from the formula.
+    assert [formula.name for formula in FORMULAS if formula.ends] == ["Brzycki"]
+    assert all(formula.ends is None or formula.ends > MOST_REPS for formula in FORMULAS)
+    with pytest.raises(ArithmeticError):
+        FORMULAS[1].factor(37)

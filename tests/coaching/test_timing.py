@@ -6,7 +6,11 @@ are common practice, no source.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from handouts.amounts import read_dose, read_tempo
 from handouts.coaching import timing
@@ -78,3 +82,31 @@ def test_seconds_on_a_clock() -> None:
     assert [timing.clock(seconds) for seconds in (0, 59, 60, 3599, 3600, 3905)] == [
         "0:00", "0:59", "1:00", "59:59", "1:00:00", "1:05:05",
     ]  # fmt: skip
+
+
+def test_a_pace_is_the_middle_of_the_usual_shares() -> None:
+    # Shares of 100 s: 0.8, 1.2, 1.1; the middle is 1.1.  Common practice, no source.
+    pace = timing.own_pace([(100, 80), (100, 120), (100, 110)])
+    assert pace is not None and (pace.share, pace.sessions) == (Fraction(11, 10), 3)
+    assert pace.seconds(600) == 660
+    assert timing.own_pace([(100, 80), (100, 120)]) is None
+
+
+def test_a_time_out_of_all_proportion_is_no_measure() -> None:
+    # 95 min against 34:54 is 2.7 times as long.
+    assert timing.own_pace([(2094, 5700)] * 5) is None
+    assert timing.own_pace([(100, 49)] * 5) is None
+    assert timing.own_pace([(0, 100)] * 5) is None
+    pace = timing.own_pace([(100, 200), (100, 50), (100, 150), (100, 900)])
+    assert pace is not None and (pace.share, pace.sessions) == (Fraction(3, 2), 3)
+
+
+def test_the_latest_sessions_count() -> None:
+    pace = timing.own_pace([(100, 190)] * 20 + [(100, 100)] * timing.LATEST_SESSIONS)
+    assert pace is not None and pace.share == 1
+
+
+@given(st.lists(st.tuples(st.integers(1, 9000), st.integers(1, 9000)), max_size=12))
+def test_a_pace_is_never_out_of_bounds(sessions: list[tuple[int, int]]) -> None:
+    pace = timing.own_pace(sessions)
+    assert pace is None or timing.PACE_BOUNDS[0] <= pace.share <= timing.PACE_BOUNDS[1]
