@@ -4,9 +4,9 @@ import re
 from functools import lru_cache
 
 from handouts.wording.kinds import KINDS, lexicon
-from handouts.wording.kinds.kind import Kind
+from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark
-from handouts.wording.prose import Sentence, sentences
+from handouts.wording.prose import PAUSES, Sentence, sentences
 
 _LETTERS = re.compile(r"[^\W\d_]+")
 
@@ -37,17 +37,20 @@ def _triggers(language: str) -> frozenset[str]:
 
 def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
     marks: list[Mark] = []
+    blocking: list[tuple[Kind, Span]] = []
     words = set(sentence.words)
     words.update(part for word in sentence.words if "-" in word for part in word.split("-"))
     for kind in kinds:
         if kind.triggers.isdisjoint(words):
             continue
-        previous = -1
         for first, last in sorted(kind.find(sentence)):
             start, end = sentence.starts[first], sentence.ends[last - 1]
-            if first == previous or any(start < mark.end and mark.start < end for mark in marks):
-                continue  # one fault, one mark
-            previous = last
+            if any(start < mark.end and mark.start < end for mark in marks):
+                continue
+            if kind.strength == "blocks":
+                if any(_one_fault(sentence, kind, (first, last), *other) for other in blocking):
+                    continue
+                blocking.append((kind, (first, last)))
             marks.append(
                 Mark(
                     start,
@@ -62,3 +65,11 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
             )
     marks.sort(key=lambda mark: mark.start)
     return marks
+
+
+def _one_fault(sentence: Sentence, kind: Kind, span: Span, other: Kind, found: Span) -> bool:
+    """Whether two blocking marks are one fault: they stand in one clause, and are not two things to be told apart."""
+    if kind.counts_each and other.counts_each:
+        return False
+    between = sentence.words[min(span[1], found[1]) : max(span[0], found[0])]
+    return PAUSES.isdisjoint(between)

@@ -130,8 +130,11 @@ def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], earl
         name = capital.lower()
         bits = known[name]
         if not bits or bits & FORENAME:
+            if words[0] == name:
+                classes[0] |= 0 if bits else NAME
+                continue
             for place, word in enumerate(words):
-                if word == name and (place or not bits):
+                if word == name:
                     classes[place] |= NAME
     return Sentence(text, piece, offset, words, classes, earlier)
 

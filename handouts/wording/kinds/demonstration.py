@@ -82,7 +82,7 @@ _PHRASES = Phrases(
         [ along these lines ]
     """,
     unlike="""
-        [ not like that|this ]
+        <!do|does|did|would|will [ not like that|this ]
         [ about|roughly like that|this ]
         <!@number like that
         <@body|@kit|it|them|out|back|up|down|apart [ so ] &,|.|!|;|and|:
@@ -183,7 +183,7 @@ _PHRASES = Phrases(
         you [ see the|this|that ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|turn|twist|position
         you have|will have all|already|just*2 [ seen ] me|this|it|that|him|her|@name|how
         you [ saw ] me|him|her|@name|it|that|how
-        can|could|did|do everyone|everybody|anyone|you|they all|guys|lot*2 [ see|spot|catch|notice ] me|my|him|her|@name|how|what|where|that|it|this|$
+        can|could|did|do everyone|everybody|anyone|you|they all|guys|lot*2 [ see|spot|catch ] me|my|him|her|@name|how|what|where|that|it|this|$
         ^ [ note|notice|see|spot the|this|that _*3 ] of? &my|his|her
         ^ [ note|notice how|where ] i|my|the|he|she|they|@name|it|her|his
         ^ [ notice the ] bend|way|angle|arch|line|shape|curve|tilt|twist|turn|position|gap
@@ -301,7 +301,7 @@ _PHRASES = Phrases(
         [ go|goes|going by my|mine|his|her|@name ] !@name
         [ take|taking|borrow|steal|get|pick your|a|the|up? cue|lead|leaf|tip|idea|rhythm|pattern|shape|example off|from|out? of? {who} ]
         [ go|goes and? watch|study _ ]
-        [ do|does|doing mine|hers|his ] !@body
+        <!to|i [ do mine|hers|his ] !@body|before|after|on|at|in|every|first
         [ take|taking your cue|lead|rhythm|shape|pattern from {whose} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your on|after {who} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your _? on|after {whose} ]
@@ -346,7 +346,8 @@ _PHRASES = Phrases(
         <!far|long|soon|much|well|often|many|fast [ as|like i am|do|did|have|was|showed|show|just|demonstrated|move|hold|keep ] !said|mentioned|explained|described|told|say|always|last|been
         [ like we|they|he|she did|do|does|showed ] !last|yesterday|before|in
         [ same|identical|similar|exactly|just as|to|like mine|ours|me|@name|his|hers|theirs ]
-        [ as|like|to|with|than mine|ours ]
+        [ as|like|to|with mine|ours ]
+        @dim|@adverb [ than mine|ours ]
         [ as @dim as mine|ours|me ]
         [ as @dim as i ] am|do|go|have|did|was
         [ as _ as mine|ours ]
@@ -398,7 +399,7 @@ _PHRASES = Phrases(
         [ show|shows|showed|shown|showing you ] $
         @name|@role , _? [ show us|them|everyone|everybody ]
         [ as|like|the|that|which i|we|he|she|@name|@role just|already|have? showed|shown|showing|demonstrated|demonstrate|demonstrates|demoed|modelled|modeled|show|shows ]
-        [ i|we|he|she|@name just|already|have|had? showed|shown|demonstrated|demoed|modelled|modeled ]
+        [ i|we|he|she|@name just|already|have|had? showed|shown|demonstrated|demoed|modelled|modeled ] !the|him|them|a|an|her|my|great|up|no|his
         [ i|we|he|she|@name am|is|'s|was|were|are showing|demonstrating|modelling|modeling|demoing ]
         [ as|how|way|like|when|exactly it|just|is|was|already|being? demonstrated|modelled|modeled|presented|demoed|performed ] by|in|on|at|earlier|above|here|last|today|this|now|$
         [ as|like it|just|is|was|already? demonstrated|modelled|modeled|demoed ]
@@ -426,6 +427,12 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, note in _PHRASES.find(sentence):
+        if words[first] == "see" and last == first + 1 and words[last : last + 1] == ["?"] and first == 0 and not _SHOWING & set(sentence.earlier):
+            continue
+        if "show" in words[first:last] and words[last : last + 2] == ["you", "where"] and not any(
+            bits & _BODY for bits in sentence.classes[last:]
+        ):
+            continue
         if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
             if not _stands_alone(sentence, first, last):
                 continue
@@ -450,6 +457,8 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
 
 
+_SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
+_BODY = LEXICON.bits["body"]
 _CARE = frozenset(
     "for out over that your ego it's step edge kerb curb gap door road traffic time clock timer tv telly television film video videos game games match numbers number"
     " display screen scales weight pace water weather news corner floor stairs grandchildren kids football rugby telly's space tongue language dial needle gauge seconds"
@@ -467,6 +476,8 @@ def _watching(sentence: Sentence, place: int) -> bool:
     if words[place].endswith("ing") and before not in ("keep", "stand", "by", "start", "just", "from", ".", ","):
         return False
     if not (place == 0 or classes[place - 1] & LEXICON.mask("leader", "pause") or before in ("you", "to", "me", "all", "everyone", "keep", "by", "you'll", "can", "will", "on", "back")):
+        return False
+    if before == "you" and place + 2 >= len(words) and place > 1 and words[place - 2] in (",", "—"):
         return False
     following = [word for word in words[place + 1 : place + 4]]
     if not following or following[0] in (".", "!", ";", ":"):
@@ -497,7 +508,8 @@ def _not_asked(sentence: Sentence, first: int) -> bool:
 
 
 def _negated(sentence: Sentence, place: int) -> bool:
-    return "not" in sentence.words[max(0, place - 4) : place]
+    before = sentence.words[max(0, place - 4) : place]
+    return "not" in before and before[-2:] not in (["do", "not"], ["does", "not"], ["did", "not"], ["would", "not"])
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:

@@ -24,6 +24,7 @@ class Kind:
     leave: near misses, without any mark of this kind.
     rewrite: words that can stand in place of the marked ones in any sentence,
         or None where only the author can know what is meant.
+    counts_each: whether two marks of a clause are two faults: two places, two colours.
     what: what this kind is, in one sentence.
     """
 
@@ -37,3 +38,4 @@ class Kind:
     leave: tuple[str, ...]
     rewrite: Callable[[Sentence, int, int], str | None] = lambda sentence, first, last: None
     what: str = ""
+    counts_each: bool = False

@@ -234,6 +234,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="looks-only",
     strength="blocks",
+    counts_each=True,
     why="The thing is told apart by its looks alone.",
     suggest=suggest,
     triggers=LEXICON.classes["colour"] | LEXICON.classes["looks"] | _PRINT.triggers,

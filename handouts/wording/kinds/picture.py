@@ -178,6 +178,10 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     inside = words[first:last]
     if "'s" in inside:
         return False
+    if {"mind", "imagine", "imagination"} & set(words):
+        return True
+    if noun in ("recording", "recordings") and words[first] in ("on", "in", "from", "with", "at"):
+        return not any(bits & LEXICON.mask("body", "me") for bits in sentence.classes[last:])
     if noun in ("picture", "pictures") and (after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") or "what" in words[first - 1 : first]):
         return True
     if noun in ("clip", "clips"):

@@ -107,6 +107,7 @@ _STILL = frozenset(
     " works happen happens leave leaves keep keeps start starts".split()
 )
 _DEMONSTRATIVES = frozenset("this that these those".split())
+_FELL = frozenset("sat fell fall lay went came live lived".split())
 _STAYS = frozenset("stay stays remain linger breathe rest wait live be staying hang".split())
 _SAID_BEFORE = frozenset("until till when once where as".split())
 _ABSTRACT = frozenset(
@@ -165,6 +166,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
+        return False
+    if before in _FELL:
         return False
     if word == "here" and _speaks_of_self(sentence, first):
         return False
@@ -330,6 +333,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="pointing",
     strength="blocks",
+    counts_each=True,
     why="A place, direction or size is pointed at, and no words say which.",
     suggest=suggest,
     triggers=_PHRASES.triggers,

@@ -244,6 +244,10 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if note == "looks" and "eye" not in words[first:last] and ("by", "eye") in zip(words[last:], words[last + 1 :], strict=False):
             continue
+        if words[first] in ("look", "looking", "check", "inspect") and {"i", "we", "they", "he", "she"} & set(words[max(0, first - 2) : first]):
+            continue
+        if words[last : last + 2] == ["any", "of"] or words[last - 1 : last + 1] == ["any", "of"] or "i" in words[first - 1 : first]:
+            continue
         around = " ".join(words[max(0, first - 2) : last + 3])
         if any(idiom in around for idiom in _IDIOMS):
             continue
