@@ -8,13 +8,18 @@ writes them.
 
 from __future__ import annotations
 
+import multiprocessing
 import os
+import signal
 import time
+import traceback
 from collections import deque
-from collections.abc import Callable, Iterator
-from concurrent.futures import Future
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any, Protocol, TypeVar
+from multiprocessing.connection import Connection
+from multiprocessing.connection import wait as wait_for_pipes
+from multiprocessing.process import BaseProcess
+from typing import Any, Generic, Protocol, TypeVar
 
 from handouts import __version__
 from handouts.errors import HandoutsError, MissingLibrary, RenderError
@@ -61,12 +66,19 @@ class Workers(Protocol):
 
 
 def work(task: Task) -> Result:
-    """Make one sheet, here and now; what is no bug comes back as a failure."""
+    """Make one sheet, here and now; whatever goes wrong comes back as a failure.
+
+    A fault of the program costs one sheet, and its traceback is shown.
+    """
     begun = time.perf_counter()
     try:
         rendered = FORMS[task.form].render(task.handout, task.settings, task.look)
     except (MissingLibrary, RenderError) as problem:
         return Result(None, str(problem), time.perf_counter() - begun)
+    except Exception as problem:
+        traceback.print_exc()
+        failure = f"this is a fault of the program ({type(problem).__name__}); please report the lines above"
+        return Result(None, failure, time.perf_counter() - begun)
     return Result(rendered, "", time.perf_counter() - begun)
 
 
@@ -80,50 +92,142 @@ class InThisProcess:
         pass
 
 
+@dataclass
+class _Slot(Generic[Step]):
+    """A step on its way; `done` once its result is there or it needs none."""
+
+    step: Step
+    task: Task | None
+    result: Result | None = None
+    done: bool = False
+
+
+@dataclass
+class _Worker:
+    """One process with a pipe of its own: nothing is shared, so that a process
+    which is killed at any moment can hold up no other."""
+
+    process: BaseProcess
+    pipe: Connection
+    slot: _Slot[Any] | None = None
+    until: float = 0.0
+
+
+def _serve(pipe: Connection) -> None:
+    """What a worker process does until its pipe is closed."""
+    # Ctrl-C is for the process that asked; it closes the pipes.
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
+    while True:
+        try:
+            task = pipe.recv()
+        except EOFError:
+            return
+        pipe.send(work(task))
+
+
 class Processes:
     """Several processes of this machine: liblouis and Pango bear no threads."""
 
     def __init__(self, jobs: int):
-        import multiprocessing
-
-        from pebble import ProcessPool
-
-        # A fresh interpreter a worker: nothing half-open is inherited.  The pool
-        # starts none before the first task comes.
-        self._pool = ProcessPool(max_workers=jobs, context=multiprocessing.get_context("spawn"))
+        # A fresh interpreter a worker: nothing half-open is inherited.
+        self._context = multiprocessing.get_context("spawn")
         self._jobs = jobs
+        self._workers: list[_Worker] = []
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
-        return _in_order(steps, self._start, self._finish, self._jobs * _AHEAD)
+        slots: deque[_Slot[Step]] = deque()
+        queue: deque[_Slot[Step]] = deque()
+        for step, task in steps:
+            slot = _Slot(step, task, done=task is None)
+            slots.append(slot)
+            if task is not None:
+                queue.append(slot)
+                self._hand_out(queue)
+            while slots and (slots[0].done or len(slots) > self._jobs * _AHEAD):
+                if not slots[0].done:
+                    self._wait(queue)
+                    continue
+                first = slots.popleft()
+                yield first.step, first.result
+        while slots:
+            if not slots[0].done:
+                self._wait(queue)
+                continue
+            first = slots.popleft()
+            yield first.step, first.result
 
-    def _start(self, task: Task) -> Future[Result]:
-        future: Future[Result] = self._pool.schedule(work, args=[task], timeout=SECONDS_A_SHEET)
-        return future
+    def _hand_out(self, queue: deque[_Slot[Step]]) -> None:
+        """Give waiting tasks to idle workers; start a worker where none is idle."""
+        while queue:
+            worker = next((worker for worker in self._workers if worker.slot is None), None)
+            if worker is None:
+                if len(self._workers) >= self._jobs:
+                    return
+                worker = self._start()
+            worker.slot, worker.until = queue.popleft(), time.monotonic() + SECONDS_A_SHEET
+            try:
+                worker.pipe.send(worker.slot.task)
+            except OSError:
+                self._lose(worker, "the process that was to make it died; make it again alone")
 
-    def _finish(self, future: Future[Result]) -> Result:
-        from pebble import ProcessExpired
+    def _start(self) -> _Worker:
+        ours, theirs = self._context.Pipe()
+        process = self._context.Process(target=_serve, args=(theirs,), daemon=True)
+        process.start()
+        theirs.close()
+        worker = _Worker(process, ours)
+        self._workers.append(worker)
+        return worker
 
-        try:
-            return future.result()
-        except TimeoutError:
-            return Result(None, f"it took longer than {SECONDS_A_SHEET} seconds and was stopped", SECONDS_A_SHEET)
-        except ProcessExpired as problem:
-            return Result(None, f"the process that made it died ({problem}); make it again alone", 0.0)
+    def _wait(self, queue: deque[_Slot[Step]]) -> None:
+        """Wait until at least one worker is done, dead or too late."""
+        busy = [worker for worker in self._workers if worker.slot is not None]
+        left = min(worker.until for worker in busy) - time.monotonic()
+        ready = set(wait_for_pipes([worker.pipe for worker in busy], max(left, 0)))
+        for worker in busy:
+            if worker.pipe in ready:
+                try:
+                    result = worker.pipe.recv()
+                except (EOFError, OSError):
+                    self._lose(worker, "the process that made it died; make it again alone")
+                    continue
+                self._finish(worker, result)
+            elif time.monotonic() >= worker.until:
+                self._lose(worker, f"it took longer than {SECONDS_A_SHEET} seconds and was stopped")
+        self._hand_out(queue)
+
+    @staticmethod
+    def _finish(worker: _Worker, result: Result) -> None:
+        assert worker.slot is not None
+        worker.slot.result, worker.slot.done = result, True
+        worker.slot = None
+
+    def _lose(self, worker: _Worker, failure: str) -> None:
+        """Let go of a worker that is of no use; its sheet is a failure."""
+        self._finish(worker, Result(None, failure, 0.0))
+        self._workers.remove(worker)
+        worker.process.kill()
+        worker.process.join()
+        worker.pipe.close()
 
     def close(self) -> None:
-        self._pool.stop()  # type: ignore[no-untyped-call]
-        self._pool.join()
+        for worker in self._workers:
+            worker.pipe.close()
+            worker.process.terminate()
+        for worker in self._workers:
+            worker.process.join()
+        self._workers.clear()
 
 
 class Cluster:
     """Workers of a Dask scheduler, on as many machines as it knows.
 
     address: of the scheduler, such as "tcp://10.0.0.5:8786".
-    wait: how long it may take to answer.
+    wait: seconds that it may take to answer.
     Raises ClusterMissing when the extra is not installed or nobody answers.
     """
 
-    def __init__(self, address: str, wait: str = "10s"):
+    def __init__(self, address: str, wait: float = 10):
         try:
             from distributed import Client
         except ImportError as problem:
@@ -162,7 +266,7 @@ class Cluster:
                 except ImportError:
                     return "none"
 
-        told = self._client.run(version)  # type: ignore[no-untyped-call]
+        told = self._client.run(version)
         others = sorted({f"{worker} has {found}" for worker, found in told.items() if found != own})
         if others:
             self.close()
@@ -172,12 +276,21 @@ class Cluster:
             )
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
-        workers = max(1, len(self._client.scheduler_info()["workers"]))
-        return _in_order(steps, self._start, self._finish, workers * _AHEAD)
+        ahead = max(1, len(self._client.scheduler_info()["workers"])) * _AHEAD
+        waiting: deque[tuple[Step, Any]] = deque()
+        for step, task in steps:
+            waiting.append((step, self._start(task) if task else None))
+            while waiting and (waiting[0][1] is None or len(waiting) > ahead):
+                yield self._finished(*waiting.popleft())
+        for step, future in waiting:
+            yield self._finished(step, future)
 
-    def wait_for(self, count: int, wait: str = "60s") -> None:
+    def _finished(self, step: Step, future: Any) -> tuple[Step, Result | None]:
+        return step, None if future is None else self._finish(future)
+
+    def wait_for(self, count: int, wait: float = 60) -> None:
         """Wait until that many workers have joined the scheduler; TimeoutError if they do not."""
-        self._client.wait_for_workers(count, timeout=wait)  # type: ignore[no-untyped-call]
+        self._client.wait_for_workers(count, timeout=wait)
 
     def _start(self, task: Task) -> Any:
         # pure=False: two equal tasks are two sheets.  A worker that dies costs
@@ -197,26 +310,6 @@ class Cluster:
 
 class ClusterMissing(HandoutsError):
     """The cluster asked for is not to be had."""
-
-
-def _in_order(
-    steps: Iterator[tuple[Step, Task | None]],
-    start: Callable[[Task], Any],
-    finish: Callable[[Any], Result],
-    ahead: int,
-) -> Iterator[tuple[Step, Result | None]]:
-    """Steps in order, with at most `ahead` tasks on their way."""
-    waiting: deque[tuple[Step, Any]] = deque()
-    running = 0
-    for step, task in steps:
-        waiting.append((step, start(task) if task else None))
-        running += task is not None
-        while waiting and (running >= ahead or waiting[0][1] is None):
-            first, future = waiting.popleft()
-            running -= future is not None
-            yield first, finish(future) if future is not None else None
-    for step, future in waiting:
-        yield step, finish(future) if future is not None else None
 
 
 def workers_for(jobs: int | None, sheets: int, cluster: str | None) -> Workers:

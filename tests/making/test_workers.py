@@ -89,7 +89,7 @@ def test_a_few_sheets_need_no_processes_and_a_cluster_must_be_there():
     assert isinstance(many, Processes)
     many.close()
     with pytest.raises(ClusterMissing, match="no Dask scheduler answers"):
-        Cluster("tcp://127.0.0.1:9", wait="1s")
+        Cluster("tcp://127.0.0.1:9", wait=1)
 
 
 @pytest.fixture
@@ -139,13 +139,35 @@ def test_workers_with_another_version_are_refused(scheduler, monkeypatch):
         Cluster(address)
 
 
-def test_results_are_bounded_on_their_way():
-    started = []
+def test_only_a_few_steps_are_on_their_way_at_once():
+    pulled = []
 
-    def start(each):
-        started.append(each)
-        return each
+    def many():
+        for number in range(1000):
+            pulled.append(number)
+            yield number, task(number)
 
-    stream = module._in_order(((n, task(n)) for n in range(1000)), start, lambda future: future, 5)
-    next(stream)
-    assert len(started) <= 6
+    workers = Processes(2)
+    try:
+        next(workers.run(many()))
+    finally:
+        workers.close()
+    assert len(pulled) <= 10
+
+
+def test_a_fault_of_the_program_costs_one_sheet_and_shows_itself(capfd):
+    wrong = Task("screen", "not a handout", ScreenForm(), Look())
+    results = list(InThisProcess().run(iter([(0, wrong), (1, task(1))])))
+    assert "fault of the program" in results[0][1].failure
+    assert results[1][1].rendered is not None
+    assert "Traceback" in capfd.readouterr().err
+
+
+def test_a_worker_that_hangs_is_stopped(monkeypatch):
+    monkeypatch.setattr(module, "SECONDS_A_SHEET", 0)
+    workers = Processes(1)
+    try:
+        [(_, result)] = list(workers.run(iter([(0, task(0))])))
+    finally:
+        workers.close()
+    assert result.rendered is None and "was stopped" in result.failure
