@@ -49,34 +49,48 @@ class Allow(NamedTuple):
 
 def find_allows(text: str) -> tuple[Allow, ...]:
     """The comments that let something stand, in order, each with what is wrong with it."""
+    read = [
+        (start, match)
+        for start, end in comments(text)
+        if end - start <= _LONGEST and (match := _ALLOW.fullmatch(text, start, end))
+    ]
+    below: dict[int, int] = {}  # from the beginning of a line with a comment: lines down to its words
+    for start, match in reversed(read):
+        begin = text.rfind("\n", 0, start) + 1
+        if begin not in below:
+            below[begin] = _lines_down(text, begin, match.end(), below)
     found = []
     line, counted = 1, 0  # the line of the character `counted`
-    for start, end in comments(text):
-        match = _ALLOW.fullmatch(text, start, end) if end - start <= _LONGEST else None
-        if match is None:
-            continue
+    for start, match in read:
         line += text.count("\n", counted, start)
         counted = start
         name, reason = match[1].lower(), " ".join(match[3].split())
         flaw = None
         if name not in ALL_NAMES:
             wrong = f"There is no kind or check '{match[1]}'." if name else "The comment names no kind or check."
-            flaw = Flaw(start, end, wrong, f"Write '<!-- allow NAME: reason -->'; {instead_of(name)}.")
+            flaw = Flaw(start, match.end(), wrong, f"Write '<!-- allow NAME: reason -->'; {instead_of(name)}.")
         elif not match[2] or not reason:
             wrong = "The comment gives no reason, so it lets nothing stand."
-            flaw = Flaw(start, end, wrong, f"Write '<!-- allow {name}: your reason -->'.")
-        found.append(Allow(start, end, line + _lines_down(text, start, end), name, reason, flaw))
+            flaw = Flaw(start, match.end(), wrong, f"Write '<!-- allow {name}: your reason -->'.")
+        speaks_for = line + below[text.rfind("\n", 0, start) + 1]
+        found.append(Allow(start, match.end(), speaks_for, name, reason, flaw))
     return tuple(found)
 
 
-def _lines_down(text: str, start: int, end: int) -> int:
+def _lines_down(text: str, begin: int, end: int, below: dict[int, int]) -> int:
     """How many lines below its first a comment speaks for: none when words stand
-    beside it, else as many as to the next line with words."""
-    begin, down = text.rfind("\n", 0, start) + 1, 0
+    beside it, else as many as to the next line with words.
+
+    begin: of the comment's line.  end: of the comment.  below: the same for
+    lines further down.
+    """
+    down = 0
     stop = text.find("\n", end)
     while stop >= 0 and down < _FURTHEST and not _without_comments(text[begin:stop]).strip():
         down += text.count("\n", begin, stop) + 1
         begin = stop + 1
+        if begin in below:
+            return min(down + below[begin], _FURTHEST)
         stop = text.find("\n", begin)
     return down
 

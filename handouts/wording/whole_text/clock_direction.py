@@ -13,9 +13,7 @@ from handouts.wording.whole_text.hours import (
     HOUR,
     Hours,
     arithmetic,
-    find_hours,
     from_twelve,
-    may_hold_hours,
     spoken_hour,
 )
 
@@ -126,13 +124,12 @@ def _words(language: str) -> _Words:
 
 def _find(document: Document) -> Iterator[Flaw]:
     language = document.language
-    if not may_hold_hours(document.prose, language):
+    if not document.hours:
         return
     words = _words(language)
     floor = document.facts.clock in ("", "floor")
-    for piece in document.pieces:
-        if not may_hold_hours(piece.text, language):
-            continue
+    for piece, named in document.hours:
+        all_hours = [hours for hours in named if all(1 <= hour < 13 for hour in hours.values)]
         flaws = [
             Flaw(
                 found.start(),
@@ -140,10 +137,7 @@ def _find(document: Document) -> Iterator[Flaw]:
                 f"There is no hour '{found[0]}' on a clock of 12.",
                 "Write an hour from 1 to 12.",
             )
-            for found in words.no_hour.finditer(piece.text)
-        ]
-        all_hours = [
-            hours for hours in find_hours(piece.text, language) if all(1 <= hour < 13 for hour in hours.values)
+            for found in (words.no_hour.finditer(piece.text) if len(all_hours) < len(named) else ())
         ]
         for at, hours in enumerate(all_hours):
             begin = all_hours[at - 1].end if at else 0

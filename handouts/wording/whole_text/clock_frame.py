@@ -8,7 +8,7 @@ from functools import cache
 
 from handouts.wording.whole_text.check import Check, Flaw
 from handouts.wording.whole_text.document import Document
-from handouts.wording.whole_text.hours import find_hours, may_hold_hours, spoken_hour
+from handouts.wording.whole_text.hours import spoken_hour
 
 # Where 12 may be: the words of each clock frame.  "across" has the ceiling
 # too, when the reader lies on the back.
@@ -55,7 +55,7 @@ def _place(language: str, place: str) -> re.Pattern[str]:
 
 def _find(document: Document) -> Iterator[Flaw]:
     language = document.language
-    if not may_hold_hours(document.prose, language):
+    if not document.hours:
         return
     statement = _statement(language)
     said = _SAID_FR if language == "fr" else _SAID
@@ -63,13 +63,10 @@ def _find(document: Document) -> Iterator[Flaw]:
     places: set[str] = set()
     first_statement: Flaw | None = None
     wanted = _FRAMES.get(document.facts.clock, "")
-    for piece in document.pieces:
-        if not may_hold_hours(piece.text, language):
-            continue
-        hours = find_hours(piece.text, language)
-        if not hours:
-            continue
-        if statement.search(piece.text):
+    for piece, hours in document.hours:
+        if told and (not wanted or wanted in places):
+            return
+        if any(12 in named.values for named in hours) and statement.search(piece.text):
             told = True
             found = {place for place in _PLACES[language] if _place(language, place).search(piece.text)}
             places |= found
@@ -92,7 +89,7 @@ def _find(document: Document) -> Iterator[Flaw]:
                 f"Say it first, such as: '{example}.'",
             )
             told = True
-    if first_statement is not None and wanted not in places:
+    if first_statement is not None:
         yield first_statement
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, cached_property
@@ -11,12 +12,14 @@ from typing import Any, NamedTuple
 
 from handouts.errors import Fault, StudioFaults
 from handouts.wording.prose import blank_out, front_matter_end, sentence_spans
+from handouts.wording.whole_text.hours import Hours, find_hours, places_of_hours
 from handouts.wording.whole_text.reading import Reading, measure
 
 _PART_NAMES = Path(__file__).resolve().parents[2] / "languages" / "parts.yaml"
 _HEADING = re.compile(r"(?m)^[ ]{0,3}(#{1,6})[ \t]+(\S[^\n]*)$")
 _LETTER = re.compile(r"[^\W_]")
-_LEADING = re.compile(r"\s*(?:(?:[-*+>]|\d{1,9}[.)])(?:\s+|$))*")
+_LEADING = re.compile(r"(?:(?:[-*+>]|\d{1,9}[.)])(?:\s+|$))*")
+_MARKERS = frozenset("-*+>0123456789")
 _FIELD = re.compile(r"\s*\n[ ]{0,3}[^\s:#-][^\n:]*:(?:[ \t]|\n)")
 
 
@@ -101,6 +104,31 @@ class Document:
         return tuple(_pieces(self.prose))
 
     @cached_property
+    def piece_starts(self) -> list[int]:
+        return [piece.start for piece in self.pieces]
+
+    def piece_at(self, place: int) -> Piece | None:
+        """The sentence with the character at `place`; None in a heading or between sentences."""
+        number = bisect_right(self.piece_starts, place) - 1
+        piece = self.pieces[number] if number >= 0 else None
+        return piece if piece and place < piece.end else None
+
+    @cached_property
+    def hours(self) -> tuple[tuple[Piece, list[Hours]], ...]:
+        """The sentences that name hours of the clock as directions, each with its hours."""
+        found = []
+        before: Piece | None = None
+        for place in places_of_hours(self.prose, self.language):
+            piece = self.piece_at(place)
+            if piece is None or piece is before:
+                continue
+            before = piece
+            hours = find_hours(piece.text, self.language)
+            if hours:
+                found.append((piece, hours))
+        return tuple(found)
+
+    @cached_property
     def reading(self) -> Reading:
         return measure((piece.text for piece in self.pieces), self.language)
 
@@ -123,12 +151,17 @@ def same_words(heading: str) -> str:
 def _pieces(prose: str) -> Iterator[Piece]:
     for start, end in sentence_spans(prose):
         text = prose[start:end]
-        if _HEADING.match(text.strip("\n")):
+        words = text.strip()
+        if not words:
             continue
-        first = _LEADING.match(text).end()  # type: ignore[union-attr]
-        words = text[first:].rstrip()
+        first = words[0]
+        if first == "#" and _HEADING.match(words):
+            continue
+        if first in _MARKERS:
+            words = words[_LEADING.match(words).end() :]  # type: ignore[union-attr]
         if _LETTER.search(words):
-            yield Piece(start + first, start + first + len(words), words)
+            end = start + len(text.rstrip())
+            yield Piece(end - len(words), end, words)
 
 
 @cache

@@ -41,17 +41,16 @@ def words_of(text: str) -> list[str]:
 
 def measure(sentences: Iterable[str], language: str) -> Reading:
     """How some sentences read; each holds a word at least."""
-    lengths = []
-    counts: Counter[str] = Counter()
-    for sentence in sentences:
-        words = words_of(sentence.lower())
-        lengths.append(len(words))
-        counts.update(words)
-    total, longest = sum(lengths), max(lengths, default=0)
+    texts = list(sentences)
+    counts = Counter(words_of("\n".join(texts).lower()))
+    total, longest = sum(counts.values()), 0
+    for text in texts:
+        if len(text) > 2 * longest:  # a shorter one cannot have more words
+            longest = max(longest, len(words_of(text)))
     if language != "en":
-        return Reading(total, len(lengths), longest, None, None)
+        return Reading(total, len(texts), longest, None, None)
     spoken = sum(syllables(word) * count for word, count in counts.items())
     grade = None
     if total >= FEWEST:
-        grade = round(0.39 * total / len(lengths) + 11.8 * spoken / total - 15.59, 1)
-    return Reading(total, len(lengths), longest, spoken, grade)
+        grade = round(0.39 * total / len(texts) + 11.8 * spoken / total - 15.59, 1)
+    return Reading(total, len(texts), longest, spoken, grade)

@@ -8,15 +8,18 @@ from functools import cache
 from typing import NamedTuple
 
 from handouts.wording.whole_text.check import Check, Flaw
-from handouts.wording.whole_text.document import Document
+from handouts.wording.whole_text.document import Document, Piece
 
 
 class _Words(NamedTuple):
     """landmark: a paired landmark in the singular with its article, "noun" its
-    noun.  sided: words in the same step that settle which one is meant."""
+    noun.  sided: words in the same step that settle which one is meant.
+    height: words right before it that make it a height, which both sides share.
+    """
 
     landmark: re.Pattern[str]
     sided: re.Pattern[str]
+    height: re.Pattern[str]
 
 
 @cache
@@ -37,6 +40,7 @@ def _words(language: str) -> _Words:
                 r"arrière)\b",
                 re.IGNORECASE,
             ),
+            height=re.compile(r"(?:hauteur|niveau)\s+de\s+$", re.IGNORECASE),
         )
     nouns = (
         "knee|kneecap|foot|heel|ankle|calf|shin|thigh|hip|buttock|shoulder|shoulder blade|elbow|wrist|hand|palm|fist|"
@@ -45,7 +49,7 @@ def _words(language: str) -> _Words:
     ).replace(" ", r"\s+")
     return _Words(
         landmark=re.compile(
-            rf"(?<!as high as )(?<!as low as )(?<!as far as )(?<!level with )(?<!height of )\b(?:your|the)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
+            rf"\b(?:your|the)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
             r"of\s+(?:the|a|your)\s+(?:bed|bench|mat|page|stairs?|list|chair|clock|hand|foot|thumb|hip|shoulder|knee)|"
             r"on\s+(?:that|the\s+same|this|each|the\s+other)|above|below|that|which|nearest|closest|press|raise|curl|bend|"
             r"of\s+(?:that|the\s+same|this|the\s+\w+\s+(?:hand|foot|arm|leg|side))|cuff|crease|point|position|blades|points|cords|bones|"
@@ -58,6 +62,7 @@ def _words(language: str) -> _Words:
             r"straight|two|every|whichever|alternat\w+|lifting|hanging)\b",
             re.IGNORECASE,
         ),
+        height=re.compile(r"(?:(?:high|low|far)\s+as|level\s+with|height\s+of)\s+$", re.IGNORECASE),
     )
 
 
@@ -65,19 +70,26 @@ def _find(document: Document) -> Iterator[Flaw]:
     if not document.is_exercise:
         return
     words = _words(document.language)
-    for piece in document.pieces:
-        landmarks = list(words.landmark.finditer(piece.text))
-        if not landmarks or words.sided.search(document.prose, _line_start(document.prose, piece.start), piece.end):
+    told: Piece | None = None
+    for found in words.landmark.finditer(document.prose):
+        piece = document.piece_at(found.start())
+        if (
+            piece is None
+            or piece is told
+            or words.height.search(document.prose, max(0, found.start() - 20), found.start())
+        ):
             continue
-        found = landmarks[0]
+        if words.sided.search(document.prose, _line_start(document.prose, piece.start), piece.end):
+            continue
+        told = piece
         noun = " ".join(found["noun"].split())
         if document.language == "fr":
             example = f"'{noun} droit(e)', 'chaque {noun}' ou '{noun} du même côté'"
         else:
             example = f"'your right {noun}', 'each {noun}' or 'the {noun} on the same side'"
         yield Flaw(
-            piece.start + found.start(),
-            piece.start + found.end(),
+            found.start(),
+            found.end(),
             f"The body has two of these, and the step does not say which {noun} is meant.",
             f"Write {example}.",
         )

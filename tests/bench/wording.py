@@ -1,0 +1,192 @@
+"""How fast the wording checker is: against proselint, from a cold start, and as texts grow.
+
+    python tests/bench/wording.py          all figures, a few minutes
+    python tests/bench/wording.py --quick  smaller texts, half a minute
+
+Prints ratios, each measured side by side in one run on one core, in processor
+time, so that other work on the machine does not count.  A figure of one machine
+says nothing about another; a ratio says something about both.
+"""
+
+from __future__ import annotations
+
+import argparse
+import gc
+import json
+import os
+import platform
+import resource
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterable, Iterator
+from itertools import cycle
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT))
+
+from handouts.wording import check_text  # noqa: E402
+from handouts.wording.checking import check_all  # noqa: E402
+
+MEGABYTE = 1_000_000
+SHORT = "exercise_texts/hip-hinge.md"
+
+
+def passages() -> list[str]:
+    """The library and the open passages of the corpus, in English."""
+    texts = [
+        path.read_text("utf-8") for path in sorted((ROOT / "exercise_texts").glob("*.md")) if path.name.count(".") == 1
+    ]
+    for path in sorted((ROOT / "tests" / "wording_corpus").glob("open_*.jsonl")):
+        texts += [json.loads(line)["text"] for line in path.read_text("utf-8").splitlines()]
+    return texts
+
+
+def prose(size: int) -> str:
+    """About `size` characters of real wording, over and over in the same order."""
+    pieces = []
+    length = 0
+    for text in cycle(passages()):
+        body = text.split("\n---\n", 1)[1] if text.startswith("---") else text
+        pieces.append(body)
+        length += len(body) + 2
+        if length >= size:
+            return "\n\n".join(pieces)
+    raise AssertionError
+
+
+def shapes(size: int) -> Iterator[tuple[str, str]]:
+    """Texts that are made to be slow, each of about `size` characters."""
+    yield "one line", " ".join(prose(size).split())
+    yield "one word, over and over", "like " * (size // 5)
+    yield "one trigger, over and over", "look at this here " * (size // 18)
+    yield "one long word", "a" * size
+    yield "nested brackets", "[" * (size // 2) + "]" * (size // 2)
+    yield "open brackets and links", "[a](" * (size // 4)
+    yield "backticks", "` `` ``` " * (size // 9)
+    yield "opened comments", "<!-- allow pointing: a -->\n" * (size // 27)
+    yield "never closed comments", "<!-- " * (size // 5)
+    yield "list items", "- Set your right foot at 2 o'clock.\n" * (size // 36)
+    yield "hours without an end", "at 2 and 10, 11 " * (size // 16)
+    yield "headings", "## Movement\n\n" * (size // 13)
+    yield "empty lines", "\n" * size
+    yield "commas", "left, right, " * (size // 13)
+
+
+def seconds(work: Callable[[], object], repeat: int = 3) -> float:
+    """Of processor time, the shortest of some runs."""
+    best = float("inf")
+    for _ in range(repeat):
+        start = time.process_time()
+        work()
+        best = min(best, time.process_time() - start)
+    return best
+
+
+def line(name: str, value: str) -> None:
+    print(f"{name:<58} {value}", flush=True)
+
+
+def against_proselint(folder: Path, size: int) -> None:
+    files = []
+    for number in range(4):
+        path = folder / f"text-{number}.md"
+        path.write_text(prose(size // 4), "utf-8")
+        files.append(str(path))
+    total = sum(os.path.getsize(file) for file in files)
+    marks = seconds(lambda: [check_text(Path(file).read_text("utf-8")) for file in files])
+    whole = seconds(lambda: check_all(files))
+    line("Marks alone, MB a second", f"{total / MEGABYTE / marks:.2f}")
+    line("Marks and checks of whole texts, MB a second", f"{total / MEGABYTE / whole:.2f}")
+
+    from proselint.checks import __register__
+    from proselint.config import DEFAULT
+    from proselint.registry import CheckRegistry
+    from proselint.tools import LintFile
+
+    registry = CheckRegistry()
+    registry.register_many(__register__)
+    theirs = seconds(lambda: [LintFile(Path(file), Path(file).read_text("utf-8")).lint(DEFAULT) for file in files], 1)
+    line("proselint on the same files, MB a second", f"{total / MEGABYTE / theirs:.2f}")
+    line("Throughput against proselint", f"{theirs / whole:.1f} times")
+    ours = command([sys.executable, "-m", "handouts", "check", *files])
+    other = command([sys.executable, "-m", "proselint", "check", *files])
+    line("The same as commands, start included", f"{other / ours:.1f} times")
+
+
+def command(arguments: list[str]) -> float:
+    """The processor seconds of a program with its byte code kept, as an installed one has it."""
+    environment = {key: value for key, value in os.environ.items() if key != "PYTHONDONTWRITEBYTECODE"}
+    environment |= {
+        "PYTHONPATH": str(ROOT),
+        "PYTHONPYCACHEPREFIX": str(Path(tempfile.gettempdir()) / "handouts-bench-bytecode"),
+    }
+    before = resource.getrusage(resource.RUSAGE_CHILDREN)
+    subprocess.run(
+        arguments, cwd=ROOT, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False
+    )
+    after = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime
+
+
+def cold_start(repeat: int) -> None:
+    """Interleaved, so that a busy moment of the machine falls on both."""
+    ours, bare = [], []
+    for turn in range(repeat + 1):
+        checking = command([sys.executable, "-m", "handouts", "check", SHORT])
+        importing = command([sys.executable, "-c", "import click, yaml, markdown"])
+        if turn:  # the first writes the byte code
+            ours.append(checking)
+            bare.append(importing)
+    line("One short file from a cold start, ms", f"{statistics.median(ours) * 1000:.0f}")
+    line(
+        "The same against importing click, yaml and markdown",
+        f"{statistics.median(ours) / statistics.median(bare):.2f} times",
+    )
+
+
+def growth(folder: Path, sizes: Iterable[int]) -> None:
+    """Seconds a megabyte at each size; a flat line means linear."""
+    path = folder / "growing.md"
+    rates = []
+    for size in sizes:
+        path.write_text(prose(size), "utf-8")
+        rates.append(seconds(lambda: check_all([str(path)]), 1) / (size / MEGABYTE))
+        line(f"Prose of {size / MEGABYTE:g} MB, seconds a MB", f"{rates[-1]:.2f}")
+    line("Seconds a MB, largest against smallest size", f"{rates[-1] / rates[0]:.2f} times")
+
+
+def made_to_be_slow(folder: Path, size: int) -> None:
+    """Each shape at two sizes: twice the size should take twice the time."""
+    path = folder / "slow.md"
+    smaller = dict(shapes(size // 2))
+    for name, text in shapes(size):
+        path.write_text(smaller[name], "utf-8")
+        half = seconds(lambda: check_all([str(path)]), 1)
+        path.write_text(text, "utf-8")
+        full = seconds(lambda: check_all([str(path)]), 1)
+        rate = len(text.encode()) / MEGABYTE / full
+        line(
+            f"{name}, {size / MEGABYTE:g} MB",
+            f"{rate:.2f} MB a second; twice the size takes {full / half:.2f} times as long",
+        )
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--quick", action="store_true", help="smaller texts")
+    quick = parser.parse_args().quick
+    gc.disable()  # as the command does
+    print(f"Python {platform.python_version()}, {os.cpu_count()} cores, {platform.machine()}")
+    with tempfile.TemporaryDirectory() as folder:
+        against_proselint(Path(folder), MEGABYTE // (4 if quick else 1))
+        cold_start(5 if quick else 15)
+        growth(Path(folder), (MEGABYTE // 10, MEGABYTE) if quick else (MEGABYTE // 10, MEGABYTE, 20 * MEGABYTE))
+        made_to_be_slow(Path(folder), MEGABYTE if quick else 20 * MEGABYTE)
+
+
+if __name__ == "__main__":
+    main()
