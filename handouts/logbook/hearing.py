@@ -23,6 +23,7 @@ from handouts.models import Side
 
 _KEYS = re.compile(r"^[0-9]+(?:\*[0-9]+)+\*?$")
 _QUESTION = re.compile(r"[^.;\n!?]*\?+")
+_LEANING = re.compile(r"\b[cdjlmnst]['\u2019]$", re.IGNORECASE)
 _LABEL_END = re.compile(r"[;\n]")
 _SECONDS = {"hour": 3600, "minute": 60, "second": 1}
 
@@ -322,7 +323,8 @@ class _Ears:
             end = self.names.run(clause, start)
             if start <= index < end:
                 return True
-        return False
+        pair = self.names.said(token.text for token in clause[index : index + 2] if token.kind == "word")
+        return len(pair) == 2 and bool(self.names.within(pair, self.names.by_id))
 
     def _label_with_none(self, clause: list[Token]) -> bool:
         """ "Pain: no"."""
@@ -347,7 +349,7 @@ class _Ears:
         return False
 
     def _warn(self, pain: list[Token], text: str) -> None:
-        said = text[pain[0].start : pain[-1].end].strip(" ,")
+        said = text[_from(text, pain[0].start) : pain[-1].end].strip(" ,")
         for word in self.words.table["but"]:
             if folded(said).startswith(f"{word} "):
                 said = said[len(str(word)) + 1 :].strip()
@@ -379,6 +381,7 @@ class _Part:
         self.loose: list[Token] = []
 
     def hear(self) -> None:
+        self._leading_day()
         if self._is_slate_line():
             self._slate_number()
         while self.at < len(self.tokens):
@@ -433,7 +436,20 @@ class _Part:
         first = self._number()
         assert first is not None
         self.ears.open(number=int(first.value))
-        self.at = 1 if self._number(1) is not None else 2
+        self.at += 1 if self._number(1) is not None else 2
+
+    def _leading_day(self) -> None:
+        """A day at the start: the line goes on behind it."""
+        while (token := self._peek()) is not None:
+            if token.kind in ("date", "unclear"):
+                self.ears.dates.append((token.text, token.date))
+                self.at += 1
+            elif used := self._day():
+                self.at += used
+            elif token.kind == "sign" and token.text in (":", ",", "-", "–") and self.at:
+                self.at += 1
+            else:
+                return
 
     # --- one step --------------------------------------------------------------
 
@@ -441,7 +457,9 @@ class _Part:
         token = self.tokens[self.at]
         if self._begins_exercise(token):
             return
-        if token.kind == "number":
+        if token.kind == "number" and (used := self._day()):
+            self.at += used
+        elif token.kind == "number":
             self._hear_number(token)
         elif token.kind == "clock":
             self._put_loose_words()
@@ -776,7 +794,7 @@ class _Part:
     def _put_loose_words(self) -> None:
         """Words that say nothing of numbers are a note, in the client's words."""
         if any(not self.words.has("filler", token.text) for token in self.loose):
-            said = self.text[self.loose[0].start : self.loose[-1].end]
+            said = self.text[_from(self.text, self.loose[0].start) : self.loose[-1].end]
             only_total = all(
                 self.words.has("filler", token.text) or self.words.has("total", token.text) for token in self.loose
             )
@@ -787,6 +805,12 @@ class _Part:
                 else:
                     claim.words.append(said)
         self.loose.clear()
+
+
+def _from(text: str, start: int) -> int:
+    """Where a word begins, with the article that leans on it: "l'épaule"."""
+    found = _LEANING.search(text, max(0, start - 2), start)
+    return found.start() if found else start
 
 
 def _whole(token: Token) -> bool:

@@ -14,7 +14,8 @@ LONGEST = 4000
 """Characters of a message; a log of a whole session has a few hundred."""
 
 _PIECE = re.compile(
-    r"""(?P<date>[0-9]{4}-[0-9]{2}-[0-9]{2}(?![0-9]))
+    r"""(?P<half>½)
+      | (?P<date>[0-9]{4}-[0-9]{2}-[0-9]{2}(?![0-9]))
       | (?P<unclear>0[0-9][-./][0-9]{1,2}(?:[-./][0-9]{2,4})?(?![0-9]))
       | (?P<clock>[0-9]{1,2}:[0-9]{2}(?::[0-9]{2})?(?![0-9]))
       | (?P<number>(?:(?<![\w)])[-\u2212])?[0-9]+(?:[.,][0-9]+(?![.,]?[0-9]))?)
@@ -23,7 +24,7 @@ _PIECE = re.compile(
       | (?P<sign>[^\w\s]|\n)""",
     re.VERBOSE,
 )
-_MARKS = {"×": "x", "*": "*", "½": "½", "\u2212": "-"}
+_MARKS = {"×": "x", "\u2212": "-"}
 
 
 @dataclass(frozen=True)
@@ -62,6 +63,8 @@ def cut(text: str, words: Words) -> list[Token]:
             tokens += _numbers(piece, start, glued, text, words)
         elif kind == "date":
             tokens.append(Token("date", piece, start, end, glued, date=_date(piece)))
+        elif kind == "half":
+            tokens.append(Token("sign", "½", start, end, glued))
         elif kind == "sign":
             # A hyphen or an apostrophe within a word joins its halves.
             inside = piece in "-'\u2019\u2010" and glued and text[end : end + 1].isalpha()
