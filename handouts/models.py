@@ -13,7 +13,7 @@ from __future__ import annotations
 import datetime
 from collections.abc import Callable
 from decimal import Decimal
-from itertools import pairwise
+from itertools import chain, pairwise
 from typing import Annotated, Any, Generic, Literal, TypeAlias, TypeVar
 
 from pydantic import (
@@ -214,9 +214,13 @@ class Option(Model):
 
     Its words are the list item of the same name under Easier or Harder.  A
     field that is None leaves the exercise's own value as it is.
+
+    one_handed: for clients with one hand that grips, and for them first; no
+        other client meets it.
     """
 
     title: Words | None = None
+    one_handed: YesNo = Field(False, alias="one handed")
     equipment: ListOf[KitChoice] | None = None
     position: Position | None = None
     sides: SidePattern | None = None
@@ -327,11 +331,16 @@ TextBlock: TypeAlias = Paragraph | ItemList
 
 class Part(Model):
     """One headed part of an exercise text.  Texts keep Markdown emphasis
-    (**strong**) and nothing else of Markdown."""
+    (**strong**) and nothing else of Markdown.
+
+    option: id of the option whose words these are, in place of the part's
+        own; None for the part itself.
+    """
 
     name: PartName
     blocks: tuple[TextBlock, ...]
     line: int
+    option: str | None = None
 
 
 class Exercise(Model):
@@ -340,6 +349,7 @@ class Exercise(Model):
     id: the file's stem.  path: the file, relative to the studio (or to the
         starter library), for messages.  starter: True for the texts that come
         with the program.
+    variants: whole parts in the words of one option.
     """
 
     id: str
@@ -347,9 +357,12 @@ class Exercise(Model):
     starter: bool
     facts: ExerciseFacts
     parts: tuple[Part, ...]
+    variants: tuple[Part, ...] = ()
 
-    def part(self, name: PartName) -> Part | None:
-        return next((part for part in self.parts if part.name == name), None)
+    def part(self, name: PartName, option: str | None = None) -> Part | None:
+        """A part in the words of an option, where the option has its own."""
+        own = (part for part in self.variants if option and (part.name, part.option) == (name, option))
+        return next(chain(own, (part for part in self.parts if part.name == name)), None)
 
 
 # --- plans -------------------------------------------------------------------
@@ -1003,6 +1016,8 @@ class ClientFacts(Model):
     pictures: "liked" lets likenesses from sighted life into the sheet.
     touch: how the coach may teach: "words only", "client feels coach",
         "coach guides client".
+    knows: ids of exercises that the client knows by heart; the sheet tells
+        them shortly, without kit, start and movement.
     loads: what the trainer asks for, by exercise id; goes before the plan's.
     private: the trainer's notes, on health too.  Never printed, never logged.
     """
@@ -1029,6 +1044,7 @@ class ClientFacts(Model):
     limits: ListOf[Limit] = ()
     care: CareList = ()
     plans: ListOf[PlanChoice] = Field(min_length=1)
+    knows: ListOf[Code] = ()
     loads: MapOf[OneOrTwoSided] = {}
     best_sets: MapOf[BestSet] = Field({}, alias="best sets")
     screening: Screening | None = None

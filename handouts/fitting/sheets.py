@@ -57,9 +57,12 @@ _STRONG = re.compile(r"\*\*(.+?)\*\*")
 # Harder is left out: going on is decided in the plan, not alone on the floor.
 _PARTS_BEFORE_COUNT: tuple[PartName, ...] = ("Equipment", "Start position", "Movement", "Breathing", "Count")
 _PARTS_AFTER: tuple[PartName, ...] = ("Key points", "Finish", "Easier")
+_ALL_PARTS: frozenset[PartName] = frozenset((*_PARTS_BEFORE_COUNT, *_PARTS_AFTER))
 _MIRRORED: tuple[PartName, ...] = ("Start position", "Movement")
 # A warm-up or cool-down exercise is told shortly: how it starts, goes and ends.
 _EASY_PARTS: frozenset[PartName] = frozenset({"Start position", "Movement", "Breathing", "Finish"})
+# So is one that the client knows by heart: what to mind, and the way out.
+_KNOWN_PARTS: frozenset[PartName] = frozenset({"Breathing", "Key points", "Finish"})
 
 
 def sheet(kind: SheetKind, session: FittedSession) -> Handout:
@@ -510,20 +513,23 @@ def _description(session: FittedSession, exercise: FittedExercise, anchor: str) 
     first = exercise.sides[0] if exercise.sides else None
     swap = bool(facts.written_for and first and first != facts.written_for)
     foreign = facts.language if facts.language != words.language else ""
-    parts = _EASY_PARTS if exercise.number == 0 else frozenset((*_PARTS_BEFORE_COUNT, *_PARTS_AFTER))
+    known = text.id in client.knows and exercise.option is None
+    if known:
+        yield Paragraph(words.line("told_shortly"))
+    parts = _KNOWN_PARTS if known else _EASY_PARTS if exercise.number == 0 else _ALL_PARTS
     for name in (name for name in _PARTS_BEFORE_COUNT if name in parts):
-        yield from _part(text.part(name), words, anchor, swap, foreign)
-    if facts.written_for and len(exercise.sides) == 2 and not exercise.alternating and first:
+        yield from _part(text.part(name, exercise.option), words, anchor, swap, foreign)
+    if facts.written_for and len(exercise.sides) == 2 and not exercise.alternating and first and not known:
         if client.other_side == "short":
             yield Paragraph(words.line("other_side_short"))
         else:
             yield _heading(3, words.line("other_side_title"), f"{anchor}-other-side")
             for name in _MIRRORED:
-                yield from _part(text.part(name), words, f"{anchor}-other", not swap, foreign, level=4)
+                yield from _part(text.part(name, exercise.option), words, f"{anchor}-other", not swap, foreign, level=4)
     for name in (name for name in _PARTS_AFTER if name in parts):
-        part = text.part(name)
+        part = text.part(name, exercise.option)
         if name == "Easier":
-            part = _other_options(part, exercise)
+            part = _other_options(part, exercise, client.hands == "both")
         extra = facts.picture if name == "Key points" and client.pictures == "liked" else None
         yield from _part(part, words, anchor, swap, foreign, extra)
 
@@ -555,15 +561,22 @@ def _option_words(exercise: FittedExercise) -> Line:
     return ()
 
 
-def _other_options(part: Part | None, exercise: FittedExercise) -> Part | None:
-    """The easier ways without the one that is already told as today's."""
+def _other_options(part: Part | None, exercise: FittedExercise, two_hands: bool) -> Part | None:
+    """The easier ways without the one that is already told as today's, and
+    without those for other hands than this client's."""
+    if part is None:
+        return None
+    options = exercise.exercise.facts.options
+    for_others = {name for name, option in options.items() if option.one_handed and two_hands}
     title = _option_title(exercise)
-    if part is None or not title:
-        return part
     blocks = []
     for block in part.blocks:
         if isinstance(block, ItemList):
-            items = tuple(item for item in block.items if not item.text.startswith(f"**{title}"))
+            items = tuple(
+                item
+                for item in block.items
+                if not (title and item.text.startswith(f"**{title}")) and item.option not in for_others
+            )
             block = block.model_copy(update={"items": items})
         if not isinstance(block, ItemList) or block.items:
             blocks.append(block)
@@ -597,12 +610,11 @@ def _said(text: str, swap: bool, language: str, foreign: str) -> Line:
 
 
 def _text_block(block: TextBlock, said: Callable[[str], Line]) -> Block:
-    items = getattr(block, "items", None)
-    if items is None:
+    if not isinstance(block, ItemList):
         return Paragraph(said(block.text))
     told = tuple(
         Item(said(item.text), (Points(tuple(Item(said(inner.text)) for inner in item.items)),) if item.items else ())
-        for item in items
+        for item in block.items
     )
     return Steps(told) if block.ordered else Points(told)
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from decimal import Decimal
-from functools import lru_cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import TypeAlias
 
@@ -87,7 +87,8 @@ class Phrases:
         minutes, rest = divmod(seconds, 60)
         if seconds < 120 and rest:
             minutes, rest = 0, seconds
-        short, long = [], []
+        short: list[str] = []
+        long: list[str] = []
         for amount, unit in ((minutes, "min"), (rest, "s")):
             if amount or (unit == "s" and not short):
                 short.append(f"{amount} {unit}")
@@ -146,7 +147,7 @@ def joined(line: Line) -> Line:
     return tuple(result)
 
 
-@lru_cache(maxsize=None)
+@cache
 def phrases(language: str) -> Phrases:
     """The phrases of a language tag such as "en" or "fr".
 

@@ -151,6 +151,9 @@ def _check_client(found: Gathered, shown: str, languages: tuple[str, ...]) -> No
         ids = data.get(key)
         for id in ids if isinstance(ids, dict) else ():
             _check_exercise(found, shown, (key, id), id, of_key=True)
+    known = data.get("knows")
+    for number, id in enumerate(known if isinstance(known, list) else ()):
+        _check_exercise(found, shown, ("knows", number), id)
 
 
 def _check_care(found: Gathered, shown: str, table: CareTable) -> None:

@@ -255,3 +255,16 @@ def test_a_text_in_another_language_is_marked_as_foreign(studio):
     assert any(remark.strength == "eye" and "goblet-squat.fr.md" in remark.what for remark in session.remarks)
     titles = [node for node in walk(handout.blocks) if isinstance(node, Heading) and node.level == 2]
     assert any(type(piece).__name__ == "Foreign" for heading in titles for piece in heading.content)
+
+
+def test_an_exercise_known_by_heart_is_told_shortly(studio):
+    whole = sheet("sheet", session_of(studio, "C6", "P2"))
+    short = sheet("sheet", session_of(studio, "C6", "P2", knows=("floor-press",)))
+
+    def heads(handout):
+        section = next(s for s in walk(handout.blocks) if isinstance(s, Section) and s.heading.anchor == "exercise-2")
+        return [plain(node.content) for node in walk(section.blocks) if isinstance(node, Heading)]
+
+    assert heads(short) == ["Breathing", "Key points", "Finish"]
+    assert "Movement" in heads(whole)
+    assert "You know this exercise" in words(short) and "You know this exercise" not in words(whole)
