@@ -68,7 +68,7 @@ def _to_cells(text: str, typeforms: tuple[int, ...] | None, code: Code) -> _Cell
         del inputs[place]
         outputs = [index - (index > place) for index in outputs]
     if code.numbers == "letters" and code.name == "fr":
-        cells = _numbers_in_letters(cells, prepared.text, outputs)
+        cells, inputs, outputs = _numbers_in_letters(prepared.text, cells, outputs)
     breaks = frozenset(
         outputs[found.end()] for found in _BREAK_AFTER.finditer(prepared.text) if outputs[found.end()] < len(cells)
     )
@@ -92,21 +92,36 @@ def _assert_six_dots(cells: str, text: str, code: Code) -> None:
 _ANTOINE = dict(zip("⠡⠣⠩⠹⠱⠫⠻⠳⠪⠼", "⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚", strict=True))
 
 
-def _numbers_in_letters(cells: str, text: str, outputs: list[int]) -> str:
-    """French numbers with the number sign and a to j in place of dot 6 and the
-    digits of the mathematical notation; the count of cells stays."""
-    changed = list(cells)
+_NUMBER_BEGINS = re.compile(r"(?<![0-9])(?<![0-9][.,⠄])[0-9]")
+# A letter that would be read as one more digit.
+_LETTER_AFTER_NUMBER = re.compile("(?<=[0-9])[a-j]")
+
+
+def _numbers_in_letters(text: str, cells: str, outputs: list[int]) -> tuple[str, list[int], list[int]]:
+    """French numbers with the number sign and a to j, in place of dot 6 and the
+    digits of the mathematical notation.
+
+    The number sign stands right before the first digit, while dot 6 may stand
+    before a parenthesis or a sign.  A letter from a to j that follows has the
+    letter sign, dots 56, as in fr-bfu-g2.ctb after numbers.
+    Returns cells, and the indexes in both directions as liblouis gives them.
+    """
+    begins = {found.start() for found in _NUMBER_BEGINS.finditer(text)}
+    letters = {found.start() for found in _LETTER_AFTER_NUMBER.finditer(text)}
+    changed, inputs, starts = "", [], []
     for place, character in enumerate(text):
-        if not ("0" <= character <= "9"):
-            continue
-        start = outputs[place]
-        end = outputs[place + 1] if place + 1 < len(outputs) else len(cells)
-        for index in range(start, max(end, start + 1)):
-            if cells[index] in _ANTOINE:
-                changed[index] = _ANTOINE[cells[index]]
-            elif cells[index] == "⠠":
-                changed[index] = "⠼"
-    return "".join(changed)
+        end = outputs[place + 1] if place + 1 < len(text) else len(cells)
+        part = cells[outputs[place] : end]
+        if "0" <= character <= "9":
+            part = ("⠼" if place in begins else "") + _ANTOINE[part[-1]]
+        elif place in letters:
+            part = "⠰" + part.lstrip("⠰")
+        elif part[:1] == "⠠" and not character.isalnum() and len(part) > 1:
+            part = part[1:]
+        starts.append(len(changed))
+        inputs += [place] * len(part)
+        changed += part
+    return changed, inputs, starts
 
 
 @dataclass(frozen=True)

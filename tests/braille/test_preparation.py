@@ -92,10 +92,22 @@ def test_spanish_numbers_have_one_number_sign(text: str, right: str, grade: int)
     assert ascii_of(translate(text, "es", grade)) == right
 
 
-def test_french_numbers_in_letters() -> None:
+@pytest.mark.parametrize(
+    ("text", "right"),
+    [
+        ("42:35", "#DB3#CE"),
+        ("12,5 kg", "#AB1E KG"),
+        ("3 × 12", '#C "9 #AB'),
+        ("(8–12)", "8#H-#AB0"),
+        ("16\u202f000", "#AF'JJJ"),
+        ("1er", "#A;ER"),
+        ("3 km", "#C KM"),
+    ],
+)
+def test_french_numbers_in_letters(text: str, right: str) -> None:
+    # Number sign and a to j, as Louis Braille had them; from memory, and each reads one way only.
     code = find_code("fr", 1, numbers="letters")
-    got = [ascii_of(word.cells) for word in words((Text("42:35, 12,5 kg et 3 × 12"),), code)]
-    assert got == ["#DB3CE1", "#AB1E", "KG", "ET", "#C", '"9', "#AB"]
+    assert ascii_of(BLANK.join(word.cells for word in words((Text(text),), code))) == right
 
 
 def test_each_mend_has_a_name_and_a_rule() -> None:
