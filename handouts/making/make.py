@@ -205,11 +205,11 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
         stopped: list[str] = []
         plans = [
             plan
-            for plan in _plans_of(client, studio)
+            for plan in plans_of(client, studio)
             if not asked.names or code in asked.names or plan.facts.plan in asked.names
         ]
         for plan in plans:
-            session = _fit(client, plan, studio, asked.today)
+            session = fit_plan(client, plan, studio, asked.today)
             told = f"{plan.facts.plan} version {plan.facts.version}"
             remarks += [(told, remark) for remark in session.remarks]
             if session.stopped:
@@ -289,7 +289,8 @@ def _save(record: Record, failures: list[str]) -> None:
         )
 
 
-def _plans_of(client: Client, studio: Studio) -> Iterator[Plan]:
+def plans_of(client: Client, studio: Studio) -> Iterator[Plan]:
+    """The plans that a client's file names, each in the version it names."""
     for choice in client.facts.plans:
         version = choice.version or max(v for plan, v in studio.plans if plan == choice.plan)
         yield studio.plans[choice.plan, version]
@@ -299,7 +300,8 @@ def _previous(plan: Plan, studio: Studio) -> Plan | None:
     return studio.plans.get((plan.facts.plan, plan.facts.version - 1))
 
 
-def _fit(client: Client, plan: Plan, studio: Studio, today: datetime.date) -> FittedSession:
+def fit_plan(client: Client, plan: Plan, studio: Studio, today: datetime.date) -> FittedSession:
+    """One plan fitted to one client, with all that the studio knows of both."""
     return fit(
         client,
         plan,
