@@ -75,12 +75,13 @@ fi
 # --- the demo studio ---
 
 status=0
-.venv/bin/handouts make --studio handouts/demo --out out || status=$?
+.venv/bin/handouts make --studio handouts/demo --out out --quiet || status=$?
 [ "$status" -le 1 ] || stop "The demo hand-outs were not all made; the lines above say why."
+count=$(find out -type f ! -name '.*' | wc -l | tr -d ' ')
 
-cat <<'END'
+cat <<END
 
-Done. The hand-outs of an invented studio with six clients are in the folder out/, a folder for each client.
+Done. $count hand-outs of an invented studio with six clients are in the folder out/, a folder for each client.
 Files that end in .pdf are large print: open or print them with any PDF program.
 Files that end in .html are for a screen reader: open them in a web browser.
 Files that end in .brf are braille: send them to an embosser or a braille display.
