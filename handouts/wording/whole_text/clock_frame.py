@@ -70,7 +70,9 @@ def _find(document: Document) -> Iterator[Flaw]:
             told = True
             found = {place for place in _PLACES[language] if _place(language, place).search(piece.text)}
             places |= found
-            if first_statement is None and wanted and found:
+            if not wanted or wanted in places:
+                return
+            if first_statement is None and found:
                 first_statement = Flaw(
                     piece.start,
                     piece.end,

@@ -16,7 +16,8 @@ from handouts.wording.whole_text.hours import Hours, find_hours, places_of_hours
 from handouts.wording.whole_text.reading import Reading, measure
 
 _PART_NAMES = Path(__file__).resolve().parents[2] / "languages" / "parts.yaml"
-_HEADING = re.compile(r"(?m)^[ ]{0,3}(#{1,6})[ \t]+(\S[^\n]*)$")
+_HEADING = re.compile(r"\n[ ]{0,3}(#{1,6})[ \t]+(\S[^\n]*)")
+_IS_HEADING = re.compile(r"#{1,6}[ \t]+\S")
 _LETTER = re.compile(r"[^\W_]")
 _LEADING = re.compile(r"(?:(?:[-*+>]|\d{1,9}[.)])(?:\s+|$))*")
 _MARKERS = frozenset("-*+>0123456789")
@@ -83,13 +84,14 @@ class Document:
     @cached_property
     def parts(self) -> tuple[Part, ...]:
         """The headings of any name, in order."""
-        found = list(_HEADING.finditer(self.prose))
+        # A line end before the first line too, which is quicker to search for than the start of a line.
+        found = list(_HEADING.finditer("\n" + self.prose)) if "#" in self.prose else []
         if not found:
             return ()
         names = part_names(self.language)
         ends = [*(heading.start() for heading in found[1:]), len(self.prose)]
         return tuple(
-            Part(names.get(same_words(heading[2]), ""), heading.start(1), heading.end(), end)
+            Part(names.get(same_words(heading[2]), ""), heading.start(1) - 1, heading.end() - 1, end)
             for heading, end in zip(found, ends, strict=True)
         )
 
@@ -155,7 +157,7 @@ def _pieces(prose: str) -> Iterator[Piece]:
         if not words:
             continue
         first = words[0]
-        if first == "#" and _HEADING.match(words):
+        if first == "#" and _IS_HEADING.match(words):
             continue
         if first in _MARKERS:
             words = words[_LEADING.match(words).end() :]  # type: ignore[union-attr]

@@ -31,9 +31,8 @@ def _words(language: str) -> _Words:
         )
         return _Words(
             landmark=re.compile(
-                rf"\b(?:votre|ton|ta)\s+(?P<noun>{nouns})\b(?!-)(?!\s+(?:gauche|droite?|avant|arrière|libre|du\s+(?:haut|bas|dessus|"
+                rf"(?:[Vv]otre|[Tt]on|[Tt]a)\s+(?P<noun>{nouns})\b(?!-)(?!\s+(?:gauche|droite?|avant|arrière|libre|du\s+(?:haut|bas|dessus|"
                 r"dessous|même)|de\s+(?:devant|derrière|son|même)|qui|en\s+appui|d['’]appui|opposée?))",
-                re.IGNORECASE,
             ),
             sided=re.compile(
                 r"\b(?:gauche|droite?|chaque|deux|même|autre|opposée?|l['’]un|l['’]une|celui|celle|ce|cette|libre|d['’]appui|avant|"
@@ -49,12 +48,11 @@ def _words(language: str) -> _Words:
     ).replace(" ", r"\s+")
     return _Words(
         landmark=re.compile(
-            rf"\b(?:your|the)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
+            rf"(?:[Yy]our|[Tt]he)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
             r"of\s+(?:the|a|your)\s+(?:bed|bench|mat|page|stairs?|list|chair|clock|hand|foot|thumb|hip|shoulder|knee)|"
             r"on\s+(?:that|the\s+same|this|each|the\s+other)|above|below|that|which|nearest|closest|press|raise|curl|bend|"
             r"of\s+(?:that|the\s+same|this|the\s+\w+\s+(?:hand|foot|arm|leg|side))|cuff|crease|point|position|blades|points|cords|bones|"
             r"creases|lobes|blade\s+tips))",
-            re.IGNORECASE,
         ),
         sided=re.compile(
             r"\b(?:left|right|each|both|either|same|other|opposite|one|free|working|top|bottom|front|back|rear|standing|"
