@@ -134,6 +134,35 @@ def check(paths: tuple[str, ...], studio: Path | None, language: str | None, rep
 @main.command()
 @click.argument("client")
 @click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--out", type=click.Path(path_type=Path), help="Where to put the pages; else the studio's out folder.")
+@click.option("--report", type=click.Choice(["text", "json"]), default="text", show_default=True, help="How to tell what was found.")
+def proof(client: str, studio: Path | None, out: Path | None, report: str) -> None:
+    """Show CLIENT's braille beside the print words, and every word that reads back differently.
+
+    Exit status: 0 every word reads back; 1 there are words to look at; 2 a
+    fault in a file, or no liblouis.
+    """
+    import json
+
+    from handouts.making.proof import make_proofs
+
+    try:
+        folder = _studio(studio)
+        proved = []
+        for one in make_proofs(folder, out or folder / "out", client, _today()):
+            proved.append(one)
+            if report == "text":
+                click.echo(one.told())
+    except HandoutsError as problem:
+        _stop(str(problem))
+    if report == "json":
+        click.echo(json.dumps([one.record() for one in proved], ensure_ascii=False, indent=1))
+    sys.exit(1 if any(one.proof.faults for one in proved) else 0)
+
+
+@main.command()
+@click.argument("client")
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
 @click.option("--text", metavar="WORDS", help="What the client sent, word for word.")
 @click.option("--from", "source", metavar="FILE", help="A saved log, a text or a CSV file; - for standard input.")
 @click.option("--date", metavar="DATE", help="Day of the session, such as 2029-01-08.")

@@ -19,7 +19,7 @@ from handouts.braille.bulk import Bulk, bulk_of
 from handouts.braille.codes import Code, code_for_language
 from handouts.braille.layout import lay_out
 from handouts.braille.lines import Segment
-from handouts.braille.pages import Paper, Volume
+from handouts.braille.pages import Paper, Place, Volume
 from handouts.braille.preparation import Passage, prepare
 from handouts.handout import Handout
 
@@ -81,6 +81,7 @@ class Proof:
 
     differences: faults first, the likeliest first, then what is explained.
     words: how many were compared.
+    headings: where each stands.
     """
 
     title: str
@@ -91,6 +92,7 @@ class Proof:
     differences: tuple[Difference, ...]
     words: int
     bulk: Bulk
+    headings: tuple[Place, ...]
 
     @property
     def faults(self) -> tuple[Difference, ...]:
@@ -133,6 +135,7 @@ def prove(handout: Handout, code: Code, paper: Paper) -> Proof:
         tuple(differences),
         compared,
         bulk_of(volume),
+        volume.headings,
     )
 
 
