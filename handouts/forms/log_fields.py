@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from handouts.handout import Line, LogEntry, LogField, Text
-from handouts.languages import joined
+from handouts.handout import Line, LogEntry, LogField, Text, plain
+from handouts.languages import Phrases, joined
 
 
 @dataclass(frozen=True)
@@ -24,7 +24,7 @@ class Asked:
         return dict(self.fields).get(field.name, ())
 
 
-def asked_of(entry: LogEntry) -> Asked:
+def asked_of(entry: LogEntry, words: Phrases) -> Asked:
     """Targets of one entry without saying the same thing twice.
 
     Where right and left ask for the same, the target stands once, beside the
@@ -36,9 +36,19 @@ def asked_of(entry: LogEntry) -> Asked:
     differing = {kind for kind, targets in by_kind.items() if len(targets) > 1}
     own = tuple((field.name, field.target) for field in entry.fields if field.kind in differing and field.target)
     common: Line = ()
-    for target in dict.fromkeys(f.target for f in entry.fields if f.target and f.kind not in differing):
-        common = (*common, Text(", "), *target) if common else target
+    for field in entry.fields:
+        if field.target and field.kind in by_kind and field.kind not in differing:
+            # Beside its field a bare count is plain; beside a name it needs its unit.
+            told = _counted(field, words)
+            common = (*common, Text(", "), *told) if common else told
+            del by_kind[field.kind]
     return Asked(joined(common), own)
+
+
+def _counted(field: LogField, words: Phrases) -> Line:
+    if field.kind != "count" or field.unit != "reps":
+        return field.target
+    return words.line("dose_reps", count=1 if plain(field.target) == "1" else 2, reps=field.target)
 
 
 def unit_of(field: LogField) -> str:

@@ -165,18 +165,18 @@ _LABEL_LINES = 2.5  # of a label in its box
 _PADDING = 14.0  # left and right of the words in a box, with its rules
 
 
-def bands(entries: tuple[LogEntry, ...], form: PrintForm, width: float) -> tuple[Band, ...]:
+def bands(entries: tuple[LogEntry, ...], form: PrintForm, width: float, language: str) -> tuple[Band, ...]:
     """Lays the log out for a thick pen: one band an exercise.
 
     The title stands in the one row with its boxes where the words fit, else on
     a line of its own above them; boxes that still do not fit beside each other
     go below each other.
     """
-    return tuple(_band(entry, form, width) for entry in entries)
+    words = phrases(language)
+    return tuple(_band(entry, asked_of(entry, words), form, width) for entry in entries)
 
 
-def _band(entry: LogEntry, form: PrintForm, width: float) -> Band:
-    asked = asked_of(entry)
+def _band(entry: LogEntry, asked: Asked, form: PrintForm, width: float) -> Band:
     needs = [_need(field, asked, form, width) for field in entry.fields]
     name = max(_longest(entry.title, form.size), _longest(asked.entry, form.size), 0.3 * width) + _PADDING
     # What is left over: half to the title, which has most words.

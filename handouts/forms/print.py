@@ -52,8 +52,8 @@ def page_html(handout: Handout, form: PrintForm, look: Look) -> str:
         look, "print.html.j2", handout, form, {"style": "print.css.j2"},
         ink=ink, paper=colour, page=page, log_page=log_page, sizes=paper.headings(form.size),
         spacing=paper.spacing(form), keep=3 if page.lines > 14 else 2,
-        log_template="print_log.html.j2", after_section="",
-        bands=lambda entries: paper.bands(entries, form, log_page.width),
+        log_template="print_log.html.j2", after_section="", scrolls=False,
+        bands=lambda entries: paper.bands(entries, form, log_page.width, handout.language),
         fits=lambda table: paper.fits(table, form, page.width),
     )
     return _spaces_apart(html, underlined=form.weight == "bold")

@@ -43,7 +43,7 @@ def render(handout: Handout, form: ScreenForm, look: Look) -> Rendered:
     script = filled(look, "screen.js.j2", handout)
     html = fill(
         look, "screen.html.j2", handout, form, {"style": "screen.css.j2"},
-        log_template="screen_log.html.j2", after_section="screen_question.html.j2", fits=lambda table: True,
+        log_template="screen_log.html.j2", after_section="screen_question.html.j2", fits=lambda table: True, scrolls=True,
         script=script, key=_key(script, handout), questions=lambda section: asked.get(section.heading.anchor),
         spoken=json.dumps(_spoken(handout.language), ensure_ascii=False, sort_keys=True),
     )

@@ -9,7 +9,8 @@ author: who made the sheet.  style: the style sheet, filled.
 sections: the Sections at the top of the tree.
 log_template: name of the template for a log sheet.  after_section: name of
     the template for the end of each section, "" for none.
-fits: function of a Table, whether it fits in columns.
+fits: function of a Table, whether it fits in columns.  scrolls: whether a
+    wide table may scroll.
 print alone: ink, paper (colours), page, log_page (paper.Page), sizes (of h1 to
     h4 in points), spacing (of lines), keep (lines that stay together),
     bands (function of LogEntries: how to lay them out, paper.Band).
@@ -17,7 +18,8 @@ screen alone: script, the filled script; key, its word in the page's policy;
     questions (function of a Section: forms.screen.Question or None); spoken
     (JSON of the phrases that the script says).
 Filters: `kind` (name of a tree node), `tree_line` (a Line as text), `pt` (a
-    length in points), `unit` (of a log field), `asked` (of a log entry).
+    length in points), `unit` (of a log field), `asked` (of a
+    log entry, in a language).
 """
 
 from __future__ import annotations
@@ -54,7 +56,7 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     environment.filters["kind"] = lambda node: type(node).__name__
     environment.filters["tree_line"] = _tree_line
     environment.filters["unit"] = unit_of
-    environment.filters["asked"] = asked_of
+    environment.filters["asked"] = lambda entry, language: asked_of(entry, phrases(language))
     environment.filters["pt"] = _points
     return environment
 

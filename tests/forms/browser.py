@@ -24,8 +24,11 @@ def chromium() -> Iterator[Browser]:
         browser.close()
 
 
-def axe(page: Any) -> list[str]:
-    """What axe-core finds with every rule of WCAG 2.2 A to AAA and best practice."""
+def axe(page: Any, doubts: bool = True) -> list[str]:
+    """What axe-core finds with every rule of WCAG 2.2 A to AAA and best practice.
+
+    doubts: also what it cannot decide.
+    """
     page.evaluate((NODE / "axe-core" / "axe.min.js").read_text("utf-8"))
     result = page.evaluate(
         """axe.run(document, {
@@ -36,7 +39,28 @@ def axe(page: Any) -> list[str]:
         })"""
     )
     assert len(result["passes"]) > 20
-    return [f"{found['id']}: {node['html']}" for kind in ("violations", "incomplete") for found in result[kind] for node in found["nodes"]]
+    return [f"{found['id']}: {node['html']}" for kind in ("violations", *["incomplete"] * doubts) for found in result[kind] for node in found["nodes"]]
+
+
+def spoken(page: Any) -> list[str]:
+    """All that a virtual screen reader says from the top of the page to its end.
+
+    The page must have been opened with `bypass_csp`, since its policy lets no
+    other script in.
+    """
+    source = (NODE / "@guidepup" / "virtual-screen-reader" / "lib" / "esm" / "index.browser.js").read_text("utf-8")
+    phrases: list[str] = page.evaluate(
+        """async (source) => {
+          const { virtual } = await import(URL.createObjectURL(new Blob([source], { type: "text/javascript" })));
+          await virtual.start({ container: document.body });
+          while ((await virtual.lastSpokenPhrase()) !== "end of document") await virtual.next();
+          const said = await virtual.spokenPhraseLog();
+          await virtual.stop();
+          return said;
+        }""",
+        source,
+    )
+    return phrases
 
 
 def nu_html(path: Path) -> str:

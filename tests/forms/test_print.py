@@ -222,7 +222,7 @@ def test_log_has_room_for_a_thick_pen(sheet: Sheet) -> None:
     for size in range(14, 49):
         form = print_settings(size)
         width = paper.page(trees.log_alone(), form).width
-        for band in paper.bands(log.entries, form, width):
+        for band in paper.bands(log.entries, form, width, "en"):
             assert sum(len(row) for row in band.rows) == len(band.entry.fields)
             for row in band.rows:
                 assert all(box.height >= 20 * paper.MM for box in row)

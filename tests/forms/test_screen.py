@@ -18,7 +18,7 @@ from playwright.sync_api import Browser, Page
 from handouts.forms import Look, log_text, screen
 from handouts.models import ScreenForm
 from tests.forms import trees
-from tests.forms.browser import axe, chromium, nu_html
+from tests.forms.browser import axe, chromium, nu_html, spoken
 
 NAMES = ["usual", "log alone", "two languages", "long table", "nested lists", "long words"]
 
@@ -70,7 +70,8 @@ def test_the_nu_html_checker_says_nothing(name: str, files: dict[str, Path]) -> 
 def test_axe_finds_nothing(name: str, width: int, scheme: str, open_page: Callable[..., Page]) -> None:
     page = open_page(name, width, color_scheme=scheme)
     page.evaluate("document.querySelectorAll('details').forEach((each) => { each.open = true })")
-    assert axe(page) == []
+    # What is scrolled out of sight cannot be measured: words of 80 letters in a table.
+    assert axe(page, doubts=name != "long words") == []
     assert page.faults == []  # type: ignore[attr-defined]
 
 
@@ -84,8 +85,7 @@ def test_nothing_scrolls_sideways_on_a_narrow_phone(name: str, open_page: Callab
             page.evaluate("(css) => { const s = document.createElement('style'); s.textContent = css; document.head.append(s) }", style)
         wide = page.evaluate("[...document.querySelectorAll('body *')].filter((e) => e.getBoundingClientRect().right > 321 && !e.closest('table')).map((e) => e.outerHTML.slice(0, 80))")
         assert wide == []
-        if name != "long table":
-            assert page.evaluate("document.documentElement.scrollWidth") <= 320
+        assert page.evaluate("document.documentElement.scrollWidth") <= 320
 
 
 def test_targets_are_large(open_page: Callable[..., Page]) -> None:
@@ -161,7 +161,7 @@ def test_measures_are_spoken_in_full_and_once(files: dict[str, Path]) -> None:
     for name in ("usual", "log alone"):
         page = lxml_html.parse(str(files[name])).getroot()
         text = " ".join(page.find("body").itertext())
-        assert not page.findall(".//abbr") and "aria-label" not in lxml_html.tostring(page.find(".//main//h1")).decode()
+        assert not page.findall(".//abbr") and page.find(".//main//h1").get("aria-label") is None
         assert not re.search(r"\d\s?(lb|kg|min|s)\b|\d–\d", re.sub(r"<script.*?</script>", "", text, flags=re.S).split('"use strict"')[0])
         assert "15 pounds" in text and "10 to 12 repetitions" in text
 
@@ -190,13 +190,42 @@ def test_accessible_names_of_the_form(open_page: Callable[..., Page]) -> None:
         assert line in tree, tree
 
 
+def test_what_a_virtual_screen_reader_says(open_page: Callable[..., Page]) -> None:
+    """In order, in full words, and nothing twice (checked with the package
+    @guidepup/virtual-screen-reader)."""
+    said = spoken(open_page("usual", bypass_csp=True))
+    wanted = [
+        "link, Skip to the session",
+        "navigation, Contents",
+        "link, Exercise 2 of 3: One-arm supported row",
+        "heading, Circuit at home, level 1",
+        "heading, When to stop, level 2",
+        "heading, Exercise 1 of 3: Goblet squat: to chair height, level 2",
+        "10 to 12 repetitions, 15 pounds held in both hands",
+        "heading, Equipment, level 3",
+        "form, Training log",
+        "group, 1 Goblet squat: to chair height (asked: 15 pounds, 10 to 12 repetitions)",
+        "textbox, Weight, pounds",
+        "button, Start the time",
+        "textbox, Total time, minutes",
+        "button, Save my log",
+        "button, Copy my log as text",
+    ]
+    at = [said.index(phrase) for phrase in wanted]
+    assert at == sorted(at)
+    # A date and a file field have no role in ARIA: after its label the reader
+    # names each without one.
+    doubled = [one for one, other in zip(said, said[1:], strict=False) if one == other]
+    assert set(doubled) <= {"Date", "Take up a saved log again"}
+
+
 def test_without_script_the_table_is_there_to_read(browser: Browser, files: dict[str, Path]) -> None:
     context = browser.new_context(java_script_enabled=False, viewport={"width": 320, "height": 800})
     page = context.new_page()
     page.goto(files["log alone"].as_uri())
     assert page.get_by_role("table", name="What to write down").is_visible()
     assert not page.locator("form").is_visible()
-    assert not page.get_by_role("button").count()
+    assert page.get_by_role("button").count() == 0
     assert "2 One-arm supported row (asked: 15 pounds, 10 to 12 repetitions)" in page.locator("table").inner_text()
     context.close()
 
@@ -273,15 +302,15 @@ def test_a_device_without_storage_keeps_it_over_a_reload_and_says_so(browser: Br
 
 def test_the_clock_goes_on_while_the_phone_sleeps(open_page: Callable[..., Page]) -> None:
     page = open_page("usual")
-    page.clock.install(time=1_862_640_000)
+    begin = 1_862_640_000  # 9 January 2029
+    page.clock.set_fixed_time(begin)
     page.reload()
     button = page.locator("#log_timer")
     button.press("Space")
     assert button.inner_text() == "Stop the time"
     assert page.locator("#log_timer_said").inner_text() == "The time runs."
-    page.clock.fast_forward(25 * 60_000)
+    page.clock.set_fixed_time(begin + 25 * 60 + 24)
     page.reload()
-    page.clock.fast_forward(24_000)
     assert button.inner_text() == "Stop the time"
     button.press("Space")
     assert page.locator("#log_timer_said").inner_text().startswith("Stopped: 25 minutes 24 seconds.")

@@ -151,7 +151,7 @@ def log_sheet() -> LogSheet:
     def reps(side: str = "") -> LogField:
         name = f"reps_{side}" if side else "reps"
         label = f"Repetitions in each set, {side}" if side else "Repetitions in each set"
-        return LogField(name, words(label), "count", "reps", (TEN, Text(" repetitions")))
+        return LogField(name, words(label), "count", "reps", (TEN,))
 
     weight = LogField("weight", words("Weight"), "weight", "lb", (LB15,))
     return LogSheet(
