@@ -204,9 +204,8 @@ def _when_to_stop(session: FittedSession) -> Caution:
     return Caution(
         words.line("stop_title"),
         (
-            Paragraph(words.line("stop_lead")),
+            Paragraph(words.line("stop_lead", emergency=session.studio.emergency)),
             Points(tuple(Item(words.line(sign)) for sign in signs)),
-            Paragraph(words.line("stop_how", emergency=session.studio.emergency)),
         ),
     )
 
