@@ -95,6 +95,7 @@ _PHRASES = Phrases(
         [ here is|'s the way i|we|@name|he|she ]
         [ here is|'s my _? _? version|go|take|attempt|effort|one ]
         [ ta-da|tada|voila|voilà ]
+        i|@name|we am|is|are going to _*3 and [ do it ] slowly|once|for
         i|@name|we am|is|'s|are [ going to do it|one|this ] !again|with|next|today|tomorrow
         i|we will|shall [ do one|a|two|three ] slow|slowly|first|for|of|so
         @name|i and i|@name will [ do _*3 ] $
@@ -180,6 +181,10 @@ _PHRASES = Phrases(
         you|you'all [ can|could|will|should|might all|clearly|often|already? see|notice ] how|i|my|where|me !much|far|well|it|you|your|good|quickly|long
         you can|will all|clearly? [ see|notice the ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|twist|position
         you [ see|notice how|where|i|my|me ]
+        you can|could|will [ see from ] my|me|his|her|@name|the
+        i|my _*4 , [ see ] ,
+        need|want|have|like|get to [ see it|this|one ] before|first|done|to
+        [ you need|have to see it ]
         you [ see the|this|that ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|turn|twist|position
         you have|will have all|already|just*2 [ seen ] me|this|it|that|him|her|@name|how
         you [ saw ] me|him|her|@name|it|that|how
@@ -427,6 +432,9 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, note in _PHRASES.find(sentence):
+        around = " ".join(words[max(0, first - 2) : last + 4])
+        if any(idiom in around for idiom in _IDIOMS):
+            continue
         if words[first] == "see" and last == first + 1 and words[last : last + 1] == ["?"] and first == 0 and not _SHOWING & set(sentence.earlier):
             continue
         if "show" in words[first:last] and words[last : last + 2] == ["you", "where"] and not any(
@@ -457,6 +465,7 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
 
 
+_IDIOMS = ("show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
 _CARE = frozenset(

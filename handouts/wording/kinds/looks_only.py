@@ -32,7 +32,7 @@ _PAIRS = frozenset(
     clear voice; clear mind; clear line; clear picture; clear idea; clear rule; plain english; plain sailing; plain words; plain water; plain language; plain old
     plain wrong; plain flour; plain tired; plain stubborn; plain lazy; plain truth; just plain; dark room; dark hour; dark horse; dark thoughts; bright spark; pale ale
     crystal clear; all clear; steer clear; stay clear; keep clear; clear of; clear the; clear your; clear a; clear up; clear out; clear away; dull moment; dull the
-    feeling blue; feel blue; once blue; in black; see red; sees red; seeing red; saw red; gone green; go green; in dark; night black; pitch dark; pitch black
+    feeling blue; feel blue; of blue; once blue; in black; see red; sees red; seeing red; saw red; gone green; go green; in dark; night black; pitch dark; pitch black
     tickled pink; rose to; rose up; rose from; he rose; she rose; it rose; plum job; peach of; plum tired; sand bag; brown bear; green with; white as; red as; pink as
     red eye; white christmas; blue ribbon; blue chip; red letter; black box; grey hair; gray hair; white hair; red hair; brown hair; red face; white face; green grass; blue water
     silver service; silver surfers; silver swimmers; silver steps; golden oldies; golden girls; gold dust; gold mine; gold plate; brown paper; white paper; red squirrel
@@ -135,6 +135,8 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     near = place + 1
     while near < count and near - place < 4 and (classes[near] & _LOOK or words[near] in ("and", "or", "rubber", "exercise", "resistance", "foam", "plastic")):
         near += 1
+    if near + 1 < count and not classes[near] and words[near].isalpha() and classes[near + 1] & _KIT:
+        near += 1  # "the orange tee peg"
     noun = words[near] if near < count else "."
     noun_class = classes[near] if near < count else 0
     chosen = before in _PICK or bool(place and classes[place - 1] & (_NUMBER | LEXICON.bits["poss"] | _LOOK)) or (place > 1 and words[place - 2] in _PICK)
@@ -165,6 +167,8 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
         return place + 1
     if before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which") or (before == "shade" and word.endswith("er")):
         return place + 1
+    if before == "the" and place > 2 and words[place - 3 : place - 1] == ["out", "of"]:
+        return 0
     if before == "the" and place > 1 and words[place - 2] in ("in", "into") and word in ("pink", "red", "black"):
         return 0
     if looks > 1 and kit_near and after in ("if", "for", "when") and before == ",":

@@ -75,6 +75,7 @@ _PHRASES = Phrases(
         up on [ the board|screen|wall|whiteboard ]
         [ drew|drawn a|the|you|little|man|it _? _? ] &doing|with|of|for|.|showing
         [ open|launch|load the app ] and|to
+        [ number|numbers|no|pose|exercise|move @number on|of the|your {carrier} ]
         [ the little|wee man|men|guy|people|figure ] on|in|doing
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]
@@ -100,7 +101,7 @@ _PHRASES = Phrases(
 
 _IDIOMS = frozenset(
     """
-    picture of health; big picture; bigger picture; full picture; whole picture; wider picture; larger picture; get the picture; out of the picture
+    picture of health; as a picture; as an arrow; an arrow; drawing to a close; drawing to; monitor lizard; reel it; slide in your; slide in the; big picture; bigger picture; full picture; whole picture; wider picture; larger picture; get the picture; out of the picture
     paint a picture; poster child; poster boy; poster girl; body image; self image; mental image; mental picture; video call; video calls; video chat; video game; video games
     image of health; spitting image; film of sweat; film of; snapshot of; film night; film star; moving picture; picture this; picture yourself; figure of eight; figure out
     figure skating; figure skater; graph paper; road map; body scan; body map; on the map; pretty picture; perfect picture; cartoon character; photo finish; photo op; photo shoot
@@ -194,13 +195,15 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
         return not any(sentence.classes[place] & LEXICON.bits["body"] for place in range(last, min(last + 4, len(words)))) and not {"on", "in"} & set(words[last : last + 2])
     if noun in ("frame", "frames", "plate", "panel", "screen", "cover", "figure", "figures", "film", "films", "silhouette", "silhouettes", "telly", "tv", "movie"):
         if noun in ("film", "films", "movie", "telly", "tv"):
-            return after in ("of", "starts", "tonight", "about") or "watched" in words or "watching" in words or words[first] in ("at", "to", "your", "a") or _SPOKEN & set(words) != set()
+            return words[max(0, first - 1)] in ("than", "to", "at", "of", "for") or after in ("of", "starts", "tonight", "about") or "watched" in words or "watching" in words or words[first] in ("at", "to", "your", "a") or _SPOKEN & set(words) != set()
         if noun in ("screen",):
             return words[first] in ("a", "to") or after in ("for", "door") or bool(_SPOKEN & set(words))
         if noun in ("silhouette", "silhouettes"):
             return True
         return words[first] not in ("in", "see", "on", "from", "per", "as") or noun in ("frame", "plate", "cover")
     if noun in ("slide", "slides"):
+        if noun == "slide" and words[first] == "the" and not ({"show", "shows", "screen", "has", "says", "next", "behind", "projector", "presentation", "deck", "title", "up"} & set(words)):
+            return True
         return words[first] in _MOVED or after in ("of", "and", "is", "back") and not sentence.earlier or noun == "slides" and words[first] != "the"
     if noun in ("monitor", "display", "monitors", "displays"):
         return bool(_SPOKEN & set(words)) or "loud" in words

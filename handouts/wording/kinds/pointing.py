@@ -41,6 +41,8 @@ _PHRASES = Phrases(
         [ in|inside|within|to|along|on this|that strip|channel|range|patch|band|box|square|circle|lane|slot|window|corridor ] !of|and
         as far as [ those|that|these _ ]
         [ the one , there ]
+        [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will
+        [ {about}*2 this|that sort|kind|type of angle|height|distance|width|level|spot|place|size|gap|depth|length ]
         for|at|to [ there ] and there
         between [ here and there ]
         [ this|that _? to this|that one ]
@@ -167,7 +169,9 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
         return False
-    if before in _FELL:
+    if before in ("herself", "himself", "themselves", "today", "themself", "session", "sessions") or before in _FELL or (not first and after in ("in", "with") and word == "here") or after == "with":
+        return False
+    if prefix == ["in"] and ({"it", "'s", "hot", "cold", "warm", "dim", "noisy", "quiet", "loud", "dark", "stuffy"} & set(words[max(0, first - 3) : first])):
         return False
     if word == "here" and _speaks_of_self(sentence, first):
         return False
@@ -223,7 +227,7 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     after_class = classes[last] if last < len(words) else 0
     if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader") or after in ("from", "off", "each", "every", "when", "if")):
         return False
-    if after == "into":
+    if after == "into" or after == "from" and not first:
         return False
     if dim == "much" and after in ("of",):
         return False
@@ -275,6 +279,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
+    if noun in ("level", "rate", "range") and prefix[-1:] == ["at"] and after == ",":
+        return False
     if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until"):
         if not (
             prefix[-1] == "at"
@@ -315,6 +321,8 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     """ "lift this arm", where neither arm was spoken of."""
     words = sentence.words
     noun = words[last - 1].rstrip("s")
+    if "i" in words[:first] or "for" in words[max(0, first - 1) : first]:
+        return False
     known = {"left", "right", "front", "back", "other", "top", "bottom", "same", "good", "bad", "sore", "weak", "strong", "lead", "rear", noun, noun + "s", words[last - 1]}
     if known & set(sentence.earlier) or known & set(words[:first]):
         return False

@@ -108,6 +108,7 @@ _PHRASES = Phrases(
         looks|look [ _ to you ] 
     """,
     looks="""
+        [ have|take|catch a _? look|peek|glance in|into the|a|your oven|window|glass|door|bathroom|wardrobe|mirror|screen|pan|kettle ]
         [ with a|one|just _? glance|look|peek ]
         [ a|one quick|brief|sidelong|swift|downward look|glance|peek|squint down|sideways? ]
         [ cast|run|drop|lower|throw your eyes|eye|gaze down|over|along|across to|at? ] to|and|check|your|the
@@ -211,7 +212,7 @@ _ALSO_FELT = frozenset(
 )
 _IDIOMS = frozenset(
     (
-        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight", "out of sight out of mind", "watch your back", "mirror of memory", "watch for colour", "watch for color", "see if you", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
+        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
         "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
         "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
         "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list", "on the clock",
@@ -247,6 +248,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if words[first] in ("look", "looking", "check", "inspect") and {"i", "we", "they", "he", "she"} & set(words[max(0, first - 2) : first]):
             continue
         if words[last : last + 2] == ["any", "of"] or words[last - 1 : last + 1] == ["any", "of"] or "i" in words[first - 1 : first]:
+            continue
+        if note == "looks" and "not" in before and words[first] in ("peek", "peep", "look", "glance", "squint", "peer"):
             continue
         around = " ".join(words[max(0, first - 2) : last + 3])
         if any(idiom in around for idiom in _IDIOMS):

@@ -79,6 +79,7 @@ _PHRASES = Phrases(
         [ as seen|viewed|watched|filmed from ]
         [ seen|viewed|watched|filmed|photographed|looking|looked from|at? the|my|behind|front|above|side|below ] &front|side|behind|above|below|back|left|right|@camera|.|,
         [ viewed|seen from ]
+        so|until|till|where that? [ i have|get|see got? you|your ] side|front|back|in|full|from|side-on|whole|good
         [ the|that|your|one _? @body that|which|? i can|cannot|could not? see ] 
         the|that|your _? @body that? [ i can|cannot|could not? see ]
         the|that|your|leg|arm|side that? [ i am looking at ]
@@ -155,6 +156,12 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, _ in _PHRASES.find(sentence):
+        if words[last : last + 1] == ["man"] or "from" in words[max(0, first - 1) : first] and "family" in words:
+            continue
+        if words[first] in ("give", "lend") and words[last - 1 : last] == ["hand"] or words[first] == "on" and first == 0 and words[last : last + 1] == [","]:
+            continue
+        if words[first : last + 1] == ["in", "my", "direction", "of"]:
+            continue
         if words[first] == "my" and words[last - 1] == "side" and words[first - 1 : first] == ["from"] and "there" in words:
             continue
         if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and _NOT_BY_SIGHT & set(words[max(0, first - 3) : first]):
