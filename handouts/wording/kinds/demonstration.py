@@ -173,6 +173,23 @@ _PHRASES = Phrases(
         [ spend|take a minute|moment|verse|chorus|while _? studying|watching ]
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
+    signals="""
+        [ i bend|lift|drop|turn|move|go|step|stop|sit|stand|reach|lean|twist|jump|squat , you ]
+        [ what|whatever|as the others|rest|group|class|front|fella|chap|lady|woman|man|lass|lad do|does|are|is ]
+        [ fall|go|blend|tag in|along with what|my|the others|rest|group|flow ] !music|beat
+        [ do|go|copy|follow with? what you see ]
+        [ in the manner|way|style|fashion demonstrated|shown|modelled|illustrated ]
+        [ easier|quicker|better|simpler|rather to? show|shown|demonstrate|demonstrated ]
+        [ i will do|show it ] &.|,|; <it
+        [ feast your _ on ]
+        [ rubberneck|rubbernecking ]
+        [ take|pick your lead|cue|timing|time|start from the|my front|leader|hands|arms|feet ]
+        [ what is|'s different about ] my|mine|her|hers|his|@name
+        [ notice|see|spot|observe anything|something about|in|with ] my|mine|her|his|@name
+        my _ is|'s|are|am _*3 , [ yours is|are|do|does not? ]
+        where i have [ put|got|placed mine ]
+        you have|will have [ watched|seen enough|plenty|it ]
+    """,
     # "watch", with whatever may be watched: code decides
     watching="""
         [ watch|watching|observe|observing ]
@@ -393,7 +410,9 @@ _PHRASES = Phrases(
         here it is|'s [ in slow motion ]
         [ take|have a good|proper|close|careful look ]
         [ borrow|steal|pinch|nick my|@name|his|her 's? _ ]
-        [ treat|use me|@name as|like _? mirror|model|template|guide|example ]
+        [ treat|use|take|have me|@name|him|her|them|mine|hers|his as|for your|the|a? mirror|model|template|guide|example|reference|pattern ]
+        <!far|long|soon|well|many [ as _ as @name ]
+        [ demonstrating|showing ] from|with|on|to
         i am [ your|the mirror|model|template ]
     """,
     show="""

@@ -87,6 +87,11 @@ _PRINT = Phrases(
         [ colour|color coded|code ]
         [ colour-coded|color-coded|colour-code|colour-matched ]
         ^ [ colours|colors ] tell|show|say|mean
+        with a|the? [ smiley|stripes|spots|stars|flowers|dots|checks|zigzag|zigzags|swirl|swirls ] on|.|,|goes|is|$
+        [ tramlines|bullseye|bull's-eye ]
+        on|over|to the [ target|sticker ] ,|.|on|$
+        [ next|up|down a? colour|color ]
+        [ same colour|color as ]
         with the [ flower|star|picture|pattern|stripe|stripes|logo|letter|heart|skull|dragon|crest|spots ] on?
         [ free-throw|halfway|touch|goal|penalty|service|three-point line ] painted
         [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
@@ -166,6 +171,8 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     if before in ("the", "whichever", "'s", "is") and after == "of" and word.endswith(("er", "est")):
         return place + 1
     if before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which") or (before == "shade" and word.endswith("er")):
+        return place + 1
+    if before in ("is", "are", "'s") and kit_near and after in ("where", "if", "for") and not shy:
         return place + 1
     if before == "the" and place > 2 and words[place - 3 : place - 1] == ["out", "of"]:
         return 0

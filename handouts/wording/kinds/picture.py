@@ -10,7 +10,7 @@ from handouts.wording.prose import Sentence
 _STANDS_FOR = {
     # words that mean a picture and next to nothing else
     "surely": """
-        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|snaps|avatar|avatars|replay|replays|polaroid|polaroids|slow-mo|upload|uploads|vlogs|screen-grab|comic-strip|arrowhead|arrowheads|snapchat|pictured|instagram|tiktok|hologram|fresco|silhouette|silhouettes
+        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|avatar|avatars|cutaway|time-lapse|webcast|webcasts|subtitle|subtitles|smiley|smileys|replay|replays|polaroid|polaroids|slow-mo|upload|uploads|vlogs|screen-grab|comic-strip|arrowhead|arrowheads|snapchat|pictured|instagram|tiktok|hologram|fresco|silhouette|silhouettes
     """,
     # words that mean a picture when they stand as a thing that one looks into
     "maybe": """
@@ -76,6 +76,12 @@ _PHRASES = Phrases(
         [ drew|drawn a|the|you|little|man|it _? _? ] &doing|with|of|for|.|showing
         [ open|launch|load the app ] and|to
         [ number|numbers|no|pose|exercise|move @number on|of the|your {carrier} ]
+        [ the|this|that|our _? anatomy|skeleton|muscle|reference|opening|closing|title|before-and-after|action|aerial|side|overhead|blown-up|finishing? chart|shot|shots|elevation|cutaway|card ] shows|show|gives|tells|tell|makes|on|is|by|has|have|at
+        [ the plan|side|front|rear|top|bird's-eye view|elevation ] shows|makes|has|gives|.|,
+        [ the|these|those symbols|symbol|icons|icon|key|legend ] on|to|in|mean|means|tell|tells|show|shows
+        [ the banner|mosaic|wallpaper ] over|on|has|shows|in
+        [ a tick|cross|smiley|star|dot ] marks|on|shows
+        [ the _? blown-up|blown picture ]
         [ the little|wee man|men|guy|people|figure ] on|in|doing
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]

@@ -41,6 +41,26 @@ _PHRASES = Phrases(
         [ in|inside|within|to|along|on this|that strip|channel|range|patch|band|box|square|circle|lane|slot|window|corridor ] !of|and
         as far as [ those|that|these _ ]
         [ the one , there ]
+        tap|touch|lift|push|press|squeeze|grab|rub|pinch|bend|pull|raise|lower|straighten|relax|tighten [ this|that ] ,|.|up|down|with|then|in|out|first|only|and
+        reach|rest|push|lean|press|tap|brace|pull|rub|line|step for|against|on|at|onto|towards|over|up*2 [ this|that|these|those ] ,|.|with|and|then|$
+        keep [ this|that ] tucked|still|soft|straight|bent|in|down|relaxed|long|tight|up|close
+        [ all|the of|whole*2 this|that ] stays|stay|relaxes|works|moves|soft|still
+        all of [ this ] stays|is|should
+        is|'s [ this ] that should|is|does|works|moves|hurts
+        belongs|starts|stays|works|hurts [ here ] and|,|.
+        where [ that|this is ]
+        between [ this|that and that|this ]
+        : [ there|here ] $
+        [ this|that way round|about ]
+        [ yon|yonder _ ]
+        [ that-a-way|this-a-way|hitherward|hitherwards|thitherward ]
+        [ in yon|yonder direction ]
+        [ on|with|to|by|against|behind one? of? these|those ] ,|.|$
+        [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
+        [ so @dim apart? and no ]
+        [ about|roughly|around so ] ,|.|$
+        [ that is|'s the _ i mean ]
+        ^ [ not here|there ] ,|.|!|;|:
         [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will
         [ {about}*2 this|that sort|kind|type of angle|height|distance|width|level|spot|place|size|gap|depth|length ]
         for|at|to [ there ] and there

@@ -108,6 +108,12 @@ _PHRASES = Phrases(
         looks|look [ _ to you ] 
     """,
     looks="""
+        [ when|until|once|if|as|after i nod|wave|point|signal|gesture|beckon ]
+        [ when|until|once|if|as i|the|your raise|drop|lower|lift|swing my hand|arm|flag|arms|hands ]
+        [ when|until|once|if my hand|arm|flag drops|falls|rises|goes|comes ]
+        [ the|my flag drops|falls|goes|waves ]
+        [ watch|check|inspect the|your _? _? for oozing|discharge|weeping|swelling|marks|spots|colour|color|rash ]
+        [ give yourself a once-over ]
         [ have|take|catch a _? look|peek|glance in|into the|a|your oven|window|glass|door|bathroom|wardrobe|mirror|screen|pan|kettle ]
         [ with a|one|just _? glance|look|peek ]
         [ a|one quick|brief|sidelong|swift|downward look|glance|peek|squint down|sideways? ]

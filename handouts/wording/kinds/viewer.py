@@ -105,6 +105,7 @@ _PHRASES = Phrases(
         [ from here ] it|that looks|is|'s|seems
         [ from the side|front|back|top view|angle ] ,|you|it
         [ side|front|back|rear view ] ,|please|$
+        ^ [ salute me|us ]
         [ bow|wave|salute|smile|curtsey|curtsy|nod to? at? the|your _? @camera|judges|audience|crowd|class|panel ]
         [ in the|our|your coach|trainer|instructor|teacher|leader|camera 's direction ]
         [ line|queue|lined up|behind behind|beside|with me ]

@@ -108,7 +108,7 @@ _MARKS_ON_THINGS = _nouns(
 
 _ROOM = _nouns(
     "pillar column post door doorway window wall corner fence tree bench cone marker flag hall gate goal goalpost net lamp-post"
-    " lamppost stage piano stereo radiator cupboard mirror chair table rack machine station end side line lane box bin pole"
+    " lamppost sign signpost pillar-box stage piano stereo radiator cupboard mirror chair table rack machine station end side line lane box bin pole"
     " clock exit entrance desk counter stand stool speaker ladder staircase hedge bush stile buoy kerb curb hut shed bleacher"
     " mat step block locker shelf rail bar barre treadmill rower bike"
 )
@@ -140,7 +140,7 @@ _COLOURS = _words(
     " light-green dark-red bright-red bright-yellow reddish bluish greenish yellowish greyish grayish pinkish purplish brownish"
     " whitish blackish orangey greeny bluey redder bluer greener pinker whiter blacker greyer yellower browner colourless colorless"
     " coloured colored multicoloured multicolored multi-coloured multi-colored rainbow pastel"
-    " red-and-white black-and-white blue-and-white yellow-and-black tangerine aubergine raspberry strawberry blueberry denim"
+    " red-and-white black-and-white blue-and-white yellow-and-black tangerine canary sapphire vermillion umber sepia periwinkle chartreuse aubergine raspberry strawberry blueberry denim"
 )
 
 _LOOKS = _words(
@@ -311,7 +311,7 @@ def _guess(word: str) -> tuple[str, ...]:
         return ("number", "unit") if word.endswith(("cm", "mm", "m", "in", "kg", "lb", "°")) and not word.isdigit() else ("number",)
     if "-" in word:
         first, _, head = word.rpartition("-")
-        if first in _COLOUR_SET or head in _COLOUR_SET:
+        if first in _COLOUR_SET or head in _COLOUR_SET or head in ("splashed", "bleached", "topped", "print", "striped", "spotted", "tinted", "toned"):
             return ("colour",)
         if head in ("coloured", "colored", "striped", "spotted", "white", "blue", "green", "red", "grey", "black", "yellow", "pink", "purple"):
             return ("colour",)
