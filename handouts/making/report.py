@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import json
 import os
+import sys
+import time
 from pathlib import Path
 
 import click
 
 from handouts.making.make import Asked, Made, Outcome, make
+
+_SECONDS_BETWEEN_WORDS = 10
 
 
 def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
@@ -22,11 +26,18 @@ def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
     outcomes: list[Outcome] = []
     files: list[Made] = []
     told: set[str] = set()
+    # With text, each file's line is the progress; with JSON a person at a
+    # terminal would wait in silence.
+    calm = report == "json" and not quiet and sys.stderr.isatty()
+    next_word = time.monotonic() + _SECONDS_BETWEEN_WORDS
     for event in make(asked, say=lambda line: click.echo(line, err=True)):
         if isinstance(event, Made):
             files.append(event)
             if report == "text" and not quiet:
                 click.echo(_line(event, why))
+            elif calm and time.monotonic() >= next_word:
+                click.echo(f"{_many(len(files), 'file')} so far, last for {event.client}.", err=True)
+                next_word = time.monotonic() + _SECONDS_BETWEEN_WORDS
             continue
         outcomes.append(event)
         for line in _needs_eye(event, quiet):
