@@ -31,7 +31,7 @@ _PAIRS = frozenset(
     clear head; bright side; dark side; bright idea; dull ache; dull pain; dull throb; dull day; clear run; clear path; clear space; clear floor; clear area; clear view
     clear voice; clear mind; clear line; clear picture; clear idea; clear rule; plain english; plain sailing; plain words; plain water; plain language; plain old
     plain wrong; plain flour; plain tired; plain stubborn; plain lazy; plain truth; just plain; dark room; dark hour; dark horse; dark thoughts; bright spark; pale ale
-    crystal clear; all clear; steer clear; stay clear; keep clear; clear of; clear the; clear your; clear a; clear up; clear out; clear away; dull moment; dull the
+    crystal clear; whites of; all clear; steer clear; stay clear; keep clear; clear of; clear the; clear your; clear a; clear up; clear out; clear away; dull moment; dull the
     feeling blue; feel blue; of blue; once blue; in black; see red; sees red; seeing red; saw red; gone green; go green; in dark; night black; pitch dark; pitch black
     tickled pink; rose to; rose up; rose from; he rose; she rose; it rose; plum job; peach of; plum tired; sand bag; brown bear; green with; white as; red as; pink as
     red eye; white christmas; blue ribbon; blue chip; red letter; black box; grey hair; gray hair; white hair; red hair; brown hair; red face; white face; green grass; blue water
@@ -71,6 +71,8 @@ _MOST = frozenset(
     "heaviest lightest thickest thinnest longest shortest softest stiffest stretchiest widest narrowest biggest smallest largest strongest weakest"
     " toughest easiest hardest tallest".split()
 )
+_PLURALS = frozenset("reds blues greens yellows purples pinks greys grays".split())
+_BARE = frozenset("take use grab try to on from with pick choose load than up if wear".split())
 _NUMBER = LEXICON.bits["number"]
 _PRINT = Phrases(
     LEXICON,
@@ -82,6 +84,7 @@ _PRINT = Phrases(
         [ brand|trade|model name|mark|number ]
         [ its|the|your logo ] faces|is|on|to|points|up|down|side
         [ logo ] side|up|down|out|on|faces
+        [ by its|their|the? colour|color|colours|colors ]
         [ by|of your|the? colour|color|colours|colors ] $
         [ by|of your colour|color ]
         [ colour|color coded|code ]
@@ -95,6 +98,8 @@ _PRINT = Phrases(
         with the [ flower|star|picture|pattern|stripe|stripes|logo|letter|heart|skull|dragon|crest|spots ] on?
         [ free-throw|halfway|touch|goal|penalty|service|three-point line ] painted
         [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
+        [ lighter|darker|paler|brighter ] of the
+        on|in|into the [ red|blue|green|yellow|black|white zone|half|area|section ] !of
         [ odd-coloured|same-coloured|different-coloured|odd-colored ]
     """,
 )
@@ -172,6 +177,13 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
         return place + 1
     if before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which") or (before == "shade" and word.endswith("er")):
         return place + 1
+    if word in _PLURALS:
+        return place + 1 if chosen or before in ("use", "take", "grab", "load", "with", "to", "on") else 0
+    if not shy or word == "orange":
+        if before in _BARE and ends and after not in ("and",) and (kit_near or before in ("take", "use", "grab", "try", "to")):
+            return place + 1 if not (before == "to" and place > 1 and words[place - 2] in ("go", "goes", "turn", "turns", "changes", "from", "white")) else 0
+        if place == 0 and after == "for" or before in (",", "and", "but", "or") and looks > 1 and after in ("for", "if", "when"):
+            return place + 1
     if before in ("is", "are", "'s") and kit_near and after in ("where", "if", "for") and not shy:
         return place + 1
     if before == "the" and place > 2 and words[place - 3 : place - 1] == ["out", "of"]:
@@ -193,10 +205,15 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     return 0
 
 
+_CLOSED_CLASSES = LEXICON.mask(
+    "function", "prep", "be", "have", "do", "modal", "det", "poss", "pause", "not", "leader", "adverb", "body", "me", "they", "number", "where", "dim", "role", "look", "see"
+)
+
+
 def _unknown_thing(sentence: Sentence, place: int) -> bool:
     """Whether a noun that no list holds stands there: "the tartan sash"."""
     words, classes = sentence.words, sentence.classes
-    if place >= len(words) or classes[place] or not words[place].isalpha() or words[place] in _NO_THINGS:
+    if place >= len(words) or classes[place] & _CLOSED_CLASSES or not words[place].isalpha() or words[place] in _NO_THINGS:
         return False
     after = words[place + 1] if place + 1 < len(words) else "."
     return not words[place].endswith(("ly", "ing")) and words[place] not in _CLOSED and after != "'s"

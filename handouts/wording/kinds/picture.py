@@ -82,6 +82,10 @@ _PHRASES = Phrases(
         [ the banner|mosaic|wallpaper ] over|on|has|shows|in
         [ a tick|cross|smiley|star|dot ] marks|on|shows
         [ the _? blown-up|blown picture ]
+        trace|follow|copy|match [ the figure|outline|shape ] on|in
+        [ the back|middle|edge|side|front of the shot|frame|picture ]
+        to|on|at|see [ page|pages @number ] to|for|shows
+        on [ the tape|dvd|disc ] , she|he|it|you|i
         [ the little|wee man|men|guy|people|figure ] on|in|doing
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]

@@ -108,6 +108,19 @@ _PHRASES = Phrases(
         looks|look [ _ to you ] 
     """,
     looks="""
+        [ in the glass ] <glass
+        check|look _*4 [ in the glass|window|pane ]
+        [ the needle ] should|must|is|points|past|on|sits
+        by [ the numbers|figures|markings|marks ] on
+        look|feel|hunt|search for [ the @number ] on <look
+        match [ the? numbers|figures ]
+        at the [ same number ]
+        ^ [ see which|whether|if ] foot|one|knee|hip|arm|side|leg|shoulder|hand|your|both
+        ^ [ look and see|check ]
+        ? [ look ] .
+        until|till|when [ your|the @body disappear|disappears|vanish|vanishes|go|goes ] &.|,|from|behind|under|out
+        [ look at the|your colour|color ]
+        [ looks|look bigger|larger|fatter|thinner|smaller|longer ]
         [ when|until|once|if|as|after i nod|wave|point|signal|gesture|beckon ]
         [ when|until|once|if|as i|the|your raise|drop|lower|lift|swing my hand|arm|flag|arms|hands ]
         [ when|until|once|if my hand|arm|flag drops|falls|rises|goes|comes ]

@@ -80,6 +80,13 @@ _PHRASES = Phrases(
         [ seen|viewed|watched|filmed|photographed|looking|looked from|at? the|my|behind|front|above|side|below ] &front|side|behind|above|below|back|left|right|@camera|.|,
         [ viewed|seen from ]
         so|until|till|where that? [ i have|get|see got? you|your ] side|front|back|in|full|from|side-on|whole|good
+        [ you see|have|get on your|the left|right ]
+        [ i am facing you|the ]
+        [ where i|we can see|watch ]
+        [ in view of me|us|the @camera? ] <me|us|@camera
+        [ turn|face|look|point|facing towards|to|toward the front|back row|line ]
+        [ where i sit|stand|am ]
+        @orient _*3 [ at|to|from the door|window|wall|chair|spot|side i _ ]
         [ the|that|your|one _? @body that|which|? i can|cannot|could not? see ] 
         the|that|your _? @body that? [ i can|cannot|could not? see ]
         the|that|your|leg|arm|side that? [ i am looking at ]

@@ -97,6 +97,8 @@ _KIT = _nouns(
     " wheel stepper treadmill rower erg bike elliptical trampoline rebounder parallette wall-bar hold grip jug crimp"
     " tub bucket crate basket rack stack tape sock slipper shoe trainer end side line square circle dot spot cross stripe star sticker"
     " mark label tag blanket sheet rug tile scarf ribbon flag pen card folder sleeve cuff foam sponge bungee cord string ankle-strap"
+    " bandage spring hose string cloth curtain barrel ramp tunnel net goal boulder route target stop sock dressing splint brace rim stud peg bolt nut screw wire lead plug cone"
+    " stirrup rein sail boat kayak canoe cox seat-belt buckle armband wristband headband bangle whistle trolley rake spade hoe ladle spoon cup plate bowl lid saucer"
     " strip sash fin flipper lino logo putty cap snorkel paddle floater woggle sandbell dome spikeball hedgehog tube-band mini-band quoit skittle baton bucket"
     " handle-end one pair set door doorway chalk lane rope-end tie thread stitch patch flap panel tin jar mug cup lid"
 ) + ["ones", "shelves", "pairs", "weights", "sixes", "twos", "threes", "fives", "tens"]
@@ -140,6 +142,7 @@ _COLOURS = _words(
     " light-green dark-red bright-red bright-yellow reddish bluish greenish yellowish greyish grayish pinkish purplish brownish"
     " whitish blackish orangey greeny bluey redder bluer greener pinker whiter blacker greyer yellower browner colourless colorless"
     " coloured colored multicoloured multicolored multi-coloured multi-colored rainbow pastel"
+    " reds blues greens yellows purples pinks greys grays"
     " red-and-white black-and-white blue-and-white yellow-and-black tangerine canary sapphire vermillion umber sepia periwinkle chartreuse aubergine raspberry strawberry blueberry denim"
 )
 
