@@ -33,7 +33,7 @@ EXPLAINED: dict[Kind, str] = {
     "signs": "Only signs of punctuation differ.",
     "case": "Capitals of a passage stand once, at its start, so a single word comes back in small letters.",
     "marks": "Quotes, dashes and dots come back in one plain shape, and spaces before signs are left out.",
-    "one way": "Two languages or codes in one word: its cells cannot be read back by one table.",
+    "one way": "Two languages in one word, or an address: no table reads it back.",
 }
 
 
@@ -80,7 +80,8 @@ class Proof:
     """All that a proofreader wants to see of one sheet.
 
     differences: faults first, the likeliest first, then what is explained.
-    words: how many were compared.
+    words: how many were compared.  whole: whether that is all of them, and
+        not only those with numbers.
     headings: where each stands.
     """
 
@@ -91,6 +92,7 @@ class Proof:
     lines: tuple[ProofLine, ...]
     differences: tuple[Difference, ...]
     words: int
+    whole: bool
     bulk: Bulk
     headings: tuple[Place, ...]
 
@@ -117,7 +119,7 @@ def prove(handout: Handout, code: Code, paper: Paper) -> Proof:
     compared = 0
     found: dict[tuple[str, str], Difference] = {}
     for page_number, line_number, word in whole_words(volume):
-        compared += 1
+        compared += can_be_read_back(code) or any("0" <= character <= "9" for character in word.print)
         key = (word.print, word.cells)
         if key in found:
             found[key] = replace(found[key], times=found[key].times + 1)
@@ -134,6 +136,7 @@ def prove(handout: Handout, code: Code, paper: Paper) -> Proof:
         lines,
         tuple(differences),
         compared,
+        can_be_read_back(code),
         bulk_of(volume),
         volume.headings,
     )
@@ -181,10 +184,21 @@ _SHAPES = str.maketrans(
 )
 
 
+# Codes whose liblouis tables read their own cells back.  The tables for
+# contracted Spanish and German are made for one way only.
+READS_BACK = {("ueb", 1), ("ueb", 2), ("fr", 1), ("fr", 2), ("es", 1), ("de", 1)}
+
+_ADDRESS = re.compile(r"@|://|www\.")
+
+
 def compare(word: Segment, code: Code) -> tuple[Kind, str] | None:
     """What is different about a word when its cells are read back, and what
-    they then say; None if nothing is."""
-    if word.language == "?":
+    they then say; None if nothing is.
+
+    Numbers are read by `digits`, not by the table, since a wrong number does
+    most harm.  In a code whose table is one-way, numbers alone are compared.
+    """
+    if word.language == "?" or _ADDRESS.search(word.print):
         return "one way", ""
     its_code = code_for_language(word.language, code) if word.language else code
     cells = word.cells
@@ -193,20 +207,62 @@ def compare(word: Segment, code: Code) -> tuple[Kind, str] | None:
     if code.name in _INDICATORS:
         cells = _INDICATORS[code.name].sub("", cells)
     louis = liblouis.owner()
-    back = louis.backward(its_code.tables, _without_letters_notation(cells, its_code)) if cells else ""
-    if back == word.print:
+    # What the mends make of the word; a letter x before a number is one of them.
+    written = re.sub("^[xX](?= ?[0-9]|$)", "×", prepare(Passage(word.print), its_code, louis).text)
+    if not any(character in _FRACTION_SIGNS for character in written):
+        read = digits(cells, its_code)
+        if read != re.sub("[^0-9]", "", written):
+            return "number", louis.backward(its_code.tables, cells) if not read else read
+    if "×" in written or not any(character.isalpha() for character in written):
         return None
-    prepared = prepare(Passage(word.print), its_code, louis).text
-    if back == prepared or (word.print in ("x", "X") and back == "×"):
-        return "marks", back
-    said, read = _folded(prepared), _folded(back)
+    if not can_be_read_back(its_code):
+        return None
+    back = louis.backward(its_code.tables, _without_letters_notation(cells, its_code)) if cells else ""
+    if back in (word.print, written):
+        return None if back == word.print else ("marks", back)
+    said, read = _folded(written), _folded(back)
     if said == read:
-        return ("marks" if back.lower() != prepared.lower() else "case"), back
-    if re.sub("[^0-9]", "", said) != re.sub("[^0-9]", "", read):
-        return "number", back
+        return ("marks" if back.lower() != written.lower() else "case"), back
     if re.sub(r"[\W_]", "", said) != re.sub(r"[\W_]", "", read):
+        # The Spanish table reads signs of punctuation as digits.
+        if its_code.name == "es" and re.sub(r"[\W\d_]", "", said) == re.sub(r"[\W\d_]", "", read):
+            return "marks", back
         return "letters", back
-    return "signs", back
+    return ("marks" if its_code.name == "es" else "signs"), back
+
+
+def can_be_read_back(code: Code) -> bool:
+    """Whether all words of a code are compared, or numbers alone."""
+    return (code.name, code.grade) in READS_BACK
+
+
+_LETTER_DIGITS = dict(zip("⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚", "1234567890", strict=True))
+_ANTOINE_DIGITS = dict(zip("⠡⠣⠩⠹⠱⠫⠻⠳⠪⠼", "1234567890", strict=True))
+_FRACTION_SIGNS = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞²³"
+
+
+def digits(cells: str, code: Code) -> str:
+    """The digits that cells say, signs between them left out.
+
+    A number goes on over signs that do not end it: Rules of Unified English
+    Braille, 6.3.1 (comma, full stop, numeric space); French, German and
+    Spanish alike, with dot 3 between groups; German also over the colon
+    (de-g1.ctb), and French over signs of arithmetic too, since its digits are
+    no letters.
+    """
+    antoine = code.name == "fr" and code.numbers == "antoine"
+    sign, values = ("⠠", _ANTOINE_DIGITS) if antoine else ("⠼", _LETTER_DIGITS)
+    goes_on = "⠂⠲⠄⠒⠤⠖⠶⠌⠔⠦⠴⠐⠠" if antoine else "⠂⠲⠄⠈⠒" if code.name == "de" else "⠂⠲⠄⠐"
+    found = []
+    in_number = False
+    for cell in cells:
+        if cell == sign:
+            in_number = True
+        elif in_number and cell in values:
+            found.append(values[cell])
+        else:
+            in_number = in_number and cell in goes_on
+    return "".join(found)
 
 
 def _folded(text: str) -> str:
