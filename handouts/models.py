@@ -406,6 +406,29 @@ OptionByLevel = Annotated[
     ByLevel[OptionName], BeforeValidator(_for_all_levels, json_schema_input_type=OptionName | ByLevel[OptionName])
 ]
 
+
+class PlanChoice(Model):
+    """A plan that this client follows.
+
+    plan: its code.
+    version: None means the newest.
+    """
+
+    plan: Code
+    version: Version | None = None
+
+
+class TwoSided(Model):
+    """A load for each side."""
+
+    left: LoadText | None = None
+    right: LoadText | None = None
+
+
+OneOrTwoSided = Annotated[
+    Annotated[LoadText, Tag("one")] | Annotated[TwoSided, Tag("block")], Discriminator(_one_or_block)
+]
+
 WordsByLanguage = Annotated[
     Annotated[Words, Tag("one")] | Annotated[MapOf[Words], Tag("block")], Discriminator(_one_or_block)
 ]
@@ -419,6 +442,8 @@ class Work(Model):
         does the exercise as it is.
     dose: how much; None in timed intervals, where the work time decides, and
         where a warm-up leaves it open.
+    usual_dose: to come back to with the next weight, where `dose` was raised
+        because that weight is still too far away.
     load: for every client whose own file asks for none.
     effort: how hard, such as "2 in reserve" or "RPE 8".
     tempo: counts to lower, pause, lift, pause, such as "3-1-2-0".
@@ -428,6 +453,7 @@ class Work(Model):
     exercise: Code
     option: OptionByLevel | None = None
     dose: DoseByLevel | None = None
+    usual_dose: DoseText | None = Field(None, alias="usual dose")
     load: LoadText | None = None
     effort: EffortText | None = None
     tempo: TempoText | None = None
@@ -551,11 +577,16 @@ class PlanFacts(Model):
     plan: short code that stands on every sheet and in every log.
     version: counted from 1; each version has a file of its own, so that an
         old log still finds the plan that it belongs to.
+    client: code of the one client that this version is for; None for all.
+    after: the plan and version that this one takes the place of, for what
+        changed; None means the version before of the same plan.
     title: one for all, or one for each language tag.
     date: of this version.
     review_by: when trainer and client should look at the plan again.
     note: what changed since the last version, in the trainer's words; one for
         all, or one for each language tag.
+    loads: what this version asks of its one client, by exercise id; goes
+        before the loads in the client's file.
     warm_up: before the session.
     session: the parts of the session, in order.
     cool_down: after the session.
@@ -563,13 +594,22 @@ class PlanFacts(Model):
 
     plan: Code
     version: Version
+    client: Code | None = Field(None, alias="for")
+    after: PlanChoice | None = None
     title: WordsByLanguage
     date: Date
     review_by: Date | None = Field(None, alias="review by")
     note: WordsByLanguage | None = None
+    loads: MapOf[OneOrTwoSided] = {}
     warm_up: EasyPart | None = Field(None, alias="warm-up")
     session: ListOf[Structure] = Field(min_length=1)
     cool_down: EasyPart | None = Field(None, alias="cool-down")
+
+    @model_validator(mode="after")
+    def _loads_are_somebodys(self) -> PlanFacts:
+        if self.loads and self.client is None:
+            raise ValueError("'loads' belong to one client; write 'for:' with the client's code, or 'load:' at the exercises")
+        return self
 
 
 class Plan(Model):
@@ -943,29 +983,6 @@ class CareTable(Model):
 
     cares: MapOf[CareRule]
     opposite: ListOf[ListOf[Code]] = ()
-
-
-class PlanChoice(Model):
-    """A plan that this client follows.
-
-    plan: its code.
-    version: None means the newest.
-    """
-
-    plan: Code
-    version: Version | None = None
-
-
-class TwoSided(Model):
-    """A load for each side."""
-
-    left: LoadText | None = None
-    right: LoadText | None = None
-
-
-OneOrTwoSided = Annotated[
-    Annotated[LoadText, Tag("one")] | Annotated[TwoSided, Tag("block")], Discriminator(_one_or_block)
-]
 
 
 class BestSet(Model):

@@ -80,7 +80,8 @@ def fit(
     says why in `stopped`.
     """
     cared = care_for(client.facts, care_table())
-    facts = client.facts.model_copy(update={"limits": cared.limits, "weaker_side": cared.weaker_side})
+    loads = {**client.facts.loads, **(plan.facts.loads if plan.facts.client == client.facts.code else {})}
+    facts = client.facts.model_copy(update={"limits": cared.limits, "weaker_side": cared.weaker_side, "loads": loads})
     hold = hold_of(history)
     context = _Context(facts, exercises, hold)
 

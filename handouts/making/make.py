@@ -297,6 +297,9 @@ def plans_of(client: Client, studio: Studio) -> Iterator[Plan]:
 
 
 def _previous(plan: Plan, studio: Studio) -> Plan | None:
+    after = plan.facts.after
+    if after is not None and after.version is not None:
+        return studio.plans.get((after.plan, after.version))
     return studio.plans.get((plan.facts.plan, plan.facts.version - 1))
 
 

@@ -32,6 +32,7 @@ def check_names(found: Gathered, languages: tuple[str, ...], cares: CareTable) -
     for plan in found.plans.values():
         for placed in all_work(plan.facts):
             _check_work(found, plan, placed)
+        _check_one_client(found, plan)
     for shown in found.client_codes:
         _check_client(found, shown, languages)
         _check_care(found, shown, cares)
@@ -108,6 +109,19 @@ def _check_work(found: Gathered, plan: Plan, placed: PlacedWork) -> None:
             found.add_at(plan.path, place, wrong, f"write '{count} reps each side' or '{count} reps in all'")
 
 
+def _check_one_client(found: Gathered, plan: Plan) -> None:
+    """What a version for one client names: the client, its loads, the version before."""
+    facts, codes = plan.facts, list(found.client_codes.values())
+    if facts.client is not None and facts.client not in codes:
+        instead = instead_of(facts.client, codes, "write the code that a client's file gives itself")
+        found.add_at(plan.path, ("for",), f"no client {quoted(facts.client)}", instead)
+    for id in facts.loads:
+        _check_exercise(found, plan.path, ("loads", id), id, of_key=True)
+    if facts.after is not None:
+        for key, wrong, instead in _plan_troubles(found, facts.after.plan, facts.after.version):
+            found.add_at(plan.path, ("after", key), wrong, instead)
+
+
 # --- languages -------------------------------------------------------------------------
 
 
@@ -147,6 +161,7 @@ def _check_client(found: Gathered, shown: str, languages: tuple[str, ...]) -> No
         number = int(version) if isinstance(version, str) and version.isascii() and version.isdigit() else None
         for key, wrong, instead in _plan_troubles(found, code, number):
             found.add_at(shown, ("plans", at, key), wrong, instead)
+        _check_chosen(found, shown, ("plans", at), code, number)
     for key in ("loads", "best sets"):
         ids = data.get(key)
         for id in ids if isinstance(ids, dict) else ():
@@ -154,6 +169,19 @@ def _check_client(found: Gathered, shown: str, languages: tuple[str, ...]) -> No
     known = data.get("knows")
     for number, id in enumerate(known if isinstance(known, list) else ()):
         _check_exercise(found, shown, ("knows", number), id)
+
+
+def _check_chosen(found: Gathered, shown: str, place: Place, code: str, version: int | None) -> None:
+    """Whether the version that a client follows is for somebody else."""
+    versions = found.versions(code)
+    chosen = version if version is not None else max(versions, default=None)
+    plan = found.plans.get(versions.get(chosen, "")) if chosen is not None else None
+    own = found.client_codes[shown]
+    if plan is not None and plan.facts.client not in (None, own):
+        wrong = f"version {chosen} of plan {quoted(code)} is for {plan.facts.client} alone"
+        free = [each for each in versions if found.plans[versions[each]].facts.client in (None, own)]
+        instead = f"write 'version: {max(free)}'" if free else "choose another plan"
+        found.add_at(shown, (*place, "version" if version is not None else "plan"), wrong, instead)
 
 
 def _check_care(found: Gathered, shown: str, table: CareTable) -> None:
