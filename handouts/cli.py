@@ -18,8 +18,9 @@ import click
 
 from handouts import __version__
 from handouts.errors import HandoutsError
+from handouts.forms import FORMS
 
-_FORM_NAMES = ("print", "screen", "braille")
+_FORM_NAMES = tuple(FORMS)
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
@@ -63,7 +64,7 @@ def start(folder: Path) -> None:
 @click.argument("names", nargs=-1, metavar="[CLIENT or PLAN ...]")
 @click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
 @click.option("--out", type=click.Path(path_type=Path), help="Where to put what is made; else the studio's out folder.")
-@click.option("--as", "forms", metavar="FORM,...", help="Forms to make: print, screen, braille; else as each client reads.")
+@click.option("--as", "forms", metavar="FORM,...", help="Forms to make: print, screen, braille, epub, text; else as each client reads.")
 @click.option("--report", type=click.Choice(["text", "json"]), default="text", show_default=True, help="How to tell what was made.")
 @click.option("--quiet", is_flag=True, help="Say only what needs you.")
 @click.option("--afresh", is_flag=True, help="Make everything, also what did not change.")
@@ -98,6 +99,27 @@ def make(
     except HandoutsError as problem:
         _stop(str(problem))
     sys.exit(status)
+
+
+@main.command()
+@click.argument("client")
+@click.option("--to", type=click.Path(path_type=Path), required=True, help="The folder to copy to, outside the studio.")
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--out", type=click.Path(path_type=Path), help="Where the sheets are; else the studio's out folder.")
+def share(client: str, to: Path, studio: Path | None, out: Path | None) -> None:
+    """Copy CLIENT's finished sheets out of the studio, to be given away.
+
+    Only finished sheets go out, after a look at what each file says about
+    itself. Exit status: 0 copied; 2 nothing was copied.
+    """
+    from handouts.making.share import share as copies
+
+    try:
+        folder = _studio(studio)
+        for copy in copies(folder, out or folder / "out", client, to):
+            click.echo(f"{copy}: copied")
+    except (HandoutsError, OSError) as problem:
+        _stop(str(problem))
 
 
 @main.command()
@@ -172,7 +194,8 @@ def proof(client: str, studio: Path | None, out: Path | None, report: str) -> No
 @click.option("--side", type=click.Choice(["left", "right"]), help="Side of the weight and the counts.")
 @click.option("--weight", metavar="WEIGHT", help="Such as '16 kg'.")
 @click.option("--reps", metavar="COUNTS", help="One number a set, such as 12/12/14.")
-@click.option("--time", metavar="TIME", help="Of the exercise, else of the session: '24 min', 24:30, 1:05:00.")
+@click.option("--seconds", metavar="COUNTS", help="Seconds in each set, where the sheet asks for them.")
+@click.option("--time", metavar="TIME", help="Of the whole session: '24 min', 24:30, 1:05:00.")
 @click.option("--effort", metavar="N", help="Of the session, 0 to 10.")
 @click.option("--note", metavar="WORDS", help="A note.")
 @click.option("--warning", metavar="WORDS", help="Pain or another warning sign, and where.")
