@@ -101,26 +101,29 @@ def _counts_time(one: Done) -> bool:
 
 def exercise_seconds(setting: Setting, one: Done, claim: Claim) -> tuple[int | None, Claim]:
     """Seconds of an exercise that is held or carried, and the claim with its
-    metres; the counts of each set are added up, and told in the note."""
+    metres; the seconds of each set are added up, and told in the note.
+
+    Bare numbers are seconds or metres where the sheet asks for these.
+    """
     dose = one.exercise.dose if one.exercise else None
-    timed = dose is not None and dose.kind != "reps" and not any(number.counted for number in claim.numbers)
-    counts = _spread(claim.numbers) if timed else []
-    metric = dose is not None and dose.kind == "distance"
+    asked = dose.kind if dose is not None and not any(number.counted for number in claim.numbers) else "reps"
+    bare = _spread(claim.numbers)
     times = [Number(Decimal(time.seconds)) for time in claim.times if not is_session_time(time, one)]
+    times += bare if asked == "time" else []
     metres = [Number(Decimal(claim.metres))] if claim.metres is not None else []
-    (metres if metric else times).extend(counts)
-    seconds = _sum(setting, one, "time", "seconds", times, MOST_SECONDS)
-    walked = _sum(setting, one, "metres", "metres", metres, MOST_METRES)
-    note = claim.note
-    if len(counts) > 1 and (walked if metric else seconds) is not None:
-        each = "/".join(short_number(number.value) for number in counts)
-        note = "; ".join(part for part in (note, f"{'metres' if metric else 'seconds'} in each set: {each}") if part)
-    return seconds, replace(claim, metres=walked, note=note)
+    metres += bare if asked == "distance" else []
+    seconds = _sum(setting, one, "seconds", times, MOST_SECONDS)
+    walked = _sum(setting, one, "metres", metres, MOST_METRES)
+    notes = [claim.note] if claim.note else []
+    for unit, total, counts in (("seconds", seconds, times), ("metres", walked, metres)):
+        if total is not None and len(counts) > 1:
+            notes.append(f"{unit} in each set: {'/'.join(short_number(count.value) for count in counts)}")
+    return seconds, replace(claim, metres=walked, note="; ".join(notes))
 
 
-def _sum(setting: Setting, one: Done, what: str, unit: str, numbers: list[Number], most: int) -> int | None:
+def _sum(setting: Setting, one: Done, unit: str, numbers: list[Number], most: int) -> int | None:
     """All sets together; None where nothing was said or it must be asked."""
-    key = one.key(what)
+    key = one.key(unit)
     answer = setting.asking.answer(key)
     if not numbers or answer in (UNKNOWN, DROP):
         return None

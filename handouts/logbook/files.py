@@ -78,11 +78,12 @@ def answer_warning(folder: Path, client: str, number: int, answer: str) -> LogLi
     if line is None or not line.warning or line.corrected is not None:
         open_ones = ", ".join(str(one.line) for one in open_warnings(lines)) or "none"
         raise CannotLog(f"{_shown(path)}: line {number} has no warning sign; lines with one that is open: {open_ones}")
-    if not clean(answer):
+    decided = _one_line(answer)
+    if not decided:
         raise CannotLog("the answer is empty; write what you decided")
-    text = _cells_changed(read_text(path, _shown(path), LARGEST_LOG), {number: {"answer": clean(answer)}})
+    text = _cells_changed(read_text(path, _shown(path), LARGEST_LOG), {number: {"answer": decided}})
     write_whole(path, text.encode("utf-8"))
-    return line.model_copy(update={"answer": clean(answer)})
+    return line.model_copy(update={"answer": decided})
 
 
 def open_warnings(lines: Iterable[LogLine]) -> tuple[LogLine, ...]:

@@ -7,6 +7,7 @@ cannot be read becomes something to ask about, never something left out.
 from __future__ import annotations
 
 import datetime
+from collections.abc import Iterator
 from dataclasses import replace
 
 from handouts.logbook.hearing import hear
@@ -30,7 +31,7 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
         place = (field.exercise, side)
         claim = claims.get(place, _claim(field.exercise, side, names))
         if kind == "question":
-            heard = heard.with_more(Heard(asked=(Asked(text, claim.id or claim.name, tail),)))
+            heard = heard.with_more(Heard(asked=(Asked(text, claim.id or claim.name or str(claim.number), tail),)))
             continue
         more = _read(kind, text, claim, names, today)
         if isinstance(more, Claim):
@@ -39,7 +40,26 @@ def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) 
             heard = replace(heard, unread=(*heard.unread, f"{field.exercise} {field.name}: {text[:60]}"))
         else:
             heard = heard.with_more(more)
-    return replace(heard, claims=(*claims.values(), *heard.claims))
+    return replace(heard, claims=(*_lent(claims), *heard.claims))
+
+
+def _lent(claims: dict[tuple[str, Side | None], Claim]) -> Iterator[Claim]:
+    """The claims; one weight for an exercise whose sides are counted each
+    stands for both sides."""
+    for (exercise, side), claim in claims.items():
+        both = claims.get((exercise, None))
+        if side is not None and both is not None and not claim.weights:
+            claim = replace(claim, weights=both.weights)
+        sided = any(other == exercise and one is not None for other, one in claims)
+        bare = replace(claim, weights=())
+        if side is None and sided and bare == _claim_like(claim):
+            continue
+        yield claim
+
+
+def _claim_like(claim: Claim) -> Claim:
+    """A claim on the same exercise that says nothing."""
+    return Claim(name=claim.name, number=claim.number, id=claim.id)
 
 
 def _claim(exercise: str, side: Side | None, names: Names) -> Claim:
@@ -72,9 +92,15 @@ def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date
         )
     if kind == "time":
         return _time(text, claim, names, today)
-    if kind in ("seconds", "distance", "metres"):
-        counts = _counts(text, words)
-        return None if counts is None else replace(claim, numbers=(*claim.numbers, *counts))
+    if kind == "seconds":
+        return _seconds(text, claim, words)
+    if kind in ("distance", "metres"):
+        counts = _counts(text.removesuffix("m"), words)
+        return (
+            None
+            if counts is None or any(count.split for count in counts)
+            else replace(claim, metres=int(sum(count.value for count in counts)))
+        )
     if kind == "rounds":
         counts = _counts(text, words)
         return None if counts is None or len(counts) != 1 else replace(claim, rounds=int(counts[0].value))
@@ -89,7 +115,9 @@ def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date
     if kind in ("pain", "warning"):
         if words.has("none", folded(text)):
             return Heard()
-        return Heard(warnings=(Warning(text, "" if claim.id == SESSION else claim.id),))
+        return Heard(
+            warnings=(Warning(text, "" if claim.id == SESSION else claim.id or claim.name or str(claim.number)),)
+        )
     return None
 
 
@@ -99,7 +127,7 @@ def _time(text: str, claim: Claim, names: Names, today: datetime.date) -> Claim 
     counts = _counts(text, names.words)
     if counts is not None:
         if claim.id != SESSION:
-            return replace(claim, numbers=(*claim.numbers, *counts))
+            return _seconds(text, claim, names.words)
         if len(counts) == 1:
             return replace(claim, times=(Time(int(counts[0].value * 60), total=True),))
         return None
@@ -107,6 +135,14 @@ def _time(text: str, claim: Claim, names: Names, today: datetime.date) -> Claim 
     if len(said) != 1:
         return None
     return replace(claim, times=(replace(said[0], total=claim.id == SESSION),))
+
+
+def _seconds(text: str, claim: Claim, words: Words) -> Claim | None:
+    """Seconds of each set of one exercise."""
+    counts = _counts(text, words)
+    if counts is None or any(count.split or count.value != int(count.value) for count in counts):
+        return None
+    return replace(claim, times=(*claim.times, *(Time(int(count.value), "seconds") for count in counts)))
 
 
 def _counts(text: str, words: Words) -> tuple[Number, ...] | None:

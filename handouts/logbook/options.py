@@ -9,7 +9,8 @@ from handouts.logbook.command import Asked
 from handouts.logbook.files import CannotLog
 from handouts.logbook.message import SESSION, Filled
 
-_OF_SESSION = ("effort",)
+_OF_SESSION = ("time", "effort")
+_OF_EXERCISE = ("weight", "reps", "seconds")
 
 
 def asked(
@@ -27,7 +28,7 @@ def asked(
 ) -> Asked:
     """What the options ask for.
 
-    said: weight, reps, time, effort, note, warning, question, as given.
+    said: weight, reps, seconds, time, effort, note, warning, question, as given.
     Raises CannotLog where they do not go together.
     """
     given = {name: words for name, words in said.items() if words is not None}
@@ -37,7 +38,7 @@ def asked(
     if other and (text is not None or source is not None):
         way = "--text" if text is not None else "--from"
         raise CannotLog(f"{way} brings all that was done; take out {', '.join(other)}, or say it in the text")
-    needs = [name for name in ("weight", "reps") if name in given]
+    needs = [name for name in _OF_EXERCISE if name in given]
     if needs and exercise is None and correct is None:
         raise CannotLog(f"--{needs[0]} needs the exercise that it is of; add --exercise")
     if date is not None:
@@ -50,11 +51,7 @@ def asked(
     for name, words in given.items():
         where = SESSION if name in _OF_SESSION else exercise or SESSION
         field = "pain" if name == "warning" else name
-        if field == "time" and where != SESSION:
-            field = "seconds" if words.isdigit() else "time"
-        sided = (
-            f"{field}_{side}" if side and field in ("weight", "reps", "seconds", "time") and where != SESSION else field
-        )
+        sided = f"{field}_{side}" if side and field in _OF_EXERCISE else field
         fields.append(Filled(where, sided, words))
     if text is not None and not text.strip():
         raise CannotLog("--text: the message is empty; write what the client sent")

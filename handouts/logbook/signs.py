@@ -40,8 +40,8 @@ def _named_in_warning(setting: Setting, at: int, words: str, name: str) -> list[
     if not name:
         return []
     ids = setting.ids
-    if name in ids:
-        return [name]
+    if name in ids or name.isdigit():
+        return [id for id in (named(setting, name),) if id]
     said = setting.names.of_text(name)
     within = setting.names.within(said, ids)
     everyday = next((str(means) for word, means in setting.words.table["everyday"].items() if word in said), "")
@@ -69,15 +69,14 @@ def _named_in_warning(setting: Setting, at: int, words: str, name: str) -> list[
 
 
 def readers_questions(setting: Setting, heard: Heard) -> tuple[TextQuestion, ...]:
+    """The reader's questions, each with the exercise that it is about."""
     ids = setting.ids
     asked: list[TextQuestion] = []
     for at, question in enumerate(heard.asked, 1):
         key = f"ask:{at}"
         answer = setting.asking.answer(key)
-        said = setting.names.of_text(question.exercise)
-        exact, within = setting.names.all_of(said), setting.names.within(said, ids)
-        id = question.exercise if question.exercise in setting.names.by_id or question.exercise == SESSION else ""
-        id = id or (within[0] if len(within) == 1 else exact[0] if len(exact) == 1 else "")
+        within = setting.names.within(setting.names.of_text(question.exercise), ids)
+        id = SESSION if question.exercise == SESSION else named(setting, question.exercise)
         if answer is not None:
             id = SESSION if answer in ("none", SESSION, UNKNOWN) else named(setting, answer)
             if answer == DROP:

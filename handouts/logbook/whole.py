@@ -16,6 +16,9 @@ from handouts.models import LogLine
 LONGEST_SESSION = 6 * 3600
 """Seconds; longer ones are refused (common practice, no source)."""
 
+MOST_ROUNDS = 100
+"""Of one session (common practice, no source)."""
+
 LONG_BREAK = 14
 """Days without a log after which the trainer is told; after two weeks off one
 starts again lighter (common practice, no source)."""
@@ -33,12 +36,7 @@ def session_line(setting: Setting, heard: Heard, claims: tuple[Claim, ...]) -> l
         times += [time for time in claim.times if is_session_time(time, one)]
     seconds = _session_seconds(setting, times)
     effort = _effort(setting, heard)
-    rounds = next((claim.rounds for claim in own if claim.rounds is not None), None)
-    if rounds is not None and not 0 <= rounds <= 200:
-        setting.asking.ask(
-            "rounds", "How many rounds were done?", f"{rounds} rounds cannot be", (Proposal(DROP, "leave it out"),)
-        )
-        rounds = None
+    rounds = _rounds(setting, own)
     note = "; ".join(claim.note for claim in own if claim.note)
     if effort is not None and setting.client.effort_cap is not None and effort > setting.client.effort_cap:
         setting.asking.tell(
@@ -59,6 +57,20 @@ def session_line(setting: Setting, heard: Heard, claims: tuple[Claim, ...]) -> l
         return []
     line = setting.line(SESSION, seconds=seconds, note=note)
     return [line.model_copy(update={"effort": effort, "rounds": rounds})]
+
+
+def _rounds(setting: Setting, own: list[Claim]) -> int | None:
+    said = next((claim.rounds for claim in own if claim.rounds is not None), None)
+    answer = setting.asking.answer("rounds")
+    if said is None or answer in (UNKNOWN, DROP):
+        return None
+    if answer is not None and re.fullmatch(r"[0-9]{1,3}", answer):
+        said = int(answer)
+    if 0 <= said <= MOST_ROUNDS:
+        return said
+    reason = f"{said} rounds cannot be; a session has at most {MOST_ROUNDS}"
+    setting.asking.ask("rounds", "How many rounds were done?", reason, (Proposal(DROP, "leave it out"),))
+    return None
 
 
 def _quiet_exercise(setting: Setting, claim: Claim) -> str:
