@@ -28,6 +28,7 @@ from handouts.fitting.fitted import (
     Instruction,
     Remark,
 )
+from handouts.fitting.sides import needs_two_hands
 from handouts.fitting.ways import Clash, Found, Settled, Way, data_of, find_way, planned_way
 from handouts.fitting.weights import Ask, weights_for
 from handouts.models import (
@@ -42,6 +43,7 @@ from handouts.models import (
     Intervals,
     Limit,
     LogLine,
+    PartName,
     Plan,
     SidePattern,
     StraightSets,
@@ -53,6 +55,8 @@ from handouts.models import (
 
 SCREENING_LASTS = datetime.timedelta(days=365)
 """After this the trainer is reminded to screen again (common practice: a year)."""
+
+_STEPS: tuple[PartName, ...] = ("Start position", "Movement", "Finish")
 
 _LONG_SET = 60
 """Seconds in which a set of "every minute" must be done."""
@@ -479,6 +483,7 @@ def _fit_exercise(
         seconds=seconds,
     )
     remarks = (
+        *_two_hands_remarks(client, work.exercise, fitted),
         *_change_remarks(planned, found),
         *_cue_remarks(work.exercise, settled),
         *_hand_remarks(client, planned, found),
@@ -545,6 +550,8 @@ def _reason(work: Work, planned: Way, found: Found) -> Literal["kit", "limit", "
     if (way.exercise.id, way.option) == (planned.exercise.id, planned.option):
         by_level = work.option is not None and len({work.option.at(level) for level in LEVELS}) > 1
         return "level" if by_level and planned.option else ""
+    if found.for_one_hand:
+        return "hands"
     kinds = {clash.kind for clash in found.against}
     return next((kind for kind in ("limit", "hands", "kit") if kind in kinds), "")
 
@@ -558,7 +565,9 @@ def _change_remarks(planned: Way, found: Found) -> tuple[Remark, ...]:
     way = found.settled.way
     if (way.exercise.id, way.option) == (planned.exercise.id, planned.option):
         return ()
-    if way.exercise.id == planned.exercise.id:
+    if found.for_one_hand:
+        what = f"{planned} is done as {way}, its way for one hand. Go through it with the client before the first session."
+    elif way.exercise.id == planned.exercise.id:
         what = (
             f"{planned} is done as {way}: {_why(found.against)}. "
             f"Go through the changed steps with the client before the first session."
@@ -593,6 +602,23 @@ def _cue_remarks(planned: str, settled: Settled) -> tuple[Remark, ...]:
         )
         for cue in settled.cues
     )
+
+
+def _two_hands_remarks(client: ClientFacts, planned: str, fitted: FittedExercise) -> tuple[Remark, ...]:
+    """Steps for two hands on the sheet of somebody with one that grips."""
+    text = fitted.exercise
+    if client.hands == "both":
+        return ()
+    parts = [text.part(name, fitted.option) for name in _STEPS]
+    items = [item for part in parts if part for block in part.blocks for item in getattr(block, "items", (block,))]
+    lines = [str(item.line) for item in items if needs_two_hands(item.text, text.facts.language)]
+    if not lines:
+        return ()
+    what = (
+        f"{text.path}, line{'s' if len(lines) > 1 else ''} {', '.join(lines)}: these steps are for two hands, and one hand "
+        f"of this client grips; write '### NAME OF THE OPTION' and other steps into that part of the text."
+    )
+    return (Remark("eye", planned, what),)
 
 
 def _hand_remarks(client: ClientFacts, planned: Way, found: Found) -> tuple[Remark, ...]:

@@ -24,7 +24,7 @@ from handouts.fitting.fitted import (
     FittedSession,
     Instruction,
 )
-from handouts.fitting.sides import mirror
+from handouts.fitting.sides import mirror, needs_two_hands
 from handouts.handout import (
     Block,
     Caution,
@@ -563,6 +563,7 @@ def _option_words(exercise: FittedExercise) -> Line:
 def _other_options(part: Part | None, exercise: FittedExercise, two_hands: bool) -> Part | None:
     """The easier ways without the one that is already told as today's, and
     without those for other hands than this client's."""
+    language = exercise.exercise.facts.language
     if part is None:
         return None
     options = exercise.exercise.facts.options
@@ -574,7 +575,9 @@ def _other_options(part: Part | None, exercise: FittedExercise, two_hands: bool)
             items = tuple(
                 item
                 for item in block.items
-                if not (title and item.text.startswith(f"**{title}")) and item.option not in for_others
+                if not (title and item.text.startswith(f"**{title}"))
+                and item.option not in for_others
+                and (two_hands or not needs_two_hands(item.text, language))
             )
             block = block.model_copy(update={"items": items})
         if not isinstance(block, ItemList) or block.items:

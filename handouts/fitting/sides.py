@@ -2,10 +2,24 @@
 
 from __future__ import annotations
 
+import re
+
 from handouts.mirror import mirror
 from handouts.models import Exercise, ListItem, Paragraph, Side, TextBlock
 
-__all__ = ["mirror", "mirror_exercise", "other_side"]
+__all__ = ["mirror", "mirror_exercise", "needs_two_hands", "other_side"]
+
+_TWO_HANDS = {
+    "en": re.compile(r"\bboth (?:hands|palms|fists|handles|dumbbells)\b|\btwo handles\b", re.IGNORECASE),
+    "fr": re.compile(r"\b(?:les|des|vos) deux (?:mains|paumes|poings|poignées|haltères)\b", re.IGNORECASE),
+}
+
+
+def needs_two_hands(text: str, language: str) -> bool:
+    """Whether words of an exercise text ask for two hands at once, as far as a
+    few plain phrases tell; never in a language without such phrases here."""
+    words = _TWO_HANDS.get(language)
+    return words is not None and words.search(text) is not None
 
 
 def other_side(side: Side) -> Side:
@@ -31,11 +45,11 @@ def mirror_exercise(exercise: Exercise) -> Exercise:
             "picture": swapped(facts.picture),
         }
     )
-    parts = tuple(
-        part.model_copy(update={"blocks": tuple(_mirror_block(block, language) for block in part.blocks)})
-        for part in exercise.parts
+    parts, variants = (
+        tuple(part.model_copy(update={"blocks": tuple(_mirror_block(block, language) for block in part.blocks)}) for part in some)
+        for some in (exercise.parts, exercise.variants)
     )
-    return exercise.model_copy(update={"facts": mirrored, "parts": parts})
+    return exercise.model_copy(update={"facts": mirrored, "parts": parts, "variants": variants})
 
 
 def _mirror_block(block: TextBlock, language: str) -> TextBlock:

@@ -113,6 +113,12 @@ class Found:
     tried: tuple[tuple[Way, tuple[Clash, ...]], ...]
     one_hand_only: bool = False
 
+    @property
+    def for_one_hand(self) -> bool:
+        """Whether nothing stood against the plan but that the text has a way
+        of its own for one hand."""
+        return self.settled is not None and not self.against and _is_one_handed(self.settled.way)
+
 
 def way_of(exercise: Exercise, option: str | None) -> Way:
     facts = exercise.facts
@@ -163,7 +169,9 @@ def find_way(
         first = queue.pop(0)
         if (first.exercise.id, first.option) in seen:
             continue
-        ways = [first, *_easier_ways(first)]
+        ways = [first, *_easier_ways(first, client)]
+        if first.option is None and client.hands != "both":
+            ways.sort(key=lambda way: not _is_one_handed(way))
         ways = [way for way in ways if (way.exercise.id, way.option) not in seen]
         seen.update((way.exercise.id, way.option) for way in ways)
         put_off += [way for way in ways if _lays_weight_down(way, first)]
@@ -209,12 +217,18 @@ def _first_that_fits(
     return None, clashes
 
 
-def _easier_ways(first: Way) -> Iterator[Way]:
-    """The exercise's other options, but never one that its text calls harder."""
+def _is_one_handed(way: Way) -> bool:
+    return bool(way.option) and way.exercise.facts.options.get(way.option or "", Option()).one_handed
+
+
+def _easier_ways(first: Way, client: ClientFacts) -> Iterator[Way]:
+    """The exercise's other options, but never one that its text calls harder,
+    nor one that is for another client's hands."""
     part = first.exercise.part("Harder")
     harder = {item.option for block in (part.blocks if part else ()) for item in getattr(block, "items", ())}
-    for option in first.exercise.facts.options:
-        if option != first.option and option not in harder:
+    for option, facts in first.exercise.facts.options.items():
+        for_others = facts.one_handed and client.hands == "both"
+        if option != first.option and option not in harder and not for_others:
             yield way_of(first.exercise, option)
 
 

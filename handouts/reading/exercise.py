@@ -39,6 +39,7 @@ FIRST_LANGUAGE = "en"
 
 _ID = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 _OPENING_STRONG = re.compile(r"\*\*(.+?)\*\*")
+_OPTION_HEADING = re.compile(r"### +(\S.*?)[ #]*")
 
 
 def read_headings(path: Path) -> Headings:
@@ -103,11 +104,15 @@ def slug(name: str) -> str:
 
 @dataclass
 class OpenedText:
-    """A text whose front matter can be read, its parts, and the faults so far."""
+    """A text whose front matter can be read, its parts, and the faults so far.
+
+    variants: parts in the words of one option, which here is still its name.
+    """
 
     file: TextFile
     front: YamlText
     parts: tuple[Part, ...]
+    variants: tuple[Part, ...] = ()
     faults: list[Fault] = field(default_factory=list)
 
     def shape(self, model: type[Shape]) -> Shape:
@@ -139,14 +144,17 @@ def open_text(file: TextFile, headings: Headings) -> OpenedText:
         front = read_yaml("\n".join(lines[1:end]) + "\n", file.shown, first_line=2)
     except StudioFaults as problem:
         raise StudioFaults((*problem.faults, *faults)) from None
-    return OpenedText(file, front, parts, faults)
+    base = tuple(part for part in parts if part.option is None)
+    return OpenedText(file, front, base, tuple(part for part in parts if part.option is not None), faults)
 
 
 def exercise_from(opened: OpenedText) -> Exercise:
     """The English text of an exercise with all its data.
 
     Every item under Easier and Harder becomes an option: its id is that of the
-    front matter whose title it bears, else the slug of its bold name.
+    front matter whose title it bears, else the slug of its bold name.  Words
+    below '### NAME' in a part stand in that option's sheets in place of the
+    part's own.
     Raises StudioFaults with every fault of the file.
     """
     facts = opened.shape(ExerciseFacts)
@@ -160,7 +168,7 @@ def exercise_from(opened: OpenedText) -> Exercise:
     )
     _check_worded(opened, facts.options, names)
     options = {id: (facts.options.get(id) or Option()).model_copy(update={"title": name}) for id, name in names.items()}
-    return _exercise(opened, facts.model_copy(update={"options": options}), parts)
+    return _exercise(opened, facts.model_copy(update={"options": options}), parts, _tie_variants(opened, names))
 
 
 def translation_from(opened: OpenedText, original: Exercise | None) -> Exercise | None:
@@ -194,14 +202,16 @@ def translation_from(opened: OpenedText, original: Exercise | None) -> Exercise 
     facts = original.facts.model_copy(
         update={"title": words.title, "language": language, "picture": words.picture, "options": options}
     )
-    return _exercise(opened, facts, parts)
+    return _exercise(opened, facts, parts, _tie_variants(opened, names))
 
 
-def _exercise(opened: OpenedText, facts: ExerciseFacts, parts: tuple[Part, ...]) -> Exercise:
+def _exercise(
+    opened: OpenedText, facts: ExerciseFacts, parts: tuple[Part, ...], variants: tuple[Part, ...]
+) -> Exercise:
     if opened.faults:
         raise StudioFaults(tuple(opened.faults))
     file = opened.file
-    return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts)
+    return Exercise(id=file.id, path=file.shown, starter=file.starter, facts=facts, parts=parts, variants=variants)
 
 
 # --- checks of the front matter ----------------------------------------------------
@@ -249,11 +259,15 @@ def _check_translated(opened: OpenedText, words: ExerciseWords, original: Exerci
 
 @dataclass
 class _Heading:
-    """A heading as found: its part (None when unknown), line, and lines below."""
+    """A heading as found: its part (None when unknown), line, and lines below.
+
+    option: the name after '###', within the part of the heading before it.
+    """
 
     part: PartName | None
     line: int
     below: list[tuple[int, str]] = field(default_factory=list)
+    option: str | None = None
 
 
 def _read_parts(
@@ -263,7 +277,11 @@ def _read_parts(
     found: list[_Heading] = []
     stray = False
     for number, line in without_comments(lines, first_line):
-        if line.lstrip().startswith("#"):
+        option = _OPTION_HEADING.fullmatch(line)
+        of_part = option is not None and _same(option[1]) in {_same(words) for words in table.values()}
+        if option and not of_part and found and found[-1].part is not None:
+            found.append(_Heading(found[-1].part, number, option=option[1]))
+        elif line.lstrip().startswith("#"):
             part, wrong, instead = _heading(line, table)
             found.append(_Heading(part, number))
             if wrong:
@@ -282,9 +300,9 @@ def _read_parts(
         if heading.part is None:
             continue
         if not blocks and not problems:
-            wrong = f"nothing stands below '{table[heading.part]}'"
+            wrong = f"nothing stands below '{heading.option or table[heading.part]}'"
             faults.append(Fault(shown, heading.line, wrong, "write the words of this part"))
-        parts.append(Part(name=heading.part, blocks=blocks, line=heading.line))
+        parts.append(Part(name=heading.part, blocks=blocks, line=heading.line, option=heading.option))
     return tuple(parts), faults
 
 
@@ -315,7 +333,7 @@ def _order_faults(shown: str, found: list[_Heading], table: Mapping[PartName, st
     lines: dict[PartName, int] = {}
     latest = -1
     for heading in found:
-        if heading.part is None:
+        if heading.part is None or heading.option is not None:
             continue
         at, words = PARTS.index(heading.part), table[heading.part]
         if heading.part in lines:
@@ -390,6 +408,28 @@ def _tie_options(
         for part in opened.parts
     )
     return parts, names
+
+
+def _tie_variants(opened: OpenedText, names: Mapping[str, str]) -> tuple[Part, ...]:
+    """The parts that are worded for an option, each with that option's id.
+
+    names: the bold name of each option, by id.
+    """
+    ids = {_same(name): id for id, name in names.items()}
+    tied: dict[tuple[PartName, str], Part] = {}
+    for part in opened.variants:
+        name = part.option or ""
+        id = ids.get(_same(name))
+        if id is None:
+            near = nearest(name, names.values())
+            instead = f"did you mean '{near}'?" if near else "write the bold name of an item under Easier or Harder"
+            opened.faults.append(Fault(opened.file.shown, part.line, f"no option is called {quoted(name)}", instead))
+        elif (part.name, id) in tied:
+            wrong = f"the words for {quoted(name)} stand here a second time"
+            opened.faults.append(Fault(opened.file.shown, part.line, wrong, "put the two together"))
+        else:
+            tied[part.name, id] = part.model_copy(update={"option": id})
+    return tuple(tied.values())
 
 
 def _check_worded(opened: OpenedText, ids: Sequence[str] | Mapping[str, object], names: Mapping[str, str]) -> None:
