@@ -212,7 +212,7 @@ def compare(word: Segment, code: Code) -> tuple[Kind, str] | None:
     if not any(character in _FRACTION_SIGNS for character in written):
         read = digits(cells, its_code)
         if read != re.sub("[^0-9]", "", written):
-            return "number", louis.backward(its_code.tables, cells) if not read else read
+            return "number", read if read else louis.backward(its_code.tables, cells)
     if "×" in written or not any(character.isalpha() for character in written):
         return None
     if not can_be_read_back(its_code):

@@ -8,7 +8,6 @@ from handouts.braille.layout import lay_out
 from handouts.braille.liblouis import owner
 from handouts.braille.pages import Paper
 from handouts.errors import MissingLibrary
-from handouts.errors import MissingLibrary
 from handouts.forms import Look, Rendered
 from handouts.handout import Handout
 from handouts.models import BrailleForm
@@ -36,14 +35,6 @@ def render(handout: Handout, form: BrailleForm, look: Look) -> Rendered:
 
 def versions() -> dict[str, str]:
     """liblouis with its tables, which come together."""
-    try:
-        return {"liblouis": owner().version}
-    except MissingLibrary:
-        return {"liblouis": "missing"}
-
-
-def versions() -> dict[str, str]:
-    """The version of liblouis, whose tables shape the cells."""
     try:
         return {"liblouis": owner().version}
     except MissingLibrary:

@@ -100,7 +100,7 @@ def test_a_wrong_cell_is_found_where_it_stands(monkeypatch: pytest.MonkeyPatch) 
     wrong = _volume_with({"dumbbell": "DUMB2LL", "112.": "#AAC4"})
     monkeypatch.setattr("handouts.braille.proof.lay_out", lambda *_: wrong)
     proof = prove(SHEET, UEB, Paper(32, 20))
-    assert [(fault.kind, fault.print, fault.back) for fault in proof.faults][0] == ("number", "112.", "113")
+    assert next((fault.kind, fault.print, fault.back) for fault in proof.faults) == ("number", "112.", "113")
     found = next(fault for fault in proof.faults if fault.print == "dumbbell")
     assert found.kind == "letters" and found.times == 3
     line = wrong.pages[found.page - 1].lines[found.line - 1]
