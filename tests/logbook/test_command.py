@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import shlex
 
+from handouts import carried
 from handouts.forms.log_text import LogPart, LogText, Said, write
 from handouts.logbook.interview import prompts
 from handouts.reading.log import read_log
@@ -322,3 +323,16 @@ def test_questions_reach_the_writer(run, folder):
     done = run("questions")
     assert done.exit_code == 0 and done.output == "No reader's question is open.\n"
     assert "just soft" in run("questions", "--all").output
+
+
+def test_check_shows_the_open_questions_beside_their_lines(run, folder):
+    run("log", "C2", "--date", "2029-01-18", "--text", "floor press 16 kg 12 12 12. Movement step 3: how close to locked?")
+    own = folder / "exercise_texts"
+    own.mkdir(exist_ok=True)
+    (own / "floor-press.md").write_text((carried.starter_texts() / "floor-press.md").read_text("utf-8"), "utf-8")
+    before = run("check").exit_code
+    asked = "question C2 1: Movement step 3: how close to locked?"
+    assert asked in run("check").output and run("check").exit_code == before
+    assert asked not in run("check", "--report", "json").output
+    run("questions", "C2", "--answered", "1", "just soft")
+    assert asked not in run("check").output
