@@ -253,12 +253,14 @@ def questions(client: str | None, studio: Path | None, everything: bool, by_text
 
 
 def _forms(text: str | None) -> tuple[str, ...]:
+    from handouts.forms import FORMS
+
     names = tuple(name.strip() for name in text.split(",") if name.strip()) if text is not None else ()
     if text is not None and not names:
-        _stop("--as names no form; write one or more of: " + ", ".join(_FORM_NAMES))
+        _stop("--as names no form; write one or more of: " + ", ".join(FORMS))
     for name in names:
-        if name not in _FORM_NAMES:
-            _stop(f"--as: no form '{name}'; write one or more of: {', '.join(_FORM_NAMES)}, with commas between")
+        if name not in FORMS:
+            _stop(f"--as: no form '{name}'; write one or more of: {', '.join(FORMS)}, with commas between")
     return names
 
 
