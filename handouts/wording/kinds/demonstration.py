@@ -174,6 +174,27 @@ _PHRASES = Phrases(
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
     signals="""
+        @body|it|them|out|up|down|sit|stand|kneel|there [ like that ] ,|.|;|while|and|with|!
+        [ the way|how the|your|our @role _ ] hers|his|theirs|it|them|this
+        [ the way the|your|our @role did|does|showed|held|holds|had|has ]
+        [ like @name ] in|at|on|over
+        [ like hers|his|theirs ] do|does|is|are|did
+        [ when|as i _ mine ]
+        ^ [ look at this|that ] !way|page|week|month
+        [ here is|'s the|a _? wrong|right|good|bad|proper|correct one|way ]
+        , [ this is right|wrong|better|good ]
+        [ this is wrong|bad ] ,|.
+        not [ this ] , it
+        it is|'s [ this ] $
+        people|folk|folks|everyone|many|some|lot do|does [ this ] $|with|,
+        do|does|make|makes|making [ this _? thing|movement|motion|action|wiggle|flick|twist ]
+        [ the one @name is|'s %ing ]
+        [ same as|on on me ]
+        [ with me doing ]
+        [ now you see ] the
+        ^ [ watch two|three|someone|somebody|anyone|people ] !minutes|hours
+        [ watch for the ] _*2 my|i
+        together , [ you and me ]
         [ i bend|lift|drop|turn|move|go|step|stop|sit|stand|reach|lean|twist|jump|squat , you ]
         [ what|whatever|as the others|rest|group|class|front|fella|chap|lady|woman|man|lass|lad do|does|are|is ]
         [ fall|go|blend|tag in|along with what|my|the others|rest|group|flow ] !music|beat

@@ -58,6 +58,12 @@ _PHRASES = Phrases(
         [ on|with|to|by|against|behind one? of? these|those ] ,|.|$
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
+        [ this one ] , not
+        not [ that|this one ] $|,
+        ^ take|grab|hold [ these|those ] $
+        you|@body are|is|'s [ here ] ;|and|but|, i|it|you
+        i want you|it [ there ] $
+        [ this|that size of ]
         [ about|roughly|around so ] ,|.|$
         [ that is|'s the _ i mean ]
         ^ [ not here|there ] ,|.|!|;|:
@@ -191,9 +197,9 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in ("herself", "himself", "themselves", "today", "themself", "session", "sessions") or before in _FELL or (not first and after in ("in", "with") and word == "here") or after == "with":
         return False
-    if prefix == ["in"] and ({"it", "'s", "hot", "cold", "warm", "dim", "noisy", "quiet", "loud", "dark", "stuffy"} & set(words[max(0, first - 3) : first])):
+    if prefix == ["in"] and ({"'s", "hot", "cold", "warm", "dim", "noisy", "quiet", "loud", "dark", "stuffy"} & set(words[max(0, first - 3) : first])):
         return False
-    if word == "here" and _speaks_of_self(sentence, first):
+    if word == "here" and not {"over", "round", "around"} & set(prefix) and _speaks_of_self(sentence, first):
         return False
     if before in _STILL and (before in _STAYS or _SAID_BEFORE & set(words[:first])) and not {"about", "here"} & set(words[first:last]):
         return False
@@ -245,7 +251,7 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     if dim in ("long", "hard", "short", "longer", "shorter") and words[last - 1] != "apart":
         return False
     after_class = classes[last] if last < len(words) else 0
-    if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader") or after in ("from", "off", "each", "every", "when", "if")):
+    if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader") or after in ("from", "off", "each", "every", "when", "if", "today", "now", "please", "yet", "only")):
         return False
     if after == "into" or after == "from" and not first:
         return False
@@ -253,6 +259,10 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if not this:
         before = words[max(0, first - 2) : first]
+        if before == ["to", "be"]:
+            return dim in ("wide", "high", "far", "low", "close")
+        if before[-1:] and before[-1] in ("gap", "step", "circle", "loop", "hole", "space", "arc", "stride"):
+            return True
         if "not" in before or any(sentence.classes[near] & LEXICON.bits["be"] for near in range(max(0, first - 2), first)):
             return False
         if dim in ("much", "big", "close", "deep", "bent", "straight", "back", "forward", "round"):
@@ -271,6 +281,8 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
     after = words[last] if last < len(words) else "."
     if before in (".", "!", "?", ",", ";", ":", "—") or not first:
         return False
+    if before in ("more", "bit", "little", "further", "touch"):
+        return True
     if before in ("in",):
         return words[last - 1] == "direction" and not _said(sentence, "direction", "clockwise", "forward", "forwards", "left", "right")
     if after in ("of",):
