@@ -91,9 +91,7 @@ def test_each_system_has_its_own_advice(
     assert expected in door._advice()
 
 
-def test_an_unrelated_package_of_that_name_is_passed_over(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_an_unrelated_package_of_that_name_is_passed_over(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     other = tmp_path / "louis"
     other.mkdir()
     (other / "__init__.py").write_text("print_louis = print\n")
