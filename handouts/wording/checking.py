@@ -18,7 +18,6 @@ from handouts.errors import Fault, StudioFaults
 from handouts.reading.text_file import decode_text, read_bytes
 from handouts.wording.allowed import WHY, find_allows, match_allows, unused
 from handouts.wording.engine import check_text
-from handouts.wording.kinds import KINDS
 from handouts.wording.marks import Strength
 from handouts.wording.names import ALLOW, LANGUAGES
 from handouts.wording.settings import Settings, find_settings, read_settings
@@ -143,7 +142,7 @@ def check_one(
     places = _Places(text)
     known = settings.known_pattern()
     found: list[tuple[Finding, bool, bool]] = []  # with: is it a mark, does it concern the whole text
-    for mark in check_text(text, language=language) if language in KINDS else ():
+    for mark in check_text(text, language=language):
         if mark.kind not in settings.turned_off and not (known and _is_known(text, mark.start, mark.end, known)):
             finding = places.finding(
                 mark.start, mark.end, mark.kind, mark.strength, mark.why, mark.suggest, mark.rewrite

@@ -3,7 +3,7 @@
 import re
 from functools import lru_cache
 
-from handouts.wording.kinds import KINDS, lexicon
+from handouts.wording.kinds import kinds, lexicon
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark
 from handouts.wording.prose import PAUSES, Sentence, sentences
@@ -18,24 +18,33 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     language: "en" or "fr".
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
-    kinds = KINDS[language]
+    looked_for = kinds(language)
     marks: list[Mark] = []
-    for sentence in sentences(text, _triggers(language), lexicon(language).known):
-        marks += _check(sentence, kinds)
+    for sentence in sentences(_with_words_apart(text, language), _triggers(language), lexicon(language).known):
+        marks += _check(sentence, looked_for, text)
     return marks
+
+
+def _with_words_apart(text: str, language: str) -> str:
+    """The text as its sentences are read, the same length."""
+    if language == "fr":
+        from handouts.wording.lexicons import fr
+
+        return fr.apart(text)
+    return text
 
 
 @lru_cache
 def _triggers(language: str) -> frozenset[str]:
     """The first run of letters of every word that a kind may start from."""
     triggers: set[str] = set()
-    for kind in KINDS[language]:
+    for kind in kinds(language):
         for word in kind.triggers:
             triggers.update(_LETTERS.findall(word)[:1])
     return frozenset(triggers)
 
 
-def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
+def _check(sentence: Sentence, kinds: tuple[Kind, ...], text: str) -> list[Mark]:
     marks: list[Mark] = []
     blocking: list[tuple[Kind, Span]] = []
     words = set(sentence.words)
@@ -57,7 +66,7 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...]) -> list[Mark]:
                     end,
                     kind.name,
                     kind.strength,
-                    sentence.text[start:end],
+                    text[start:end],
                     kind.why,
                     kind.suggest(sentence, first, last),
                     kind.rewrite(sentence, first, last),

@@ -23,6 +23,19 @@ KINDS: dict[str, tuple[Kind, ...]] = {
 }
 
 
+def kinds(language: str) -> tuple[Kind, ...]:
+    """The kinds of a language, in order; those of a second language are loaded when they are asked for."""
+    if language == "fr":
+        from handouts.wording.kinds.french import FRENCH
+
+        return FRENCH
+    return KINDS[language]
+
+
 def lexicon(language: str) -> Lexicon:
     """The word classes of a language."""
+    if language == "fr":
+        from handouts.wording.lexicons import fr
+
+        return fr.LEXICON
     return {"en": en.LEXICON}[language]
