@@ -472,8 +472,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, note in _PHRASES.find(sentence):
-        around = " ".join(words[max(0, first - 2) : last + 4])
-        if any(idiom in around for idiom in _IDIOMS):
+        if _harmless(sentence, first, last, note):
             continue
         if words[first] == "see" and last == first + 1 and words[last : last + 1] == ["?"] and first == 0 and not _SHOWING & set(sentence.earlier):
             continue
@@ -505,7 +504,79 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
 
 
-_IDIOMS = ("show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
+_OF_THE_READER = frozenset("you your yourself many much easy".split())
+_INSIDE = frozenset("breath breathing mood weight floor ground heart pulse warmth ache feeling tension".split())
+_ESCORT = frozenset("to out round around who results way door your off up".split())
+_BY_EAR_OR_TOUCH = frozenset("touch tap pat squeeze nudge push pull knock bang press count call say clap tug".split())
+_SPEECH = frozenset("sing count say clap breathe hum shout talk speak repeat chant tap read".split())
+
+
+def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
+    """Whether words that often show a movement do something else here."""
+    words = sentence.words
+    count = len(words)
+    inside = words[first:last]
+    before = words[first - 1] if first else "."
+    after = words[last] if last < count else "."
+    around = " ".join(words[max(0, first - 2) : last + 4])
+    if any(idiom in around for idiom in _IDIOMS):
+        return True
+    if (inside[0] in ("here", "this", "that", "it") or "way" in inside or "do" in inside) and ":" in words[last : last + 6]:
+        colon = words.index(":", last)
+        if count - colon > 3:
+            return True  # the words follow: "this is how I'd like you to breathe: in for four"
+    if note in ("watch", "watching", "perceived", "against", "this", "props"):
+        asked = inside[-1] if inside[-1] in ("how", "what", "where") else after if after in ("how", "what", "where") else ""
+        if asked:
+            place = last if inside[-1] == asked else last + 1
+            following = words[place : place + 3]
+            if _OF_THE_READER & set(following[:2]) or (following[:2] and following[0] == "the" and following[1] in _INSIDE):
+                return True
+            if asked == "how" and following and following[0] in ("far", "long", "well", "quickly", "soon", "warm", "good", "that") or following[:2] == ["i", "mean"]:
+                return True
+            if asked == "how" and "can" in words[max(0, first - 1) : last] and following[:1] == ["that"]:
+                return True
+        if "your" in words[last : last + 4] and "happens" in inside or inside[:1] == ["look"] and "you" in words[last : last + 3]:
+            return True
+        if inside[-1] == "me" and after in ("again", "in", "on", "at", "tomorrow", "after", "next", "before"):
+            return True
+        if inside[-1:] == ["see"] and (after == "," and before == "you" or before == "'s"):
+            return True
+        if inside == ["watch"] and after == "it" and words[last + 1 : last + 2] not in (["again"], ["once"], ["done"], ["go"], ["closely"], ["first"], ["as"], ["carefully"], ["happen"]):
+            return True
+        if inside == ["watch"] and after == "what" and "you" in words[last : last + 3]:
+            return True
+    if inside[-1] in ("show", "shows", "showed", "shown") or inside[-1:] in (["you"], ["them"], ["the"]) and "show" in inside:
+        rest = words[last : last + 2]
+        person = after in ("you", "them", "him", "her", "us", "everyone")
+        target = rest[1] if person and len(rest) > 1 else after
+        if target in _ESCORT or "results" in words[last : last + 3]:
+            return True
+        if inside[0] in ("he", "she", "they") and after not in ("you", "us", "how", "it", "me", "this", "that", "the", "what", ".", ",") or after in ("nothing", "courage"):
+            return True
+    if inside[0] in ("copy", "follow", "following", "shadow") and "me" in inside:
+        if after in ("in", "so", "?", "on", "for", "home") or inside[0] == "following" and after == "?":
+            return True
+    if "with" in inside and inside[-1] == "me" and (_SPEECH & set(words[max(0, first - 3) : last]) or after in ("tomorrow", "today")):
+        return True
+    if inside[0] in ("repeat", "say") and after == ":":
+        return True
+    if inside[0] in ("when", "as", "whenever", "if") and _BY_EAR_OR_TOUCH & set(inside):
+        return True
+    if inside[0] in ("as", "like") and "we" in inside and after in ("last", "yesterday", "before", "in", "on", "at"):
+        return True
+    if inside[:2] == ["like", "me"] and after == "," and words[last + 1 : last + 2] and words[last + 1] in ("she", "he", "you", "they", "i", "we", "most", "many"):
+        return True
+    if inside[0] == "like" and before in ("feel", "feels", "felt", "sound", "sounds"):
+        return True
+    if inside[0] in ("what", "everything", "anything") and after in ("is", "was") and "is" not in inside:
+        return True
+    return "showing" in inside and bool({"film", "films", "cinema", "programme"} & set(words[:first]))
+
+
+_IDIOMS = (
+    "see fit", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
+    "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
 _CARE = frozenset(
@@ -569,6 +640,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="demonstration",
     strength="blocks",
+    what="The movement is shown, not said.",
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
     triggers=_PHRASES.triggers,

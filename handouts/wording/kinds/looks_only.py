@@ -262,6 +262,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="looks-only",
     strength="blocks",
+    what="A thing is told apart only by colour, shine or a printed mark.",
     counts_each=True,
     why="The thing is told apart by its looks alone.",
     suggest=suggest,

@@ -119,6 +119,14 @@ _IDIOMS = frozenset(
     """.replace("\n", ";").split(";")
 )
 _IDIOM_WORDS = tuple(tuple(idiom.split()) for idiom in _IDIOMS if idiom.strip())
+_COMPOUNDS = frozenset(
+    (
+        ("screen", "reader"), ("screen", "readers"), ("screen", "between"), ("screen", "door"), ("screen", "time"), ("drawing", "pin"), ("drawing", "pins"), ("drawing", "in"),
+        ("drawing", "room"), ("drawing", "board"), ("display", "cabinet"), ("display", "case"), ("poster", "advertising"), ("poster", "for"), ("posters", "advertising"),
+        ("poster", "campaign"), ("map", "of"), ("video", "shop"), ("photo", "album"), ("picture", "frame"), ("picture", "book"), ("picture", "window"), ("telly", "down"), ("tv", "off"),
+        ("image", "rights"), ("film", "festival"), ("film", "crew"), ("chart", "music"), ("screen", "print"), ("monitor", "lizard"), ("recording", "studio"), ("recording", "artist"),
+    )
+)
 _CLIP_THINGS = frozenset("belt strap straps carabiner collar collars buckle lap rope harness bib helmet fasten fastens cable ring belts shut lead leash hair".split())
 _SPOKEN = frozenset("aloud speaks talks voice speaking spoken".split())
 _UNWANTED = (("no",), ("without",), ("need", "a"), ("need", "no"), ("need", "the"), ("not", "a"), ("never", "a"), ("not", "the"), ("instead", "of"), ("rather", "than"), ("than", "any"), ("than", "a"), ("not", "any"))
@@ -189,9 +197,18 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     inside = words[first:last]
     if "'s" in inside:
         return False
-    if {"mind", "imagine", "imagination"} & set(words):
+    if {"mind", "imagine", "imagination", "head"} & set(words[last:]) and noun in ("picture", "image", "map", "drawing") or {"mind", "imagine"} & set(words):
         return True
-    if noun in ("recording", "recordings") and words[first] in ("on", "in", "from", "with", "at"):
+    if (noun, after) in _COMPOUNDS:
+        return True
+    if noun in ("photos", "pictures", "photo", "film", "video") and after == "of" and not any(
+        bits & LEXICON.mask("body", "me", "kit", "handle", "orient") or word.endswith("ing")
+        for word, bits in zip(words[last : last + 6], sentence.classes[last : last + 6], strict=False)
+    ):
+        return True
+    if noun in ("telly", "tv", "television") and not ({"on", "watch", "follow"} & set(words[max(0, first - 1) : last]) or after in ("shows", "runs", "will")):
+        return True
+    if noun in ("recording", "recordings") and words[first - 1] not in ("pause", "play", "watch", "see", "rewind", "stop"):
         return not any(bits & LEXICON.mask("body", "me") for bits in sentence.classes[last:])
     if noun in ("picture", "pictures") and (after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") or "what" in words[first - 1 : first]):
         return True
@@ -232,6 +249,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="picture",
     strength="blocks",
+    what="The reader is sent to a picture, a diagram, an arrow, a video or a screen.",
     why="Sends the reader to a picture or screen that they cannot use.",
     suggest=suggest,
     triggers=_PHRASES.triggers,

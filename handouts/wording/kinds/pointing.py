@@ -105,7 +105,6 @@ _PHRASES = Phrases(
         [ as @dim as this|that ] $
         [ from|between this to|and this ]
         [ this apart ]
-        [ about|roughly this|that ] $
         [ over|round|out|up|down|across|along|back|off this|that way|direction|side|corner|end ]
     """,
     size="""
@@ -159,7 +158,7 @@ _ANAPHORA = frozenset("side leg arm foot hand knee hip position space range shap
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     for first, last, note in _PHRASES.find(sentence):
-        if not _TESTS[note](sentence, first, last):
+        if not _TESTS[note](sentence, first, last) or _said_next(sentence, first, last):
             continue
         if note == "thing" and sentence.words[last : last + 1] == [","]:
             yield first, last
@@ -178,6 +177,14 @@ def _speaks_of_self(sentence: Sentence, first: int) -> bool:
     return False
 
 
+def _said_next(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether a colon and the words themselves follow: "this is where the brake is: under the left armrest"."""
+    words = sentence.words
+    if words[first] not in ("this", "that") and "way" not in words[first:last]:
+        return False
+    return ":" in words[last : last + 5] and len(words) - words.index(":", last) > 3
+
+
 def _always(sentence: Sentence, first: int, last: int) -> bool:
     return True
 
@@ -193,6 +200,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
+    if before in ("going", "on") and prefix[:1] in (["on"], ["in"]):
+        return False
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
         return False
     if before in ("herself", "himself", "themselves", "today", "themself", "session", "sessions") or before in _FELL or (not first and after in ("in", "with") and word == "here") or after == "with":
@@ -248,6 +257,11 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     after = words[last] if last < len(words) else "."
     dim = words[last - 1] if words[last - 1] != "apart" else words[last - 2]
     this = "this" in words[first:last]
+    before = words[first - 1] if first else "."
+    if dim == "far" and (before in ("come", "came", "gone", "got", "made", "been", "not") or "is" in words[max(0, first - 2) : first]):
+        return False
+    if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
+        return False
     if dim in ("long", "hard", "short", "longer", "shorter") and words[last - 1] != "apart":
         return False
     after_class = classes[last] if last < len(words) else 0
@@ -258,12 +272,12 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     if dim == "much" and after in ("of",):
         return False
     if not this:
-        before = words[max(0, first - 2) : first]
-        if before == ["to", "be"]:
+        two_before = words[max(0, first - 2) : first]
+        if two_before == ["to", "be"]:
             return dim in ("wide", "high", "far", "low", "close")
-        if before[-1:] and before[-1] in ("gap", "step", "circle", "loop", "hole", "space", "arc", "stride"):
+        if before in ("gap", "step", "circle", "loop", "hole", "space", "arc", "stride"):
             return True
-        if "not" in before or any(sentence.classes[near] & LEXICON.bits["be"] for near in range(max(0, first - 2), first)):
+        if "not" in two_before or any(sentence.classes[near] & LEXICON.bits["be"] for near in range(max(0, first - 2), first)):
             return False
         if dim in ("much", "big", "close", "deep", "bent", "straight", "back", "forward", "round"):
             return first < last - 2
@@ -279,6 +293,8 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
         return True
     before = words[first - 1] if first else "."
     after = words[last] if last < len(words) else "."
+    if before == "it" and words[max(0, first - 3) : first - 1] in (["look", "at"], ["put"]) or words[max(0, first - 3) : first] == ["look", "at", "it"]:
+        return False
     if before in (".", "!", "?", ",", ";", ":", "—") or not first:
         return False
     if before in ("more", "bit", "little", "further", "touch"):
@@ -342,8 +358,12 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
 def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
-    if noun == "stage":
+    after = sentence.words[last] if last < len(sentence.words) else "."
+    if noun in ("stage", "weight", "weights", "set", "set", "route", "routes", "step", "steps", "one", "ones", "pair", "exercise"):
         return False
+    after_class = sentence.classes[last] if last < len(sentence.words) else 0
+    if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader", "where")):
+        return False  # "that chair stand"
     if noun.rstrip("s") in ("side", "line", "end", "step", "station", "bar", "block", "machine", "mat"):
         return noun.rstrip("s") in ("end", "line", "side", "mat", "block", "bar") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from", "behind", "past")
     return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
@@ -373,6 +393,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="pointing",
     strength="blocks",
+    what="A place, a direction or a size is pointed at, with no words that say it.",
     counts_each=True,
     why="A place, direction or size is pointed at, and no words say which.",
     suggest=suggest,

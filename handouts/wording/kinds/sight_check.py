@@ -246,6 +246,14 @@ def find(sentence: Sentence) -> Iterator[Span]:
     words = sentence.words
     for first, last, note in _PHRASES.find(sentence):
         before = words[max(0, first - 3) : first]
+        if "clock" in words[first:last] and "not" in words[max(0, first - 7) : first]:
+            continue
+        if words[first] in ("figures", "numbers") and words[last - 1] in ("show", "shows", "say"):
+            continue
+        if words[first] == "follow" and {"instructions", "plan", "list"} & set(words[first:last]):
+            continue
+        if words[first:last] == ["spot", "the"] and "tired" in words:
+            continue
         if _NOT_ASKED & set(before) or ("not" in before and ("need" in before or "have" in before)):
             continue
         if note == "readout" and _SOUNDS & set(words[max(0, first - 4) : last + 6]):
@@ -286,6 +294,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="sight-check",
     strength="blocks",
+    what="The reader is told to check by eye.",
     why="Asks the reader to check by eye.",
     suggest=suggest,
     triggers=_PHRASES.triggers,

@@ -185,6 +185,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
 ENGLISH = Kind(
     name="viewer",
     strength="blocks",
+    what="A direction is taken from the watcher, the camera, the screen or the writer, not from the reader's body.",
     why="The direction is the watcher's, not the reader's own.",
     suggest=suggest,
     triggers=_PHRASES.triggers,

@@ -15,11 +15,15 @@ class _Words(NamedTuple):
     """landmark: a paired landmark in the singular with its article, "noun" its
     noun.  sided: words in the same step that settle which one is meant.
     height: words right before it that make it a height, which both sides share.
+    defined: words that say once which limb works.  own: how a landmark of the
+    reader's begins, which nothing said before settles.
     """
 
     landmark: re.Pattern[str]
     sided: re.Pattern[str]
     height: re.Pattern[str]
+    defined: re.Pattern[str]
+    own: str
 
 
 @cache
@@ -40,6 +44,8 @@ def _words(language: str) -> _Words:
                 re.IGNORECASE,
             ),
             height=re.compile(r"(?:hauteur|niveau)\s+de\s+$", re.IGNORECASE),
+            defined=re.compile(r"\b(?:la main|le bras|la jambe|le pied|le côté)\s+(?:qui|avec|sans)\b", re.IGNORECASE),
+            own="",
         )
     nouns = (
         "knee|kneecap|foot|heel|ankle|calf|shin|thigh|hip|buttock|shoulder|shoulder blade|elbow|wrist|hand|palm|fist|"
@@ -61,6 +67,8 @@ def _words(language: str) -> _Words:
             re.IGNORECASE,
         ),
         height=re.compile(r"(?:(?:high|low|far)\s+as|level\s+with|height\s+of)\s+$", re.IGNORECASE),
+        defined=re.compile(r"\bthe\s+(?:hand|arm|leg|foot|side)\s+(?:that|which|with|without)\b", re.IGNORECASE),
+        own="your",
     )
 
 
@@ -69,6 +77,7 @@ def _find(document: Document) -> Iterator[Flaw]:
         return
     words = _words(document.language)
     told: Piece | None = None
+    defined = words.defined.search(document.prose)
     for found in words.landmark.finditer(document.prose):
         piece = document.piece_at(found.start())
         if (
@@ -79,6 +88,8 @@ def _find(document: Document) -> Iterator[Flaw]:
             continue
         if words.sided.search(document.prose, _line_start(document.prose, piece.start), piece.end):
             continue
+        if defined and defined.end() <= found.start() and not found[0].lower().startswith(words.own):
+            continue  # "the hand that grips" has been said: from then on "the hand" is that one
         told = piece
         noun = " ".join(found["noun"].split())
         if document.language == "fr":
@@ -121,6 +132,7 @@ UNNAMED_SIDE = Check(
         _FRONT + "Set each foot below the hip.\n",
         _FRONT + "Step back by one foot length.\n",
         _FRONT + "Rest both palms on your thighs.\n",
+        _FRONT + "Find the hand that grips best. Press the hand down.\n",
         _FRONT + "Keep your chin one fist from your throat.\n",
         "Put your hand on the hip.\n",
     ),
