@@ -664,6 +664,26 @@ class ScreenForm(Model):
     sheets: Sheets = ALL_SHEETS
 
 
+class EpubForm(Model):
+    """An e-book for a phone, a tablet or a reading device.
+
+    sheets: which of the full sheet, the memory card and the log sheet.
+    """
+
+    sheets: Sheets = ALL_SHEETS
+
+
+class TextForm(Model):
+    """Plain text for messages and notetakers.
+
+    lines: broken at 72 columns, or one line for each paragraph.
+    sheets: which of the full sheet, the memory card and the log sheet.
+    """
+
+    lines: Literal["72 columns", "unbroken"] = "72 columns"
+    sheets: Sheets = ALL_SHEETS
+
+
 BraillePaper: TypeAlias = Literal["11.5 x 11 inch", "Letter", "A4", "notetaker"]
 
 # Cells a line and lines a page.  11.5 x 11 inch: the size usual in North
@@ -733,20 +753,25 @@ class Forms(Model):
     print: PrintForm | None = None
     screen: ScreenForm | None = None
     braille: BrailleForm | None = None
+    epub: EpubForm | None = None
+    text: TextForm | None = None
 
     @model_validator(mode="after")
     def _some_form(self) -> Forms:
-        if self.print is None and self.screen is None and self.braille is None:
-            raise ValueError("no form is named; write 'print:', 'screen:' or 'braille:' below 'forms:'")
+        if all(getattr(self, name) is None for name in Forms.model_fields):
+            raise ValueError("no form is named; write 'print:', 'screen:', 'braille:', 'epub:' or 'text:' below 'forms:'")
         return self
 
     @classmethod
-    def defaults(cls, name: str) -> PrintForm | ScreenForm | BrailleForm:
+    def defaults(cls, name: str) -> AnyForm:
         """The usual settings of one form, for a form that was asked for by hand."""
-        usual: dict[str, PrintForm | ScreenForm | BrailleForm] = {
-            "print": PrintForm(), "screen": ScreenForm(), "braille": BrailleForm(),
+        usual: dict[str, AnyForm] = {
+            "print": PrintForm(), "screen": ScreenForm(), "braille": BrailleForm(), "epub": EpubForm(), "text": TextForm(),
         }
         return usual[name]
+
+
+AnyForm: TypeAlias = PrintForm | ScreenForm | BrailleForm | EpubForm | TextForm
 
 
 class Cuff(Model):

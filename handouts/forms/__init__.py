@@ -70,5 +70,7 @@ FORMS = {
         FormKind("print", ".pdf", "handouts.forms.print"),
         FormKind("screen", ".html", "handouts.forms.screen"),
         FormKind("braille", ".brf", "handouts.forms.braille"),
+        FormKind("epub", ".epub", "handouts.forms.epub"),
+        FormKind("text", ".txt", "handouts.forms.text"),
     )
 }

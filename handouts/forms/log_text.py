@@ -34,7 +34,8 @@ Rules:
 - Keys are LogField names with spaces for underscores, and `client`, `plan`,
   `date`, `exercise ID`, `session`, `unclear` (yes), `part` (an anchor's end,
   such as `start-position`) and `question`.
-- A field that the client left empty has no line: unknown is not zero.
+- A field that the client left empty has no line, or a line without a value:
+  unknown is not zero.
 
 UTF-8, lines end in LF; CRLF, a byte-order mark and no-break spaces are read
 too.  The page's script writes and reads the same format
@@ -48,6 +49,7 @@ import unicodedata
 from dataclasses import dataclass
 
 from handouts.errors import HandoutsError
+from handouts.languages import Phrases
 
 FORMAT = 1
 # Keys that may stand without brackets, where the label says the same.
@@ -106,21 +108,28 @@ class LogText:
 class Labels:
     """The lines around the fields, in the client's language."""
 
-    title: str = "Training log"
-    client: str = "Client"
-    plan: str = "Session"
-    date: str = "Date"
-    end: str = "End of the log"
+    title: str
+    client: str
+    plan: str
+    date: str
+    end: str
 
 
-def write(log: LogText, labels: Labels = Labels()) -> str:  # noqa: B008 (frozen)
-    """The log as text."""
+ENGLISH = Labels("Training log", "Client", "Session", "Date", "End of the log")
+
+
+def write(log: LogText, labels: Labels = ENGLISH) -> str:
+    """The log as text; fields without text are left out."""
+    return _written(log, labels, empty=False)
+
+
+def _written(log: LogText, labels: Labels, empty: bool) -> str:
     lines = [
         f"{_clean(labels.title)} [handouts log {FORMAT}]",
         _line(labels.client, "client", log.client),
         _line(labels.plan, "plan", f"{log.plan} version {log.version}"),
     ]
-    if log.date:
+    if log.date or empty:
         lines.append(_line(labels.date, "date", log.date))
     for part in log.parts:
         lines.append("")
@@ -128,9 +137,23 @@ def write(log: LogText, labels: Labels = Labels()) -> str:  # noqa: B008 (frozen
             lines.append(f"{_clean(part.heading)} [session]")
         else:
             lines.append(_line(part.heading, f"exercise {part.exercise}", part.title))
-        lines += [_line(said.label, said.name.replace("_", " "), said.text) for said in part.fields if said.text.strip()]
+        fields = (said for said in part.fields if empty or said.text.strip())
+        lines += [_line(said.label, said.name.replace("_", " "), said.text) for said in fields]
     lines.append(f"{_clean(labels.end)} [end of log]")
     return "\n".join(lines) + "\n"
+
+
+def blank(log: LogText, labels: Labels) -> str:
+    """The log as an empty form: a line for each field, to be written after."""
+    return _written(log, labels, empty=True)
+
+
+def labels(words: Phrases) -> Labels:
+    """The lines around the fields in one language."""
+    title, client, plan, date, end = (
+        words.text(key) for key in ("logtext_title", "label_client", "label_session", "log_date", "logtext_end")
+    )
+    return Labels(title, client, plan, date, end)
 
 
 def read(text: str) -> LogText:
@@ -144,6 +167,8 @@ def read(text: str) -> LogText:
     for label, key, value in _joined(_rows(text)):
         if key == "session" or key.startswith("exercise "):
             parts.append((key.removeprefix("exercise "), label, value, []))
+        elif not value:
+            continue
         elif parts:
             parts[-1][3].append(Said(key.replace(" ", "_"), label, value))
         elif key in head:

@@ -17,6 +17,7 @@ print alone: ink, paper (colours), page, log_page (paper.Page), sizes (of h1 to
 screen alone: script, the filled script; key, its word in the page's policy;
     questions (function of a Section: forms.screen.Question or None); spoken
     (JSON of the phrases that the script says).
+epub alone: chapters and chapter (forms.epub.Chapter), identifier (a URN).
 Filters: `kind` (name of a tree node), `tree_line` (a Line as text), `pt` (a
     length in points), `unit` (of a log field), `asked` (of a
     log entry, in a language).
@@ -87,7 +88,7 @@ def fill(look: Look, template: str, handout: Handout, form: Any, parts: dict[str
     }
     for value, name in parts.items():
         values[value] = _rendered(look, name, values)
-    return _rendered(look, template, values)
+    return str(_rendered(look, template, values))
 
 
 def filled(look: Look, template: str, handout: Handout) -> Markup:
