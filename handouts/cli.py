@@ -19,6 +19,7 @@ import click
 from handouts import __version__
 from handouts.errors import HandoutsError
 from handouts.forms import FORMS
+from handouts.forms import FORMS
 
 _FORM_NAMES = tuple(FORMS)
 
