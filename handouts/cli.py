@@ -18,10 +18,7 @@ import click
 
 from handouts import __version__
 from handouts.errors import HandoutsError
-from handouts.forms import FORMS
-from handouts.forms import FORMS
 
-_FORM_NAMES = tuple(FORMS)
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
