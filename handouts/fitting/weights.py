@@ -200,6 +200,21 @@ def _ceiling(client: ClientFacts, name: str, held: str) -> Mass | None:
     return replace(lowest, amount=lowest.amount / 2) if lowest and held == "each hand" else lowest
 
 
+def weights_to_hold(client: ClientFacts, name: str, held: str) -> tuple[Mass, ...]:
+    """Every weight of the client's that can be held so in an exercise, lightest
+    first, none above a limit.
+
+    client: with the limits of the care table among their own.
+    name: id of the exercise that is done.  held: as in FittedLoad.
+    """
+    ceiling, cuff = _ceiling(client, name, held), client.kit.cuff
+    if held == "cuff":
+        there = cuff_steps(cuff) if cuff else ()
+    else:
+        there = tuple(weights_there(client.kit, 2 if held == "each hand" else 1))
+    return tuple(mass for mass in there if ceiling is None or mass.kilograms <= ceiling.kilograms)
+
+
 def _met(
     settled: Settled, client: ClientFacts, ask: Ask, grip: Grip, asked: AskedLoad, wanted: Mass, told: str
 ) -> tuple[FittedLoad, tuple[Remark, ...]]:
