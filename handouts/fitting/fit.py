@@ -41,6 +41,7 @@ from handouts.models import (
     EveryMinute,
     Exercise,
     Intervals,
+    ItemList,
     Limit,
     LogLine,
     PartName,
@@ -610,7 +611,8 @@ def _two_hands_remarks(client: ClientFacts, planned: str, fitted: FittedExercise
     if client.hands == "both":
         return ()
     parts = [text.part(name, fitted.option) for name in _STEPS]
-    items = [item for part in parts if part for block in part.blocks for item in getattr(block, "items", (block,))]
+    blocks = [block for part in parts if part for block in part.blocks]
+    items = [item for block in blocks for item in (block.items if isinstance(block, ItemList) else (block,))]
     lines = [str(item.line) for item in items if needs_two_hands(item.text, text.facts.language)]
     if not lines:
         return ()

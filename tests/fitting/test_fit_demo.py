@@ -165,7 +165,7 @@ def test_c5_stays_seated_at_level_1_and_takes_5_lb_for_6(demo: Studio) -> None:
 def test_c6_is_blocked_by_nothing(demo: Studio) -> None:
     session = fitted(demo, "C6", "P2")
     assert all(exercise.exercise.id == exercise.planned and not exercise.reason for exercise in all_of(session))
-    assert session.instructions == () and session.remarks == ()
+    assert session.instructions == (Instruction("no_head_blows"),) and session.remarks == ()
 
 
 def test_no_private_note_reaches_a_remark(demo: Studio) -> None:

@@ -94,11 +94,10 @@ def test_kit_and_limits():
     assert "bench" in facts("C1").kit.other
     assert "bench" not in facts("C3").kit.other and "chair" in facts("C3").kit.other and facts("C3").kit.bands
     assert facts("C5").kit.other == ("chair",) and facts("C5").kit.bands
-    assert [limit.demand for limit in facts("C1").limits] == ["head_below_heart", "breath_hold_risk"]
-    for limit in facts("C1").limits:
-        assert (limit.advised_by, limit.since, limit.review) == (
-            "eye specialist", datetime.date(2028, 11, 6), datetime.date(2029, 5, 6),
-        )  # fmt: skip
+    (care,) = facts("C1").care
+    assert (care.care, care.advised_by, care.since, care.review) == (
+        "glaucoma", "eye specialist", datetime.date(2028, 11, 6), datetime.date(2029, 5, 6),
+    )  # fmt: skip
     knee, kneeling = facts("C3").limits
     assert (knee.joint, knee.side, knee.at_most, kneeling.demand) == ("knee", "right", 90, "kneeling")
     assert facts("C4").hands == "right"
@@ -114,12 +113,11 @@ def test_how_they_are_taught():
     assert facts("C1").level == 2 and facts("C5").level == 1
 
 
-def test_health_stands_in_private_notes_alone():
+def test_health_stands_under_care_and_in_private_notes_alone():
     for code in DEMO.clients:
-        open_part = facts(code).model_dump_json(exclude={"private"}).lower()
+        open_part = facts(code).model_dump_json(exclude={"private", "care"}).lower()
         for word in ("glaucoma", "myopia", "short-sighted", "blood", "blind"):
             assert word not in open_part
-    assert "Glaucoma" in facts("C1").private
     assert "lifting is not limited" in facts("C6").private
 
 

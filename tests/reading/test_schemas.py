@@ -64,7 +64,7 @@ def test_sound_files_fit(kind, path, text):
         ("client", "level: 2", "level: two"),
         ("client", "place: home", "place: [home]"),
         ("client", "name: Noor", ""),
-        ("client", "demand: head_below_heart", "demand: head"),
+        ("client", "review: 2029-05-06", "reviewed: 2029-05-06"),
         ("plan", "structure: circuit", "structure: circus"),
         ("plan", "level 3: 4", ""),
         ("plan", "station rest", "station_rest"),
