@@ -305,6 +305,7 @@ CLASSES = {
 }
 
 
+_NUMBER_SET = frozenset(_NUMBERS) | frozenset("seventy eighty".split())
 _COLOUR_SET = frozenset(_COLOURS)
 
 
@@ -314,6 +315,8 @@ def _guess(word: str) -> tuple[str, ...]:
         return ("number", "unit") if word.endswith(("cm", "mm", "m", "in", "kg", "lb", "°")) and not word.isdigit() else ("number",)
     if "-" in word:
         first, _, head = word.rpartition("-")
+        if first in _NUMBER_SET and head in _NUMBER_SET:
+            return ("number",)
         if first in _COLOUR_SET or head in _COLOUR_SET or head in ("splashed", "bleached", "topped", "print", "striped", "spotted", "tinted", "toned"):
             return ("colour",)
         if head in ("coloured", "colored", "striped", "spotted", "white", "blue", "green", "red", "grey", "black", "yellow", "pink", "purple"):
