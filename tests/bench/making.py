@@ -178,7 +178,7 @@ for at in range(1, {count} + 1):
         handout = Handout("card", "en", (Text(f"Card {{at}}"),), f"Client {{at}}", f"K{{at}}", "P", 1, f"Client {{at}}",
                           "2029-01-01", "", tuple(Paragraph((Text(f"Line {{at}} of {{n}}"),)) for n in range(30)))
         assert work(Task(form, handout, settings, Look())).rendered
-    if at in (100, {count}):
+    if at in ({early}, {count}):
         pages = int(open("/proc/self/statm").read().split()[1])
         print(at, pages * resource.getpagesize() // 1048576)
 """
@@ -186,10 +186,11 @@ for at in range(1, {count} + 1):
 
 def memory(count: int) -> None:
     """A worker's memory after 100 and after many clients."""
-    done = subprocess.run([sys.executable, "-c", MEMORY.format(root=str(ROOT), count=count)], env=PLACE,
-                          capture_output=True, text=True, check=True)
+    early_at = max(1, count // 20)
+    script = MEMORY.format(root=str(ROOT), count=count, early=early_at)
+    done = subprocess.run([sys.executable, "-c", script], env=PLACE, capture_output=True, text=True, check=True)
     (_, early), (_, late) = (map(int, line.split()) for line in done.stdout.strip().split("\n"))
-    print(f"{late / early:5.2f}  memory of a worker after {count} clients, {late} MB, against after 100, {early} MB",
+    print(f"{late / early:5.2f}  memory of a worker after {count} clients, {late} MB, against after {early_at}, {early} MB",
           flush=True)
 
 
