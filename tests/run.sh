@@ -7,14 +7,18 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 bash handouts/first_run.sh --only-install
 
 if command -v apt-get >/dev/null && command -v dpkg-query >/dev/null; then
-  wanted=(poppler-utils git)
+  # Java and npm are for the checkers of web pages and e-books.
+  wanted=(poppler-utils git procps default-jre-headless npm)
   if ! command -v chromium >/dev/null; then
     # On Ubuntu the package of this name only points to another installer.
     grep -q '^ID=debian' /etc/os-release && wanted+=(chromium)
   fi
+  # Another Java or npm than the system's own serves as well.
+  have() { case $1 in npm) command -v npm ;; default-jre-headless) command -v java ;; *) false ;; esac >/dev/null; }
   missing=()
   for package in "${wanted[@]}"; do
-    dpkg-query -W -f '${Status}' "$package" 2>/dev/null | grep -q 'ok installed' || missing+=("$package")
+    dpkg-query -W -f '${Status}' "$package" 2>/dev/null | grep -q 'ok installed' ||
+      have "$package" || missing+=("$package")
   done
   if [ ${#missing[@]} -gt 0 ]; then
     as_root=(); [ "$(id -u)" -eq 0 ] || as_root=(sudo)
@@ -23,7 +27,16 @@ if command -v apt-get >/dev/null && command -v dpkg-query >/dev/null; then
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
   fi
 elif [ "$(uname -s)" = Darwin ]; then
-  command -v pdftotext >/dev/null || brew install --quiet poppler
+  for formula in poppler openjdk node; do
+    brew list --versions "$formula" >/dev/null 2>&1 || brew install --quiet "$formula"
+  done
+fi
+
+# No script of a package is run: the checkers are files that the tests open.
+if [ "$(cat tests/node/node_modules/.installed 2>/dev/null || true)" != "$(cksum <tests/node/package-lock.json)" ]; then
+  echo "Installing the checkers into tests/node."
+  npm ci --prefix tests/node --ignore-scripts --no-audit --no-fund --silent
+  cksum <tests/node/package-lock.json >tests/node/node_modules/.installed
 fi
 
 lock=tests/requirements.lock
