@@ -147,15 +147,33 @@ def test_the_strength_that_makes_the_exit_status_1(fails_at, text, status, folde
 @pytest.mark.parametrize(
     ("content", "fault"),
     [
-        ("colour: red\n", "wording.yaml:1: there is no setting 'colour'; the settings are language, fails at, known words, turned off"),
+        (
+            "colour: red\n",
+            "wording.yaml:1: there is no setting 'colour'; the settings are language, fails at, known words, turned off",
+        ),
         ("language: tlh\n", "wording.yaml:1: 'tlh' is not a language that is checked; write en or fr"),
         ("\nfails at: never\n", "wording.yaml:2: 'never' is not a strength; write blocks or advice"),
-        ("turned off:\n  pointng: Reason\n", "wording.yaml:2: there is no kind or check 'pointng'; did you mean 'pointing'?"),
-        ("turned off:\n  pointing:\n", "wording.yaml:2: 'pointing' is turned off without a reason; write why: 'pointing: your reason'"),
-        ("turned off: pointing\n", "wording.yaml:1: this is no list of names with reasons; write 'reading-grade: your reason'"),
-        ("known words: red band\n", "wording.yaml:1: one word stands where a list belongs; put '- ' before it, on a line of its own"),
+        (
+            "turned off:\n  pointng: Reason\n",
+            "wording.yaml:2: there is no kind or check 'pointng'; did you mean 'pointing'?",
+        ),
+        (
+            "turned off:\n  pointing:\n",
+            "wording.yaml:2: 'pointing' is turned off without a reason; write why: 'pointing: your reason'",
+        ),
+        (
+            "turned off: pointing\n",
+            "wording.yaml:1: this is no list of names with reasons; write 'reading-grade: your reason'",
+        ),
+        (
+            "known words: red band\n",
+            "wording.yaml:1: one word stands where a list belongs; put '- ' before it, on a line of its own",
+        ),
         ("known words:\n  - a: b\n", "wording.yaml:2: this is no name of a thing; write its words, such as 'red band'"),
-        ("language: [en\n", "wording.yaml:1: a list that begins with '[' is not closed or lacks a comma; write commas between the items and ']' at the end"),
+        (
+            "language: [en\n",
+            "wording.yaml:1: a list that begins with '[' is not closed or lacks a comma; write commas between the items and ']' at the end",
+        ),
     ],
 )
 def test_faulty_settings_are_told_once_and_the_texts_are_checked(content, fault, folder):
@@ -245,7 +263,13 @@ def test_a_finding_of_the_whole_text_is_let_stand_from_anywhere():
 
 @pytest.mark.parametrize(
     "text",
-    [f"```\n{LET}\n```\n", f"    {LET}\n", f"Write `{LET}` above the line.\n", "<!-- we allow nobody here -->\n", "<!-- allow pointing: never closed\n"],
+    [
+        f"```\n{LET}\n```\n",
+        f"    {LET}\n",
+        f"Write `{LET}` above the line.\n",
+        "<!-- we allow nobody here -->\n",
+        "<!-- allow pointing: never closed\n",
+    ],
 )
 def test_what_is_no_such_comment_is_left_alone(text):
     assert check_one(text, "text.md", Settings()).whole_text == ()
@@ -322,7 +346,11 @@ def test_what_may_not_be_read_is_one_line_each(folder, tmp_path):
         "handouts.cli.main()\n"
     )
     run = subprocess.run(
-        [sys.executable, "-c", program], cwd=tmp_path, capture_output=True, text=True, env={**os.environ, "PYTHONPATH": str(ROOT)}
+        [sys.executable, "-c", program],
+        cwd=tmp_path,
+        capture_output=True,
+        text=True,
+        env={**os.environ, "PYTHONPATH": str(ROOT)},
     )
     (tmp_path / "shut").chmod(0o700)
     assert run.returncode == 2, run.stderr

@@ -10,14 +10,31 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
-HEAVY = ("weasyprint", "pydantic", "louis", "jinja2", "markdown", "pikepdf", "fontTools", "cffi", "pygls", "lsprotocol", "handouts.models")
+HEAVY = (
+    "weasyprint",
+    "pydantic",
+    "louis",
+    "jinja2",
+    "markdown",
+    "pikepdf",
+    "fontTools",
+    "cffi",
+    "pygls",
+    "lsprotocol",
+    "handouts.models",
+)
 
 
 def loaded_after(program: str, folder: Path) -> set[str]:
     """The modules that a program of its own has loaded at its end."""
     program = f"import sys\ntry:\n    {program}\nexcept SystemExit:\n    pass\nprint('\\n'.join(sys.modules), file=sys.__stderr__)"
     run = subprocess.run(
-        [sys.executable, "-c", program], cwd=folder, capture_output=True, text=True, env={**os.environ, "PYTHONPATH": str(ROOT)}, check=True
+        [sys.executable, "-c", program],
+        cwd=folder,
+        capture_output=True,
+        text=True,
+        env={**os.environ, "PYTHONPATH": str(ROOT)},
+        check=True,
     )
     return set(run.stderr.split())
 

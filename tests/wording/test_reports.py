@@ -115,7 +115,8 @@ def test_colour_comes_on_a_terminal_and_never_with_no_color(environment, coloure
 def test_the_summary_is_one_line(texts):
     checked = check_all(texts)
     assert re.fullmatch(
-        r"2 texts checked: \d+ that block, \d+ of advice, 1 let stand with a reason; 1 fault in files, told above\.", summary(checked)
+        r"2 texts checked: \d+ that block, \d+ of advice, 1 let stand with a reason; 1 fault in files, told above\.",
+        summary(checked),
     )
     Path("fine.md").write_text("Sit tall.\n", "utf-8")
     assert summary(check_all(["fine.md"])) == "1 text checked: nothing to change."
@@ -177,7 +178,18 @@ def test_json_is_one_object_with_marks_whole_text_and_reading(texts):
     row = report["files"][0]
     (mark,) = row["marks"]
     assert set(mark) == {
-        "kind", "strength", "line", "column", "end_line", "end_column", "start", "end", "words", "why", "suggest", "rewrite",
+        "kind",
+        "strength",
+        "line",
+        "column",
+        "end_line",
+        "end_column",
+        "start",
+        "end",
+        "words",
+        "why",
+        "suggest",
+        "rewrite",
     }
     assert TEXT[mark["start"] : mark["end"]] == mark["words"] == "over here"
     assert {finding["check"] for finding in row["whole_text"]} >= {"parts", "both-sides", "clock-frame"}
@@ -253,4 +265,7 @@ def test_the_page_of_kinds_is_what_the_program_says():
 
 
 def test_a_misspelt_name_is_answered_with_the_near_one():
-    assert run("--explain", "pointng").stderr == "--explain: there is no kind or check 'pointng'; did you mean 'pointing'?\n"
+    assert (
+        run("--explain", "pointng").stderr
+        == "--explain: there is no kind or check 'pointng'; did you mean 'pointing'?\n"
+    )

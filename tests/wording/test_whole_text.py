@@ -46,7 +46,10 @@ def test_every_check_has_examples_of_both_sorts():
 
 
 def test_the_list_holds_every_check_of_the_folder():
-    modules = [importlib.import_module(f"{whole_text.__name__}.{found.name}") for found in pkgutil.iter_modules(whole_text.__path__)]
+    modules = [
+        importlib.import_module(f"{whole_text.__name__}.{found.name}")
+        for found in pkgutil.iter_modules(whole_text.__path__)
+    ]
     written = {id(value) for module in modules for value in vars(module).values() if isinstance(value, Check)}
     assert written == {id(check) for check in CHECKS}
 

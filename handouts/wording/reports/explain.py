@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from handouts.wording.allowed import WHY
 from handouts.wording.engine import check_text
-from handouts.wording.kinds import KINDS
+from handouts.wording.kinds import KINDS, kinds
 from handouts.wording.kinds.kind import Kind
 from handouts.wording.marks import Strength
 from handouts.wording.names import ALLOW
@@ -26,7 +26,8 @@ class Explained:
     """One kind or check in words.
 
     flag: passages that are marked, in those of kinds the words between `[[`
-    and `]]`.  leave: near misses that are not.
+    and `]]`.  leave: near misses that are not.  french_flag, french_leave: the
+    same in French, none where a kind has no French.
     """
 
     name: str
@@ -35,13 +36,25 @@ class Explained:
     why: str
     flag: tuple[str, ...]
     leave: tuple[str, ...]
+    french_flag: tuple[str, ...] = ()
+    french_leave: tuple[str, ...] = ()
 
 
 def explained() -> tuple[Explained, ...]:
     """All of them: kinds, then checks of whole texts, then the comments that let a finding stand."""
     known: tuple[Kind | Check, ...] = (*KINDS["en"], *CHECKS)
+    french = {kind.name: (kind.flag, kind.leave) for kind in kinds("fr")}
     entries = tuple(
-        Explained(entry.name, entry.strength, entry.what, entry.why, entry.flag, entry.leave) for entry in known
+        Explained(
+            entry.name,
+            entry.strength,
+            entry.what,
+            entry.why,
+            entry.flag,
+            entry.leave,
+            *french.get(entry.name, ((), ())),
+        )
+        for entry in known
     )
     allow = Explained(
         ALLOW,
@@ -66,13 +79,14 @@ def _lines(entry: Explained) -> Iterator[str]:
     yield f"{entry.name}, {entry.strength}"
     yield f"What: {entry.what}"
     yield f"Why: {entry.why}"
-    for passage in entry.flag:
-        marked = _MARKED.findall(passage)
-        words = f" (marked: {', '.join(map(_quoted, marked))})" if marked else ""
-        yield f"Marked: {_shown(passage)}{words}"
-        for suggestion in _suggestions(entry.name, passage):
-            yield f"Instead: {suggestion}"
-    for passage in entry.leave:
+    for language, flag in (("en", entry.flag), ("fr", entry.french_flag)):
+        for passage in flag:
+            marked = _MARKED.findall(passage)
+            words = f" (marked: {', '.join(map(_quoted, marked))})" if marked else ""
+            yield f"Marked: {_shown(passage)}{words}"
+            for suggestion in _suggestions(entry.name, passage, language):
+                yield f"Instead: {suggestion}"
+    for passage in (*entry.leave, *entry.french_leave):
         yield f"Not marked: {_shown(passage)}"
 
 
@@ -83,31 +97,22 @@ def _markdown() -> Iterator[str]:
     yield "A finding **blocks** when a reader who does not watch cannot act on the words, and is **advice** when two readers"
     yield "would do two different things."
     for entry in explained():
-        yield ""
-        yield f"## {entry.name}"
-        yield ""
-        yield f"Strength: {entry.strength}."
-        yield ""
-        yield entry.what
-        yield ""
-        yield entry.why
-        if entry.flag:
-            yield ""
-            yield "Marked:"
-            yield ""
-            for passage in entry.flag:
-                yield "- " + _shown(_MARKED.sub(r"**\1**", passage))
-        if entry.leave:
-            yield ""
-            yield "Not marked:"
-            yield ""
-            for passage in entry.leave:
-                yield f"- {_shown(passage)}"
+        yield from ("", f"## {entry.name}", "", f"Strength: {entry.strength}.", "", entry.what, "", entry.why)
+        for heading, passages in (
+            ("Marked:", entry.flag),
+            ("Not marked:", entry.leave),
+            ("Marked in French:", entry.french_flag),
+            ("Not marked in French:", entry.french_leave),
+        ):
+            if passages:
+                yield from ("", heading, "")
+                for passage in passages:
+                    yield "- " + _shown(_MARKED.sub(r"**\1**", passage))
 
 
-def _suggestions(name: str, passage: str) -> Iterator[str]:
+def _suggestions(name: str, passage: str, language: str) -> Iterator[str]:
     """What the checker itself says about a marked passage."""
-    for mark in check_text(_MARKED.sub(r"\1", passage)):
+    for mark in check_text(_MARKED.sub(r"\1", passage), language=language):
         if mark.kind == name:
             yield mark.suggest
 
