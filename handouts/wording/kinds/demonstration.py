@@ -110,7 +110,7 @@ _PHRASES = Phrases(
     """,
     # whatever is measured against somebody who is seen
     against="""
-        [ as @name|@role|he|she|i|we|mine|@role just|always|already? _ ] hers|his|mine|it|them|theirs
+        [ as @name|@role|he|she|i|we|mine|@role just|always|already? _ ] hers|his|mine|theirs
         [ as|how|where|like @name %s|does|did|is|has|had|plants|holds ]
         @adverb|@dim|no [ than @name|mine|hers ]
         [ no|not? @dim|@adverb than @name|mine|hers|me|i ]
@@ -321,7 +321,7 @@ _PHRASES = Phrases(
         [ notice|see|watch how|where|what @adverb? i|my|he|she|@name ]
     """,
     invitation="""
-        [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? see|observe|notice|tell ] !the|a|if|whether
+        [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? see|observe|notice ] !the|a|if|whether
         [ as|like you see|saw ]
         [ as|like you have|'ve|had just|already|all? seen|watched|noticed ]
         [ as just? demoed|seen ] !@be
@@ -554,6 +554,14 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
             return True
         if inside[0] in ("he", "she", "they") and after not in ("you", "us", "how", "it", "me", "this", "that", "the", "what", ".", ",") or after in ("nothing", "courage"):
             return True
+    if inside[0] in ("follow", "following") and {"ear", "sound", "voice", "tether", "bell"} & set(words[last : last + 5]):
+        return True
+    if inside[0] == "the" and "way" in inside and ("is to" in around or "it is" in around):
+        return True
+    if inside[0] == "watch" and before == "not":
+        return True
+    if inside == ["as", "they", "are"] or after in ("some", "most", "others") and inside[-1] == "showed" or before == "it" and inside[0] == "shows":
+        return True
     if inside[0] in ("copy", "follow", "following", "shadow") and "me" in inside:
         if after in ("in", "so", "?", "on", "for", "home") or inside[0] == "following" and after == "?":
             return True
@@ -632,9 +640,38 @@ def _negated(sentence: Sentence, place: int) -> bool:
     return "not" in before and before[-2:] not in (["do", "not"], ["does", "not"], ["did", "not"], ["would", "not"])
 
 
+_SAY_IT = {
+    "hip": "send your hips back until you feel a pull behind your thighs",
+    "elbow": "keep your elbow touching your ribs as your hand rises to your shoulder",
+    "knee": "bend your knee until your thigh is level with the floor",
+    "shoulder": "draw your shoulders down, away from your ears",
+    "hand": "bring your hands to the height of your breastbone, a fist away from it",
+    "arm": "lift your arms out to the sides until your hands are level with your shoulders",
+    "wrist": "keep the back of your hand in line with your forearm",
+    "thumb": "wrap your thumb round the handle, over your fingers",
+    "grip": "wrap your thumb round the handle, over your fingers",
+    "chin": "draw your chin straight back, as if to make a double chin",
+    "head": "keep the back of your head in line with your spine",
+    "back": "keep your back flat from your tailbone to the back of your head",
+    "foot": "plant the whole foot, big toe, little toe and heel",
+    "heel": "lift the heel as high as it goes, and lower it until it touches the floor",
+    "toe": "turn your toes out, left toward 11 o'clock, right toward 1",
+    "leg": "slide the leg straight back until only the toes touch the floor",
+}
+_AS_FORMS = {"hips": "hip", "elbows": "elbow", "knees": "knee", "shoulders": "shoulder", "hands": "hand", "arms": "arm", "wrists": "wrist", "thumbs": "thumb"}
+_AS_FORMS |= {"feet": "foot", "heels": "heel", "toes": "toe", "legs": "leg", "spine": "back", "fingers": "hand", "finger": "hand"}
+
+
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    words = sentence.words
+    if words[first] in ("as", "see", "like") and "see" in words[first:last] and len(words) - (last - first) > 6:
+        return "Leave these words out: they tell the reader that something is missed. Say what there is to see, if the sentence does not yet."
+    for place in (*range(first, len(words)), *range(first - 1, -1, -1)):
+        part = _AS_FORMS.get(words[place], words[place])
+        if part in _SAY_IT:
+            return f"Say what the {words[place]} should do, from where to where: \"{_SAY_IT[part]}\"."
+    return "Say which part of the body moves, which way, and where it stops, by touch or by landmark: \"until the back of your hand touches your thigh\"."
 
 
 ENGLISH = Kind(

@@ -236,6 +236,8 @@ def _felt(sentence: Sentence, place: int) -> bool:
         return any(word in _FELT or word in _MOST or word in _FELT_INSIDE or "-" in word or word.endswith("most") for word in words[max(0, place - 6) : place - 3])
     if any(word in _FELT for word in near):
         return True
+    if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in zip(near, near[1:], strict=False)):
+        return True
     if any(word in _MOST for word in words[max(0, place - 4) : place + 4]):
         return True
     if "feel" in near and any(word in ("can", "by", "fingers", "thumb", "hand") for word in near):
@@ -256,7 +258,16 @@ def _felt(sentence: Sentence, place: int) -> bool:
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    words, classes = sentence.words, sentence.classes
+    marked = sentence.quote(first, last)
+    if any(classes[place] & _PRINTED and words[place] not in ("one", "end", "band") for place in range(first, last)):
+        return "Name a line or spot that can be felt: tape over a cord, the edge of the mat, or so many steps from the wall."
+    thing = words[last] if last < len(words) and classes[last] & _THING and words[last] not in ("one", "ones") else ""
+    if thing in ("band", "bands", "loop", "strap", "rope"):
+        return f'Name what the hand can tell beside "{marked}": "the {thing} with two knots", "the thickest {thing}".'
+    if thing:
+        return f'Name what the hand can tell beside "{marked}": the weight, the size, the place or a mark to feel: "the {thing} with the notch", "the {thing} nearest the door".'
+    return f'Name what the hand can tell beside "{marked}": the weight, the thickness, a knot or a notch: "the one with two knots".'
 
 
 ENGLISH = Kind(

@@ -243,7 +243,16 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    words = sentence.words
+    marked = words[first:last]
+    if any(word.startswith("arrow") or word in ("dotted", "trail") for word in marked):
+        return "Say the way itself, by the clock or by landmarks: \"from your left knee across to your right hip\"."
+    if {"screen", "display", "monitor", "readout"} & set(marked):
+        return "Give a measure that can be heard or counted: \"twenty-two strokes a minute, one every slow breath\", or name the setting that speaks it."
+    parts = [words[place] for place in range(len(words)) if sentence.classes[place] & LEXICON.bits["body"] and not first <= place < last]
+    if parts:
+        return f"Put what it shows into words: where the {parts[0]} starts, which way it moves and what it touches at the end. A picture may stay beside the words."
+    return "Put what it shows into words, from the ground up: feet, knees, hips, back, shoulders, arms, hands; then the movement and where it ends."
 
 
 ENGLISH = Kind(

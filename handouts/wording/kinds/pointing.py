@@ -67,7 +67,7 @@ _PHRASES = Phrases(
         [ about|roughly|around so ] ,|.|$
         [ that is|'s the _ i mean ]
         ^ [ not here|there ] ,|.|!|;|:
-        [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will
+        [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will|has|had|have
         [ {about}*2 this|that sort|kind|type of angle|height|distance|width|level|spot|place|size|gap|depth|length ]
         for|at|to [ there ] and there
         between [ here and there ]
@@ -200,9 +200,13 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
+    if first and {"nobody", "no-one", "nobody's"} & set(words[max(0, first - 6) : first]) and "here" == word:
+        return False
     if before in ("going", "on") and prefix[:1] in (["on"], ["in"]):
         return False
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
+        return False
+    if before in ("are", "is") and word == "there" and {"when", "while", "once", "if"} & set(words[:first]):
         return False
     if before in ("herself", "himself", "themselves", "today", "themself", "session", "sessions") or before in _FELL or (not first and after in ("in", "with") and word == "here") or after == "with":
         return False
@@ -326,6 +330,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
+        if noun == "side" and _said(sentence, "left", "right", "side", "hand"):
+            return False
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
     if noun in ("level", "rate", "range") and prefix[-1:] == ["at"] and after == ",":
         return False
@@ -385,9 +391,30 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
 _TESTS = {"limb": _limb, "place": _place, "strong": _always, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
+_KIT = LEXICON.bits["kit"]
+_PARTS = LEXICON.bits["body"]
+_DIMENSIONS = LEXICON.bits["dim"]
+
+
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    words, classes = sentence.words, sentence.classes
+    marked = words[first:last]
+    if "way" in marked or "direction" in marked or marked[-1].startswith(("thisa", "thata")):
+        return "Say the direction from the reader's own body or by the clock: \"to your left\", \"behind you\", \"toward 2 o'clock\"."
+    if "angle" in marked or "bend" in marked:
+        return "Say the angle by the clock or by a landmark: \"until your forearm points to 2 o'clock\", \"halfway to a right angle\"."
+    if any(classes[place] & _DIMENSIONS for place in range(first, last)) or "size" in marked:
+        return "Give the size by something the reader has with them: \"as wide as your hips\", \"two fists apart\", \"as high as your navel\"."
+    if classes[last - 1] & LEXICON.bits["room"] and not classes[last - 1] & _KIT:
+        return f"Say which {words[last - 1]} it is by touch, sound or steps: \"ten steps ahead, where the floor turns rough\"."
+    moved = [words[place] for place in range(first) if classes[place] & _KIT and not classes[place] & _PARTS]
+    if moved and moved[-1] not in ("one", "ones", "end", "side", "set"):
+        return f'Say which part of the body it reaches: "until the {moved[-1]} touches the outside of your thigh, just above the knee".'
+    parts = [words[place] for place in range(first) if classes[place] & _PARTS]
+    if parts:
+        return f'Say where the {parts[-1]} comes to, by another part of the body or something to touch: "level with your lowest rib", "on the edge of the chair".'
+    return "Say the place by a part of the body, the clock or something to touch: \"on the front of your thigh, a hand above the knee\"."
 
 
 ENGLISH = Kind(

@@ -286,9 +286,39 @@ def find(sentence: Sentence) -> Iterator[Span]:
         yield first, last
 
 
+_CLOCKS = frozenset("clock timer watch stopwatch hand seconds countdown minute second".split())
+_TO_READ = frozenset(
+    "label labels number numbers digits dial gauge display screen tag stamp sticker scale scales card sheet list print marked stamped printed labelled reads says read counter".split()
+)
+_FEEL_IT = {
+    "back": "lay the back of one hand on your lower back and feel that it stays flat",
+    "knee": "reach down and feel that your kneecap is above your toes",
+    "hip": "lay a stick across both hip bones and feel that it does not tip",
+    "shoulder": "touch your ear with the shoulder of that side; there should be a hand's width between them",
+    "foot": "feel the edge of the mat along the outside of both feet",
+    "elbow": "feel your elbow brush your ribs",
+    "heel": "feel both heels press into the floor",
+    "toe": "reach down and touch your big toes; they should be level",
+    "hand": "bring your hands together and feel whether the fingertips meet",
+    "skin": "run the back of your fingers over it, and feel for heat, swelling or soreness",
+}
+_FORMS = {"knees": "knee", "kneecaps": "knee", "hips": "hip", "shoulders": "shoulder", "feet": "foot", "elbows": "elbow", "heels": "heel", "toes": "toe", "hands": "hand"}
+_FORMS |= {"spine": "back", "laces": "toe", "shoelaces": "toe", "redness": "skin", "bruising": "skin", "calves": "skin", "wound": "skin", "colour": "skin", "color": "skin"}
+
+
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    words = sentence.words
+    marked = set(words[first:last])
+    if _CLOCKS & marked:
+        return "Give a time that can be heard or counted: \"until the timer rings\", \"for ten slow breaths\"."
+    if _TO_READ & marked:
+        return "Say how the hand or the ear can tell it: \"count three holes from the top\", \"the plate as wide as your hand\", or have it read out."
+    for place in (*range(first, len(words)), *range(first - 1, -1, -1)):
+        part = _FORMS.get(words[place], words[place])
+        if part in _FEEL_IT:
+            return f'Give a check by touch or feel: "{_FEEL_IT[part]}".'
+    return "Give a check by touch, sound or feel: \"slide a hand along it\", \"listen for the click\", \"feel both sides press alike\"."
 
 
 ENGLISH = Kind(

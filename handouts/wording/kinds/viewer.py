@@ -179,7 +179,17 @@ def find(sentence: Sentence) -> Iterator[Span]:
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
     """What to write instead of the marked words."""
-    return "Say it in words that work without looking."
+    words = sentence.words
+    marked = set(words[first:last])
+    if {"left", "right"} & marked:
+        return "Say it from the reader's own side: \"your left\", \"your right\"."
+    if {"palm", "palms"} & set(words):
+        return "Say it from the reader's body: \"palms forward\", \"palms toward your thighs\"."
+    if {"see", "show", "let", "watch"} & marked:
+        return "Say how the reader stands, not what you would see: \"turn until your left shoulder points to 12 o'clock\"."
+    if {"nearest", "closest", "nearer", "closer", "furthest", "farthest"} & marked:
+        return "Name the side of the reader's body: \"the left knee\", \"the top leg\"."
+    return "Take the direction from the reader's body, the clock or something to touch: \"toward 3 o'clock\", \"toward the wall behind your head\"."
 
 
 ENGLISH = Kind(
