@@ -345,9 +345,9 @@ class _Setter:
         opening, closing = _NOTE_SIGNS.get(self.code.name, ("", ""))
         if opening:
             note_words = (
-                replace(note_words[0], cells=opening + note_words[0].cells),
+                note_words[0]._replace(cells=opening + note_words[0].cells),
                 *note_words[1:-1],
-                replace(note_words[-1], cells=note_words[-1].cells + closing),
+                note_words[-1]._replace(cells=note_words[-1].cells + closing),
             )
         note = Piece(segments(note_words, self.width - 6, self.code), first=6, runover=4, role="note")
         continued = Continued(self._continued(table.caption))

@@ -10,6 +10,7 @@ from __future__ import annotations
 import hashlib
 from dataclasses import dataclass, field, replace
 from functools import cached_property, lru_cache
+from typing import NamedTuple
 
 from handouts.braille.codes import Code
 from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, flow
@@ -45,7 +46,8 @@ def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
     pages = tuple(
         frame.finished(number, _with_numbers(lines, laid.starts, frame)) for number, lines in enumerate(laid.pages, 1)
     )
-    identifier = hashlib.sha256(repr((paper, code, pages)).encode()).hexdigest()[:32]
+    said = "\n".join(line.cells for page in pages for line in page.lines)
+    identifier = hashlib.sha256(f"{paper}{code}{said}".encode()).hexdigest()[:32]
     headings = tuple(Place(head.level, head.print, *laid.starts[index]) for index, head in laid.heads)
     return Volume(
         paper, pages, plain(handout.title), handout.language, handout.client_code, handout.date, identifier, headings
@@ -87,8 +89,7 @@ def _running_head(handout: Handout, code: Code, paper: Paper) -> PageLine:
     return PageLine(cells[:room], said, "head")
 
 
-@dataclass(frozen=True)
-class _Line:
+class _Line(NamedTuple):
     """A line on its way: the entry of a contents list still lacks its number."""
 
     row: Row
@@ -254,11 +255,11 @@ class _Pages:
                 lambda offset: min(frame.width - 2 * CENTRE_MARGIN, width(offset) - CENTRE_MARGIN),
                 frame.width - 2 * CENTRE_MARGIN,
             )
-            lines = [_Line(replace(row, cells=_in_the_middle(row.cells, frame.width)), piece.role) for row in rows]
+            lines = [_Line(row._replace(cells=_in_the_middle(row.cells, frame.width)), piece.role) for row in rows]
         elif piece.refers is not None:
             rows = wrap(piece.segments, piece.first, piece.runover, lambda _: piece.limit, piece.limit)
             lines = [_Line(row, piece.role) for row in rows]
-            lines[-1] = replace(lines[-1], refers=piece.refers)
+            lines[-1] = lines[-1]._replace(refers=piece.refers)
         else:
             rows = wrap(piece.segments, piece.first, piece.runover, width, frame.width)
             lines = [_Line(row, piece.role) for row in rows]
@@ -318,7 +319,7 @@ class _Pages:
         said = Piece(continued.line, first=4, runover=4)
         lines = [_Line(Row("", (), 0), "blank")] if self.frame.head.cells else []
         for part in (said, *continued.heads):
-            lines += [replace(line, role="continued") for line in self._rows(part, self.frame.top, self._page)]
+            lines += [line._replace(role="continued") for line in self._rows(part, self.frame.top, self._page)]
         # On a very short page the text itself goes first.
         if self.frame.top + len(lines) + LEFT_FOR_TEXT <= self.frame.last:
             self.pages[-1] += lines

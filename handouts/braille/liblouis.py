@@ -35,6 +35,9 @@ _NO_UNDEFINED = 128
 
 _TABLE_NAME = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]*\.(?:ctb|utb|tbl|uti|cti|dic)")
 
+# Six-dot cells that stand in print go through as they are.
+_CELLS = "".join(map(chr, range(0x2800, 0x2840)))
+
 _OWNERS_LOCK = threading.Lock()
 
 
@@ -101,6 +104,7 @@ class Liblouis:
         self.version: str = self._louis.version()
         self.wide: bool = self._louis.charSize() == 4
         self._known: dict[tuple[tuple[str, ...], str], bool] = {}
+        self._all_known: dict[tuple[str, ...], set[str]] = {}
         # From 3.29 on a no-break space joins two groups of digits into one
         # number; before that a plain space did (liblouis NEWS, 3.29.0).
         joined, _, _ = self.forward(("en-ueb-g1.ctb",), "0\u00a00", None)
@@ -155,6 +159,13 @@ class Liblouis:
                 known = bool(cells.strip("\u2800 ")) and all("\u2800" <= cell <= "\u283f" for cell in cells)
             self._known[key] = known
         return self._known[key]
+
+    def unknown(self, tables: tuple[str, ...], text: str) -> set[str]:
+        """The characters of a text that the tables have no braille for."""
+        known = self._all_known.setdefault(tables, set(_CELLS))
+        new = set(text) - known
+        known |= {character for character in new if self.knows(tables, character)}
+        return new - known
 
     def check_tables(self, tables: tuple[str, ...]) -> None:
         """Make sure that a table list of the trainer's own can be used.

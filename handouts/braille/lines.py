@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from handouts.braille.codes import Code
 from handouts.braille.translation import BLANK, Word
@@ -17,8 +17,7 @@ from handouts.braille.translation import BLANK, Word
 _PREFIXES = frozenset("⠠⠼⠐⠰⠨⠸⠘⠈")
 
 
-@dataclass(frozen=True)
-class Segment:
+class Segment(NamedTuple):
     """The longest run of cells that stays on one line.
 
     glued: no blank before it, since it goes on with the word before.
@@ -37,8 +36,7 @@ class Segment:
     strong: bool = False
 
 
-@dataclass(frozen=True)
-class Row:
+class Row(NamedTuple):
     """One line.
 
     words: the segments on it.  taken: how many stand on it and on the lines
@@ -93,9 +91,9 @@ def _broken(segment: Segment, room: int, sign: str) -> list[Segment]:
         end = room - 1
         while end > 1 and rest.cells[end - 1] in _PREFIXES:
             end -= 1
-        pieces.append(replace(rest, cells=rest.cells[:end] + sign, alone=True, broken=True))
-        rest = replace(rest, cells=rest.cells[end:], print="", glued=True)
-    return [*pieces, replace(rest, alone=True)]
+        pieces.append(rest._replace(cells=rest.cells[:end] + sign, alone=True, broken=True))
+        rest = rest._replace(cells=rest.cells[end:], print="", glued=True)
+    return [*pieces, rest._replace(alone=True)]
 
 
 def wrap(what: tuple[Segment, ...], first: int, runover: int, width: Callable[[int], int], whole: int) -> list[Row]:

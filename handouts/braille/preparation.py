@@ -349,8 +349,9 @@ def _with_spanish_emphasis(passage: Passage, code: Code) -> Passage:
     return Passage("".join(text), None, tuple(origins))
 
 
-# Text of nothing but these needs no mend that replaces anything: most text.
-_PLAIN = re.compile(r"[A-Za-z ,.'’“”;:!?()-]*")
+# A text without any of these needs no mend that replaces anything: most text.
+_MAY_NEED_MENDS = re.compile("[^A-Za-z \\u00c0-\\u017f.,'’“”()—…;:!?-]")
+_MAY_NEED_MENDS_IN_FRENCH = re.compile("[^A-Za-z \\u00c0-\\u017f.,'’“”()—…;:!?-]|(?<= )[;:!?]")
 
 
 def prepare(passage: Passage, code: Code, louis: Liblouis) -> Passage:
@@ -360,7 +361,7 @@ def prepare(passage: Passage, code: Code, louis: Liblouis) -> Passage:
     their index is that in the passage as it came in.
     """
     # French typographic spaces before ; : ! ? may be plain ones.
-    if not (code.name != "fr" and _PLAIN.fullmatch(passage.text)):
+    if (_MAY_NEED_MENDS_IN_FRENCH if code.name == "fr" else _MAY_NEED_MENDS).search(passage.text):
         for mend in MENDS:
             if not mend.codes or code.name in mend.codes:
                 passage = _replaced(passage, mend)
@@ -369,7 +370,7 @@ def prepare(passage: Passage, code: Code, louis: Liblouis) -> Passage:
             passage = Passage(
                 passage.text.replace(_INSIDE_NUMBER, louis.numeric_space), passage.typeforms, passage.origins
             )
-        _check_characters(passage, code, louis)
+    _check_characters(passage, code, louis)
     passage = _with_typeforms(passage, code)
     return _with_spanish_emphasis(passage, code)
 
@@ -392,11 +393,7 @@ def _without_unknown_fractions(passage: Passage, code: Code, louis: Liblouis) ->
 
 
 def _check_characters(passage: Passage, code: Code, louis: Liblouis) -> None:
-    unknown = {
-        character
-        for character in set(passage.text)
-        if not ("\u2800" <= character <= "\u283f" or louis.knows(code.tables, character))
-    }
+    unknown = louis.unknown(code.tables, passage.text)
     if not unknown:
         return
     origins = passage.origins or range(len(passage.text))

@@ -158,11 +158,11 @@ def whole_words(volume: Volume) -> Iterator[tuple[int, int, Segment]]:
             for segment in line.words:
                 cells = segment.cells[:-1] if segment.broken else segment.cells
                 if segment.glued and begun:
-                    begun = (*begun[:2], replace(begun[2], cells=begun[2].cells + cells))
+                    begun = (*begun[:2], begun[2]._replace(cells=begun[2].cells + cells))
                     continue
                 if begun:
                     yield begun
-                begun = (page.number, number, replace(segment, cells=cells))
+                begun = (page.number, number, segment._replace(cells=cells))
     if begun:
         yield begun
 

@@ -10,6 +10,7 @@ import itertools
 import re
 import unicodedata
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from handouts.braille import liblouis
 from handouts.braille.codes import Code, code_for_language
@@ -18,10 +19,10 @@ from handouts.errors import RenderError, UnknownCharacter
 from handouts.handout import Foreign, Line, Measure, Strong, Text
 
 BLANK = "\u2800"
+_WORD = re.compile(f"[^{BLANK}]+")
 
 
-@dataclass(frozen=True)
-class Word:
+class Word(NamedTuple):
     """Cells between two blanks.
 
     cells: U+2801 and up, never empty.
@@ -185,7 +186,7 @@ def _switched(piece: _Cells, language: str) -> _Cells:
     letters of the language.  Source: Rules of Unified English Braille, 14.3.1
     to 14.3.3, as quoted in the worked values of a public test suite.
     """
-    starts = [match.start() for match in re.finditer(f"[^{BLANK}]+", piece.cells)]
+    starts = [match.start() for match in _WORD.finditer(piece.cells)]
     if not starts:
         return piece
     if len(starts) <= 2:
@@ -214,14 +215,15 @@ def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
     found: list[Word] = []
     open_word = False
     for piece in pieces:
-        spans = [(match.start(), match.end()) for match in re.finditer(f"[^{BLANK}]+", piece.cells)]
+        spans = [match.span() for match in _WORD.finditer(piece.cells)]
+        breaks = sorted(piece.breaks)
         for index, (start, end) in enumerate(spans):
             # The print of a word runs to where the next word begins.
             first = piece.sources[start] if index else 0
             last = piece.sources[spans[index + 1][0]] if index + 1 < len(spans) else len(piece.source)
             word = Word(
                 piece.cells[start:end],
-                tuple(sorted(place - start for place in piece.breaks if start < place < end)),
+                tuple([place - start for place in breaks if start < place < end]) if breaks else (),
                 piece.source[first:last].strip(),
                 piece.language,
                 bool(piece.typeforms and any(piece.typeforms[first:last])),

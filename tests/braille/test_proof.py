@@ -88,7 +88,7 @@ def _volume_with(change: dict[str, str]) -> Volume:
         lines = []
         for line in one.lines:
             changed = tuple(
-                replace(word, cells=cells_of(change[word.print])) if word.print in change else word
+                word._replace(cells=cells_of(change[word.print])) if word.print in change else word
                 for word in line.words
             )
             lines.append(replace(line, words=changed))
