@@ -7,18 +7,16 @@ cannot stop another.
 
 from __future__ import annotations
 
-import datetime
 import gc
 import os
 import sys
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
 import click
 
 from handouts import __version__
 from handouts.errors import HandoutsError
-
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
@@ -37,6 +35,8 @@ def _stop(message: str, status: int = 2) -> NoReturn:
 
 def _today() -> datetime.date:
     """Today, or the day of SOURCE_DATE_EPOCH (reproducible-builds.org)."""
+    import datetime
+
     epoch = os.environ.get("SOURCE_DATE_EPOCH")
     if epoch:
         return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()

@@ -65,6 +65,7 @@ class Lexicon:
         self.bits = {name: 1 << number for number, name in enumerate(self.classes)}
         self.common = common or {}
         self.known = _Known(self.bits, guess)
+        self.parts: dict[str, Part] = {}
         for name, words in self.classes.items():
             bit = self.bits[name]
             for word in words:
@@ -83,8 +84,8 @@ class Lexicon:
 
     def how_common(self, words: Iterable[str]) -> float:
         """How often one of the words stands in a thousand."""
-        common = self.common
-        return sum(common.get(word, 0.02) for word in words)
+        common = self.common.get
+        return sum([common(word, 0.02) for word in words])
 
 
 class Part(NamedTuple):
@@ -134,11 +135,10 @@ class Phrases:
 
     def __init__(self, lexicon: Lexicon, stands_for: Mapping[str, str] | None = None, /, **groups: str):
         self._by_word: dict[str, list[Phrase]] = {}
-        parts: dict[str, Part] = {}
         for note, lines in groups.items():
             for line in _lines(lines):
                 for spelt in _without_braces(line, stands_for or {}):
-                    self._add(lexicon, spelt, note, parts)
+                    self._add(lexicon, spelt, note, lexicon.parts)
         self.triggers = frozenset(self._by_word)
 
     def _add(self, lexicon: Lexicon, line: str, note: str, known: dict[str, Part]) -> None:
