@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Literal, TypeAlias, get_args
 
 # --- within a line -----------------------------------------------------------
@@ -148,6 +149,34 @@ class Table:
 
 
 @dataclass(frozen=True)
+class Bar:
+    """One value of a chart.
+
+    label: what it belongs to, such as a day.  value: 0 or more.
+    told: the value with its unit.
+    """
+
+    label: Line
+    value: Decimal
+    told: Line
+
+
+@dataclass(frozen=True)
+class Chart:
+    """Values one after the other, drawn from 0 up, for the eye or the finger.
+
+    title: what they are.
+    words: which way they go, in full sentences.  They stand in every form, so
+        that nothing is known from the drawing alone.
+    bars: in their order, at least one.
+    """
+
+    title: Line
+    words: Line
+    bars: tuple[Bar, ...]
+
+
+@dataclass(frozen=True)
 class LogField:
     """One thing to write down.
 
@@ -204,7 +233,7 @@ class Section:
 
 
 Block: TypeAlias = (
-    Heading | Paragraph | Dose | Steps | Points | Caution | Facts | Table | LogSheet | Section
+    Heading | Paragraph | Dose | Steps | Points | Caution | Facts | Table | Chart | LogSheet | Section
 )
 
 SheetKind: TypeAlias = Literal["sheet", "card", "log"]
@@ -215,7 +244,8 @@ SHEET_KINDS: tuple[SheetKind, ...] = get_args(SheetKind)
 class Handout:
     """One sheet for one client.
 
-    sheet: "sheet" (in full), "card" (the memory card) or "log".
+    sheet: "sheet" (in full), "card" (the memory card), "log", or "progress",
+        which is no sheet of a session and is never asked for in a client's file.
     language: BCP 47 tag of the whole.
     title: the one heading of level 1.
     client: the name that stands on the sheet.
@@ -226,7 +256,7 @@ class Handout:
     blocks: everything below the title, in reading order.
     """
 
-    sheet: SheetKind
+    sheet: SheetKind | Literal["progress"]
     language: str
     title: Line
     client: str

@@ -22,6 +22,7 @@ from handouts.braille.translation import words
 from handouts.handout import (
     Block,
     Caution,
+    Chart,
     Dose,
     Facts,
     Handout,
@@ -199,6 +200,9 @@ class _Page:
             return f"<ul>{rows}</ul>"
         if isinstance(block, Table):
             return self._table(block)
+        if isinstance(block, Chart):
+            rows = "".join(f"<li>{self.line((*bar.label, Text(': '), *bar.told))}</li>" for bar in block.bars)
+            return f"<p>{self.line(block.title)}</p>\n<p>{self.line(block.words)}</p>\n<ul>{rows}</ul>"
         return self._log(block)
 
     def _list(self, block: Steps | Points) -> str:

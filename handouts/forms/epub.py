@@ -16,7 +16,7 @@ from dataclasses import dataclass
 
 from handouts.forms import Look, Rendered
 from handouts.forms.templating import fill
-from handouts.handout import Block, Handout, Heading, Line, Section
+from handouts.handout import Block, Chart, Handout, Heading, Line, Section, walk
 from handouts.models import EpubForm
 
 # A name space of our own, so that a sheet keeps its identifier (RFC 9562, 5.5).
@@ -40,6 +40,11 @@ class Chapter:
     title: Line
     blocks: tuple[Block, ...]
     first: bool
+
+    @property
+    def drawn(self) -> bool:
+        """Whether a picture is drawn in it, which the book must declare."""
+        return any(isinstance(block, Chart) for block in walk(self.blocks))
 
 
 def render(handout: Handout, form: EpubForm, look: Look) -> Rendered:

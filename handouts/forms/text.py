@@ -16,6 +16,7 @@ from handouts.forms.log_fields import asked_of, unit_of
 from handouts.handout import (
     Block,
     Caution,
+    Chart,
     Dose,
     Facts,
     Handout,
@@ -89,6 +90,10 @@ class _Writer:
                 yield from self.paragraph((*fact.label, Text(": "), *fact.value))
         elif isinstance(block, Table):
             yield from self._table(block)
+        elif isinstance(block, Chart):
+            yield from ("", *self.paragraph(block.title), *self.paragraph(block.words))
+            for bar in block.bars:
+                yield from self.paragraph((*bar.label, Text(": "), *bar.told))
         elif isinstance(block, LogSheet):
             yield ""
             yield from self._log(block)
