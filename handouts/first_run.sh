@@ -15,6 +15,13 @@ esac
 
 stop() { printf '%s\n' "$@" >&2; exit 1; }
 
+# Runs a command without its chatter; shows all of it when the command fails.
+quietly() {
+  local said status=0
+  said=$("$@" 2>&1) || status=$?
+  [ "$status" -eq 0 ] || { printf '%s\n' "$said" >&2; stop "This did not work: $*" "The lines above say why; mend it, then run this command again."; }
+}
+
 # --- system libraries: Pango draws the print, liblouis translates to braille ---
 
 install_with_apt() {
@@ -29,14 +36,14 @@ install_with_apt() {
     as_root=(sudo)
   fi
   echo "Installing system packages: ${missing[*]}."
-  "${as_root[@]}" apt-get update -qq
-  "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
+  quietly "${as_root[@]}" apt-get update
+  quietly "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "${missing[@]}"
 }
 
 install_with_brew() {
   local formula
   for formula in python pango liblouis; do
-    brew list --versions "$formula" >/dev/null 2>&1 || brew install --quiet "$formula"
+    brew list --versions "$formula" >/dev/null 2>&1 || quietly brew install "$formula"
   done
 }
 
@@ -64,9 +71,9 @@ lock=handouts/first_run.lock
 wanted=$(cat "$lock" pyproject.toml handouts/first_run.sh | cksum)-$("$python" -c 'import sys; print(sys.version)')-$PWD
 if [ "$(cat .venv/installed 2>/dev/null || true)" != "$wanted" ] || ! .venv/bin/handouts --version >/dev/null 2>&1; then
   echo "Installing the program into .venv; this takes a minute or two."
-  "$python" -m venv --clear .venv
-  .venv/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes -r "$lock"
-  .venv/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --no-build-isolation --editable .
+  quietly "$python" -m venv --clear .venv
+  quietly .venv/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes -r "$lock"
+  quietly .venv/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --no-build-isolation --editable .
   printf '%s' "$wanted" >.venv/installed
 fi
 

@@ -6,6 +6,13 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 bash handouts/first_run.sh --only-install
 
+# Runs a command without its chatter; shows all of it when the command fails.
+quietly() {
+  local said status=0
+  said=$("$@" 2>&1) || status=$?
+  [ "$status" -eq 0 ] || { printf '%s\n' "$said" "This did not work: $*" >&2; exit 1; }
+}
+
 if command -v apt-get >/dev/null && command -v dpkg-query >/dev/null; then
   # Java and npm are for the checkers of web pages and e-books.
   wanted=(poppler-utils git procps default-jre-headless npm)
@@ -23,19 +30,19 @@ if command -v apt-get >/dev/null && command -v dpkg-query >/dev/null; then
   if [ ${#missing[@]} -gt 0 ]; then
     as_root=(); [ "$(id -u)" -eq 0 ] || as_root=(sudo)
     echo "Installing system packages for the tests: ${missing[*]}."
-    "${as_root[@]}" apt-get update -qq
-    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
+    quietly "${as_root[@]}" apt-get update
+    quietly "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "${missing[@]}"
   fi
 elif [ "$(uname -s)" = Darwin ]; then
   for formula in poppler openjdk node; do
-    brew list --versions "$formula" >/dev/null 2>&1 || brew install --quiet "$formula"
+    brew list --versions "$formula" >/dev/null 2>&1 || quietly brew install "$formula"
   done
 fi
 
 # No script of a package is run: the checkers are files that the tests open.
 if [ "$(cat tests/node/node_modules/.installed 2>/dev/null || true)" != "$(cksum <tests/node/package-lock.json)" ]; then
   echo "Installing the checkers into tests/node."
-  npm ci --prefix tests/node --ignore-scripts --no-audit --no-fund --silent
+  quietly npm ci --prefix tests/node --ignore-scripts --no-audit --no-fund
   cksum <tests/node/package-lock.json >tests/node/node_modules/.installed
 fi
 
@@ -43,7 +50,7 @@ lock=tests/requirements.lock
 wanted=$(cat "$lock" .venv/installed | cksum)
 if [ "$(cat .venv/installed-tests 2>/dev/null || true)" != "$wanted" ]; then
   echo "Installing the test packages into .venv."
-  .venv/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes -r "$lock"
+  quietly .venv/bin/python -m pip install --quiet --disable-pip-version-check --require-hashes -r "$lock"
   printf '%s' "$wanted" >.venv/installed-tests
 fi
 command -v chromium >/dev/null || .venv/bin/python -m playwright install --with-deps chromium
