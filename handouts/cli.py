@@ -18,6 +18,9 @@ import click
 from handouts import __version__
 from handouts.errors import HandoutsError
 
+if TYPE_CHECKING:
+    import datetime
+
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
 @click.version_option(__version__, message="handouts %(version)s")
