@@ -53,6 +53,7 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...], text: str) -> list[Mark]
         if kind.triggers.isdisjoint(words):
             continue
         for first, last in sorted(kind.find(sentence)):
+            first, last = _whole_words(sentence, first, last)
             start, end = sentence.starts[first], sentence.ends[last - 1]
             if any(start < mark.end and mark.start < end for mark in marks):
                 continue
@@ -82,3 +83,12 @@ def _one_fault(sentence: Sentence, kind: Kind, span: Span, other: Kind, found: S
         return False
     between = sentence.words[min(span[1], found[1]) : max(span[0], found[0])]
     return PAUSES.isdisjoint(between)
+
+
+def _whole_words(sentence: Sentence, first: int, last: int) -> Span:
+    """The span, with the other half of a contraction that it would cut: "you'll notice", not "'ll notice"."""
+    if first and sentence.starts[first] == sentence.ends[first - 1] and sentence.words[first] not in PAUSES:
+        first -= 1
+    if last < len(sentence.words) and sentence.ends[last - 1] == sentence.starts[last] and sentence.words[last] not in PAUSES:
+        last += 1
+    return first, last

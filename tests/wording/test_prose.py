@@ -1,0 +1,103 @@
+"""What the checker reads of a Markdown text, and whether its offsets are the author's."""
+
+import pytest
+
+from handouts.wording import check_text
+from handouts.wording.kinds import lexicon
+from handouts.wording.prose import LONGEST_SENTENCE, blank_out, sentence_spans, sentences
+
+
+def words(text):
+    return [mark.words for mark in check_text(text)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Hold it like this.",
+        "Hold it *like* **this**.",
+        "Hold it __like__ this.",
+        "Hold it like\nthis.",
+        "Hold it like  this.",
+        "HOLD IT LIKE THIS.",
+        "- Hold it like this",
+        "3. Hold it like this",
+        "## Hold it like this",
+        "> Hold it like this",
+        "“Hold it like this.”",
+        "| Hold it like this | 3 |",
+        "Hold it [like this](film.html).",
+    ],
+)
+def test_mark_up_hides_no_phrase(text):
+    (mark,) = check_text(text)
+    assert mark.kind == "demonstration"
+    assert text[mark.start : mark.end] == mark.words
+    assert "".join(c for c in mark.words.lower() if c.isalpha()) == "likethis"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "`Hold it like this.`",
+        "``Hold it ` like this.``",
+        "```\nHold it like this.\n```",
+        "~~~\nHold it like this.\n~~~",
+        "Text.\n\n    Hold it like this.\n",
+        "---\ntitle: Hold it like this\n---\n\nStand.",
+        "<!-- Hold it like this. -->",
+        "Stand [tall](hold-it-like-this 'like this').",
+        "Stand [tall][1].\n\n[1]: http://example.org/hold/it/like-this",
+        'Stand <span title="like this">tall</span>.',
+        "See https://example.org/over-here for the club.",
+    ],
+)
+def test_what_is_no_prose_is_not_read(text):
+    assert not check_text(text)
+
+
+def test_front_matter_without_an_end_is_prose():
+    assert words("---\nHold it like this.") == ["like this"]
+
+
+def test_contractions_and_curly_quotes_are_read_alike():
+    straight, curly = "Don't do it like that. As I'm doing it.", "Don’t do it like that. As I’m doing it."
+    assert [m.start for m in check_text(straight)] == [m.start for m in check_text(curly)]
+    assert len(check_text(straight)) == 2
+
+
+def test_marks_do_not_cut_a_contraction():
+    assert words("You'll notice I don't lock my knees.") == ["You'll notice"]
+
+
+def test_a_full_stop_in_a_number_or_an_abbreviation_ends_no_sentence():
+    text = "Lower it 2.5 cm, approx. one finger, e.g. by bending."
+    assert list(sentence_spans(text)) == [(0, len(text))]
+
+
+def test_blanking_keeps_every_line_and_every_place():
+    text = "---\na: b\n---\nOne `two`\n<!-- three\n four -->\n[five](six)\n"
+    blank = blank_out(text)
+    assert len(blank) == len(text)
+    assert [i for i, c in enumerate(blank) if c == "\n"] == [i for i, c in enumerate(text) if c == "\n"]
+
+
+def test_a_line_without_an_end_is_cut_into_pieces_of_bounded_length():
+    text = "word " * 5000
+    spans = list(sentence_spans(text))
+    assert spans[0][0] == 0 and spans[-1][1] == len(text)
+    assert all(one[1] == other[0] for one, other in zip(spans, spans[1:], strict=False))
+    assert max(end - start for start, end in spans) <= LONGEST_SENTENCE
+
+
+def test_a_run_of_one_word_is_read_as_two():
+    (sentence,) = sentences("here " * 200 + "now.", frozenset({"here"}), lexicon("en").known)
+    assert sentence.words == ["here", "here", "now", "."]
+    assert sentence.ends[1] == 200 * 5 - 1
+    assert len(check_text("here " * 20000)) < 200
+
+
+@pytest.mark.parametrize("text", ["", "\n", " ", ".", "…", "''", "’s", "---", "`", "[](", "<", "<!--", "\x00", "é" * 10, "é̀ here", "İ over here"])
+def test_odd_texts_are_read_without_a_fault(text):
+    for mark in check_text(text):
+        assert mark.words == text[mark.start : mark.end]
