@@ -77,7 +77,7 @@ _NUMBER = LEXICON.bits["number"]
 _PRINT = Phrases(
     LEXICON,
     print="""
-        on|to|at|over|behind|along|inside|from|until|past [ the _? x|cross|dots|dot|stripe|star|sticker|footprints|hopscotch|logo|stars|crosses|stripes ] !of|bar|trainer|stick
+        on|to|at|over|behind|along|inside|from|until|past [ the _? x|cross|dots|dot|stripe|star|sticker|footprints|hopscotch|logo|stars|crosses|stripes ] !of|bar|trainer|stick|strip|beam|piece|brace|section|over|wind
         [ painted|taped|chalked|chalk|drawn|printed|stencilled feet|foot|cross|line|lines|square|squares|circle|circles|mark|marks|box|boxes|x|dot|dots|spot|spots|arrow|footprints|hand|hands ]
         [ double|broken|dashed|dotted yellow|white|red|blue? line|lines ]
         [ maker|brand|manufacturer 's? name ]

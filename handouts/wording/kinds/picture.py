@@ -31,7 +31,7 @@ _PHRASES = Phrases(
     maybe="""
         [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ]
         [ the|this|our|that|my {kind_of}*2 chart|graph|graphic|icon|recording|arrow|arrows|attachment|display|monitor|slide|film|feed|clip|picture|pic|painting|portrait|still|outline|map|screen|figure|telly|panel|photo ]
-        [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|still|graph|icon ]
+        [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|graph|icon ]
         [ on|in|per screen|film|camera|tape|youtube|instagram|facebook|tiktok|telly|tv ] !@number|of
         [ scan|scanning the|this|a|our _? code ]
         [ click|tap|swipe|press|follow|open|use on|to|through? the|this|our link|play|thumbnail|attachment|icon|button ]

@@ -26,7 +26,7 @@ _PHRASES = Phrases(
         [ that much ] and|$ no|.|,|!
         [ where|to|at i|me am|is here|there ]
         [ this|that|these|those one|ones ] &here|there
-        [ this|that row|group|side|half|lot|line|team|corner|end ] goes|go|starts|start|first|leads
+        [ this|that row|group|half|lot|line|team|corner ] goes|go|starts|start|first|leads
         [ to|by|only such|this|that a? degree|extent ] !that|of
         [ at|to such an angle ]
         [ an|the|a angle|line|height|distance|gap|spot|direction like this|that ]
@@ -329,6 +329,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     prefix = words[first:this]
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
+    if {"no", "any", "every", "each", "neither", "either"} & set(words[this:last]) or after == "first":
+        return False
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
         if noun == "side" and _said(sentence, "left", "right", "side", "hand"):
             return False
@@ -379,6 +381,8 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     """ "lift this arm", where neither arm was spoken of."""
     words = sentence.words
     noun = words[last - 1].rstrip("s")
+    if words[last : last + 1] == ["first"]:
+        return False
     if "i" in words[:first] or "for" in words[max(0, first - 1) : first]:
         return False
     known = {"left", "right", "front", "back", "other", "top", "bottom", "same", "good", "bad", "sore", "weak", "strong", "lead", "rear", noun, noun + "s", words[last - 1]}

@@ -51,7 +51,7 @@ _PHRASES = Phrases(
         {look_at} [ {the} _? _? {readout} ] <display|monitor|timer|gauge|dial|scoreboard|stopwatch
         [ {look_at} {the} _? _? {card} ]
         [ @look|check|note|see where|when|what|how {the} _? hand|needle|second-hand|pointer|dial|clock|timer|bar|counter|readout|display|scale|scales ]
-        {the}? @colour? [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|sign|counter|needle|readout|scoreboard|watch|stopwatch|digits|numbers|digit|figures|monitor|numeral|numerals|card|sheet|strip|light|lights|lamp|bulb|indicator says|say|reads|read|shows|show|hits|reaches|turns|tells|flashes|changes|displays|glows|blinks|lights ] !off|out|aloud|loud|down|up
+        {the}? @colour? [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|sign|counter|needle|readout|scoreboard|watch|stopwatch|digits|numbers|digit|figures|monitor|numeral|numerals|card|sheet|strip|light|lights|lamp|bulb|indicator says|say|reads|read|shows|show|hits|reaches|tells|flashes|changes|displays|glows|blinks|lights ] !off|out|aloud|loud|down|up
         [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|counter|needle|readout|digits|numbers|digit|strip|light|indicator|lamp has|is|was|have|had not? turned|changed|green|red|amber|at|on|past|lit|gone ]
         [ whose|with label|tag|sticker|stamp|lettering _? _? ] <says|reads
         [ read|reads|reading|check|note what? off? the|your|its|a number|numbers|label|labels|dial|display|print|stamp|marking|markings|figure|figures|weight|weights|scale|screen|gauge|tag|digits|small|split|pace|percentage|timer|time|setting|poster|board ]
@@ -251,6 +251,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if words[first] in ("figures", "numbers") and words[last - 1] in ("show", "shows", "say"):
             continue
         if words[first] == "follow" and {"instructions", "plan", "list"} & set(words[first:last]):
+            continue
+        if words[first] in ("where", "when", "until", "once", "till") and "hand" in words[first:last] and not {"clock", "timer", "dial", "gauge", "watch", "minute", "second", "stopwatch", "big", "long"} & set(words):
             continue
         if words[first:last] == ["spot", "the"] and "tired" in words:
             continue
