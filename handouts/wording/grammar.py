@@ -164,10 +164,7 @@ class Phrases:
         by_word = self._by_word
         words, classes = sentence.words, sentence.classes
         final = len(words) - 1
-        for place, word in enumerate(words):
-            phrases = by_word.get(word)
-            if phrases is None:
-                continue
+        for place in [place for place, word in enumerate(words) if word in by_word]:
             if place < final:
                 right, right_bits = words[place + 1], classes[place + 1]
             else:
@@ -176,7 +173,7 @@ class Phrases:
                 left, left_bits = words[place - 1], classes[place - 1]
             else:
                 left, left_bits = ".", -1
-            for phrase in phrases:
+            for phrase in by_word[words[place]]:
                 beside = phrase.right
                 if not (beside.open or beside.mask & right_bits or right in beside.words):
                     continue

@@ -174,6 +174,12 @@ _PHRASES = Phrases(
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
     signals="""
+        [ impression|impersonation|imitation|rendition of me|mine|@name ]
+        this|that is|'s [ what i am after|doing|showing ]
+        this|that is|'s [ what i want|mean ] $|,
+        [ first me , then you ]
+        [ me first , then you ]
+        [ me , then you ]
         @body|it|them|out|up|down|sit|stand|kneel|there [ like that ] ,|.|;|while|and|with|!
         [ the way|how the|your|our @role _ ] hers|his|theirs|it|them|this
         [ the way the|your|our @role did|does|showed|held|holds|had|has ]

@@ -98,7 +98,7 @@ _PRINT = Phrases(
         with the [ flower|star|picture|pattern|stripe|stripes|logo|letter|heart|skull|dragon|crest|spots ] on?
         [ free-throw|halfway|touch|goal|penalty|service|three-point line ] painted
         [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
-        [ lighter|darker|paler|brighter ] of the
+        [ lighter|darker|paler|brighter|duller|shinier|glossier ] of the
         on|in|into the [ red|blue|green|yellow|black|white zone|half|area|section ] !of
         [ odd-coloured|same-coloured|different-coloured|odd-colored ]
     """,

@@ -18,7 +18,7 @@ _STANDS_FOR = {
     """,
     "the": "the|this|that|these|those|my|our|your|a|an|each|every|any|another|both|its|their|his|her|one|two|three",
     "kind_of": "@ordinal|@colour|@number|cover|short|little|wall|left|right|attached|linked|enclosed|final|big|small|tiny|instruction|printed|laminated|reference|start|starting|finish|opening|same|other|old|new|full|rough|quick|side|front|back|lower|upper|main|full-page|step-by-step|dotted|dashed|curved|bold|thick|online|free|latest|whole|smaller|larger|bigger|muscle|pace|progress|seating|body|training|exercise|safety|class|welcome|demo|title|projected|paused|frozen|framed|hand-drawn|anatomical|lovely|nice|good|blurry|real|fine|handy",
-    "carrier": "leaflet|handout|flyer|brochure|cover|card|sheet|page|board|app|booklet|book|wall|label|packet|pack|manual|poster|noticeboard|whiteboard|website|site|newsletter|calendar|programme|program|postcard|t-shirt|panel|door|lid|machine|magazine|email|e-mail|towel",
+    "carrier": "worksheet|flashcard|leaflet|handout|flyer|brochure|cover|card|sheet|page|board|app|booklet|book|wall|label|packet|pack|manual|poster|noticeboard|whiteboard|website|site|newsletter|calendar|programme|program|postcard|t-shirt|panel|door|lid|machine|magazine|email|e-mail|towel",
 }
 
 _PHRASES = Phrases(
@@ -86,6 +86,7 @@ _PHRASES = Phrases(
         [ the back|middle|edge|side|front of the shot|frame|picture ]
         to|on|at|see [ page|pages @number ] to|for|shows
         on [ the tape|dvd|disc ] , she|he|it|you|i
+        [ the pattern|shape|path|route|figure|outline|curve|spiral ] on the {carrier}
         [ the little|wee man|men|guy|people|figure ] on|in|doing
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]
@@ -210,7 +211,7 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if noun in ("recording", "recordings") and words[first - 1] not in ("pause", "play", "watch", "see", "rewind", "stop"):
         return not any(bits & LEXICON.mask("body", "me") for bits in sentence.classes[last:])
-    if noun in ("picture", "pictures") and (after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") or "what" in words[first - 1 : first]):
+    if noun in ("picture", "pictures") and (after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") and not {"move", "moves", "exercise", "stretch", "pose", "shape", "step", "position", "grip", "each", "it", "one"} & set(words[last : last + 5]) or "what" in words[first - 1 : first]):
         return True
     if noun in ("clip", "clips"):
         return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "on", "that", "round")

@@ -55,7 +55,8 @@ _PHRASES = Phrases(
         [ yon|yonder _ ]
         [ that-a-way|this-a-way|hitherward|hitherwards|thitherward ]
         [ in yon|yonder direction ]
-        [ on|with|to|by|against|behind one? of? these|those ] ,|.|$
+        [ on|to|by|against|behind one? of? these|those ] ,|.|$
+        [ the spot|place|line|mark|bit|point|crease my _ is on|at|in ]
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
         [ this one ] , not
@@ -206,7 +207,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
         return False
-    if before in ("are", "is") and word == "there" and {"when", "while", "once", "if"} & set(words[:first]):
+    if before in ("are", "is") and word == "there" and prefix[-1:] in (["up"], ["down"], ["in"], ["out"], ["over"], []) and {"when", "while", "once", "if"} & set(words[:first]):
         return False
     if before in ("herself", "himself", "themselves", "today", "themself", "session", "sessions") or before in _FELL or (not first and after in ("in", "with") and word == "here") or after == "with":
         return False

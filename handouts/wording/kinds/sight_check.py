@@ -13,7 +13,7 @@ _STANDS_FOR = {
     """,
     # something that says its news in figures, letters or hands
     "readout": """
-        clock|clocks|timer|stopwatch|watch|wristwatch|display|dial|dials|gauge|scales|scale|monitor|screen|readout|counter|numbers|number|figures|digits|label|labels|tag|stamp|sticker|scoreboard|thermometer|speedometer|needle|pointer|percentage|reading|meter|minute-hand|second-hand|writing|print|lettering|whiteboard|timetable|fitbit|smartwatch|percentages|console|countdown|seconds|digit|watches|step-counter|pedometer|odometer|level|weights|markings|marking|lettering|expiry|date|dates|noticeboard|indicator|led|tracker|app|battery|split|splits
+        clock|clocks|timer|stopwatch|watch|wristwatch|display|dial|dials|gauge|scales|scale|monitor|screen|readout|counter|numbers|number|figures|digits|label|labels|tag|stamp|sticker|scoreboard|thermometer|speedometer|needle|pointer|percentage|reading|meter|minute-hand|second-hand|writing|print|lettering|whiteboard|timetable|fitbit|smartwatch|percentages|console|countdown|seconds|digit|watches|step-counter|pedometer|odometer|level|weights|markings|marking|lettering|expiry|date|dates|noticeboard|indicator|led|tracker|app|battery|split|splits|watts|wattage|bpm|cadence|sand|bubble
     """,
     "card": "card|cards|sheet|sheets|list|sign|signs|instructions|notice|leaflet|chart|page|menu|plan|small-print|prompt|prompts|cue-card|laminate",
     "the": "the|your|that|a|an|each|its|his|her|my|this|those|these|what|any|both",
@@ -39,7 +39,7 @@ _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     mirror="""
-        [ in|into|with|use|using|at|by|to|check|consult|of|watch|trust|ask|near|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
+        [ in|into|with|use|using|at|by|to|on|check|consult|of|watch|trust|ask|near|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
         [ use|using|check|checking|find|watch|spot|see|look|glance|consult|by|with|to|against|on|from|match {the} own? reflection|shadow|silhouette ] !of|ban
         [ {the} mirror|reflection|shadow ] shows|show|tells|tell|will|says|say|helps|confirms|lies|knows|is|looks|gives
         [ mirror check|checks|time ]
@@ -99,6 +99,8 @@ _PHRASES = Phrases(
         [ see|seeing|seen your|both|all own? toes|toe|feet|foot|knees|knee|laces|shoelaces|hands|hand|fingers|thumbs|thumb|heels|heel|elbows|elbow|belly|navel|shoes|shoe|wrists|knuckles|kneecaps|ankle|ankles|hips|shoulders|bar ]
         [ until|till|when|once|if|unless|where|as|so|before that? you can|could|do|no|cannot|just|first|longer|not|only|barely*3 see|spot|notice|glimpse|catch ] your|both|any|daylight|the|a !doctor|gp|nurse|physio|stars|way|point|specialist|difference|benefit|results
         [ see|spot daylight ]
+        [ no longer visible ]
+        [ the sand ] in|has|runs|is
         @be|stay|stays|become|becomes|remain|remains [ visible|invisible ]
         until|when|once|till|and|so|should [ _? _? visible ]
         swims|swim|floats|drifts back? [ into sight|view ]
@@ -204,7 +206,7 @@ _PHRASES = Phrases(
         @body [ go|goes|turn|turns|turning|gone|went|look|looks white|blue|purple|pale|grey|gray|dusky|red|mottled ] !or
         cheeks|face|lips|skin|nails|fingertips|toes [ should|ought|must to? be|stay|look not? _? pink|red|rosy|pale ]
         check|look|see|watch|inspect|make|sure|ensure that|the|your*3 skin|fingers|fingertips|toes|nails|lips|foot|hand|wound|scar|incision|cut|leg|calf _*4 [ is|are|goes|go|turn|turns|turning|looks|look|looking|gone|stays|went not|too|very|a|bit? red|pink|pale|white|blue|purple|blotchy|shiny|grey|gray|dusky|mottled|yellow|black|angry|inflamed|bruised|puffy|dark|darker ]
-        [ looks|look angry|inflamed|infected|puffy|swollen|bruised|discoloured|discolored|blotchy|sore ]
+        [ looks|look wet|angry|inflamed|infected|puffy|swollen|bruised|discoloured|discolored|blotchy|sore ]
         @body [ looks ] level|even|straight|equal|symmetrical|flat|square|vertical|horizontal|parallel|crooked|bigger|smaller
         [ looks|look level|even|straight|equal|symmetrical|flat|square|vertical|horizontal|parallel|crooked|upright|lopsided to? you? ] <!it
         [ watch|watching where|how|whether your _ ] !feel|body
@@ -253,6 +255,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if words[first] == "follow" and {"instructions", "plan", "list"} & set(words[first:last]):
             continue
         if words[first] in ("where", "when", "until", "once", "till") and "hand" in words[first:last] and not {"clock", "timer", "dial", "gauge", "watch", "minute", "second", "stopwatch", "big", "long"} & set(words):
+            continue
+        if words[first] in ("read", "reads") and {"you", "me", "them"} & set(words[first:last]) or words[first : first + 3] == ["in", "plain", "sight"]:
             continue
         if words[first:last] == ["spot", "the"] and "tired" in words:
             continue

@@ -87,6 +87,7 @@ _PHRASES = Phrases(
         [ turn|face|look|point|facing towards|to|toward the front|back row|line ]
         [ where i sit|stand|am ]
         @orient _*3 [ at|to|from the door|window|wall|chair|spot|side i _ ]
+        [ i|we have|get a _? view of ]
         [ the|that|your|one _? @body that|which|? i can|cannot|could not? see ] 
         the|that|your _? @body that? [ i can|cannot|could not? see ]
         the|that|your|leg|arm|side that? [ i am looking at ]

@@ -97,7 +97,7 @@ _KIT = _nouns(
     " wheel stepper treadmill rower erg bike elliptical trampoline rebounder parallette wall-bar hold grip jug crimp"
     " tub bucket crate basket rack stack tape sock slipper shoe trainer end side line square circle dot spot cross stripe star sticker"
     " mark label tag blanket sheet rug tile scarf ribbon flag pen card folder sleeve cuff foam sponge bungee cord string ankle-strap"
-    " bandage spring hose string cloth curtain barrel ramp tunnel net goal boulder route target stop sock dressing splint brace rim stud peg bolt nut screw wire lead plug cone"
+    " tubing key fob remote bandage spring hose string cloth curtain barrel ramp tunnel net goal boulder route target stop sock dressing splint brace rim stud peg bolt nut screw wire lead plug cone"
     " stirrup rein sail boat kayak canoe cox seat-belt buckle armband wristband headband bangle whistle trolley rake spade hoe ladle spoon cup plate bowl lid saucer"
     " strip sash fin flipper lino logo putty cap snorkel paddle floater woggle sandbell dome spikeball hedgehog tube-band mini-band quoit skittle baton bucket"
     " handle-end one pair set door doorway chalk lane rope-end tie thread stitch patch flap panel tin jar mug cup lid"
@@ -152,7 +152,7 @@ _LOOKS = _words(
     " pale paler palest dark darker darkest bright brighter brightest light-coloured light-colored dark-coloured dark-colored faded bleached tinted"
     " striped stripy stripey spotted spotty dotted dotty polka-dot checked chequered checkered checkerboard tartan plaid paisley floral flowery patterned plain"
     " camouflage camo tie-dye marbled mottled speckled speckly flecked two-tone zebra leopard leopard-print gingham pinstriped painted printed chalked chalk"
-    " gold-plated silvery rusty tarnished polished varnished stained discoloured discolored pretty-looking"
+    " illuminated lit backlit flashing blinking smoked frosted smoky gold-plated silvery rusty tarnished polished varnished stained discoloured discolored pretty-looking"
 )
 
 # --- seeing, showing, copying ---------------------------------------------------------------------------------------
