@@ -57,8 +57,7 @@ def concerned(said: str, exercises: Sequence[FittedExercise], words: Words) -> t
 
 
 def names_a_joint(said: str, words: Words) -> bool:
-    tokens = {singular(token.text) for token in cut(said, words) if token.kind == "word"}
-    return any(tokens & {singular(str(name)) for name in names} for names in words.table["body"].values())
+    return any(token.kind == "word" and words.is_body(token.text) for token in cut(said, words))
 
 
 def warning_notice(said: str, frozen: tuple[str, ...], stop_sign: bool) -> Notice:

@@ -273,11 +273,10 @@ class _Ears:
 
     def _pain_in(self, clause: list[Token]) -> tuple[list[Token], list[Token], list[Token]]:
         """A clause as (claims, warning, claims); the last two may be empty."""
+        clause = self._without_denials(clause)
         at = self._pain_word(clause)
         if at is None:
             return clause, [], []
-        if self._has_run(clause, "no_pain") and not self._sign_beside(clause):
-            return [], [], []
         start = 0
         for index in range(at):
             is_number = clause[index].kind in ("number", "clock") or (
@@ -308,9 +307,31 @@ class _Ears:
             self.words.has(key, token.text) for key in ("reps", "sets", "rounds", "each")
         )
 
+    def _without_denials(self, clause: list[Token]) -> list[Token]:
+        """A clause without "no pain", "pain: no" and "no knee pain".  What else
+        hurts in the same breath stays."""
+        said = [token.text for token in clause if token.kind == "word"]
+        if len(said) == 2 and self.words.has("pain_label", said[0]) and self.words.has("none", said[1]):
+            return []
+        kept: list[Token] = []
+        at = 0
+        while at < len(clause):
+            used = self._denial_at(clause, at)
+            if not used:
+                kept.append(clause[at])
+            at += used or 1
+        return kept
+
+    def _denial_at(self, clause: list[Token], at: int) -> int:
+        """How many tokens from here deny a pain; 0 for none."""
+        said = [token.text if token.kind == "word" else "" for token in clause[at : at + 4]]
+        for run in self.words.phrases("no_pain"):
+            if tuple(said[: len(run)]) == run:
+                return len(run)
+        body = len(said) > 2 and self.words.has("none", said[0]) and self.words.is_body(said[1])
+        return 3 if body and self._run_at(clause, at + 2, "pain") else 0
+
     def _pain_word(self, clause: list[Token]) -> int | None:
-        if self._label_with_none(clause):
-            return None
         for index, _ in enumerate(clause):
             for key in ("pain", "stop_signs"):
                 if self._run_at(clause, index, key) and not self._in_name(clause, index):
@@ -325,19 +346,6 @@ class _Ears:
                 return True
         pair = self.names.said(token.text for token in clause[index : index + 2] if token.kind == "word")
         return len(pair) == 2 and bool(self.names.within(pair, self.names.by_id))
-
-    def _label_with_none(self, clause: list[Token]) -> bool:
-        """ "Pain: no"."""
-        said = [token.text for token in clause if token.kind == "word"]
-        return len(said) == 2 and self.words.has("pain_label", said[0]) and self.words.has("none", said[1])
-
-    def _sign_beside(self, clause: list[Token]) -> bool:
-        """A second sign that no "no pain" takes away: "no pain but dizzy"."""
-        signs = sum(self._run_at(clause, index, "stop_signs") for index in range(len(clause)))
-        return bool(signs)
-
-    def _has_run(self, clause: list[Token], key: str) -> bool:
-        return any(self._run_at(clause, index, key) for index in range(len(clause)))
 
     def _run_at(self, clause: list[Token], index: int, key: str) -> bool:
         if clause[index].kind != "word":

@@ -57,6 +57,10 @@ class Words:
         """Which of kg, lb, hour, minute, second, metre a word stands for."""
         return next((unit for unit in ("kg", "lb", "hour", "minute", "second", "metre") if self.has(unit, word)), None)
 
+    def is_body(self, word: str) -> bool:
+        """Whether a word names a joint or another part that can hurt."""
+        return any(singular(word) in map(singular, names) for names in self.table["body"].values())
+
     def index(self, key: str, word: str) -> int | None:
         """The place of a word in a list, from 0."""
         entries = [str(entry) for entry in self.table[key]]

@@ -218,6 +218,13 @@ def test_no_pain_is_no_warning(listen, raw, language):
     assert not listen(raw, language).warnings
 
 
+def test_no_pain_takes_nothing_else_with_it(listen):
+    (claim,) = listen("1 16 12 12 12 no pain").claims
+    assert [int(number.value) for number in claim.numbers] == [16, 12, 12, 12] and not claim.note
+    assert [warning.words for warning in listen("j'ai pas mal de douleurs", "fr").warnings] == ["j'ai pas mal de douleurs"]
+    assert not listen("no knee pain").warnings
+
+
 def test_a_readers_question_finds_its_exercise(listen):
     heard = listen("floor press 16 kg 12 12 12; how far apart are my elbows?")
     assert [(asked.words, asked.exercise) for asked in heard.asked] == [("how far apart are my elbows?", "floor press")]
