@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 
 from handouts.amounts import KILOGRAMS_PER_POUND, Mass
 from handouts.fitting.fit import fit
-from handouts.fitting.fitted import FittedExercise, FittedSession
+from handouts.fitting.fitted import FittedExercise, FittedLoad, FittedSession
 from handouts.models import Client, ClientFacts, Demand, KitName, Plan, PlanFacts, Studio
 from tests.fitting.making import STUDIO
 
@@ -37,7 +37,18 @@ limits = st.one_of(
         lambda knee: {"joint": "knee", "at most": f"{knee[1]} degrees", **({"side": knee[0]} if knee[0] else {})}
     ),
     st.just({"only position": "seated"}),
+    masses.map(lambda mass: {"heaviest": mass}),
 )
+handles = st.fixed_dictionaries(
+    {
+        "handles": st.sampled_from(["1", "2"]),
+        "handle": st.just("2 kg"),
+        "plates": st.lists(
+            st.tuples(st.integers(1, 9), st.sampled_from(["0.5", "1.25", "2.5"])).map(lambda pair: f"{pair[0]} x {pair[1]} kg"),
+            min_size=1, max_size=3,
+        ),
+    }
+)  # fmt: skip
 kits = st.fixed_dictionaries(
     {
         "dumbbells": st.lists(st.tuples(st.integers(1, 3), masses).map(lambda pair: f"{pair[0]} x {pair[1]}"), max_size=8),
@@ -46,6 +57,7 @@ kits = st.fixed_dictionaries(
         "other": st.lists(st.sampled_from(get_args(KitName)), max_size=6, unique=True),
     },
     optional={
+        "adjustable": st.lists(handles, min_size=1, max_size=1),
         "cuff": st.sampled_from(["left", "right"]).map(lambda side: {"side": side, "up to": "5 kg", "step": "1 kg"}),
     },
 )
@@ -131,6 +143,19 @@ def plans(draw: st.DrawFn, names: list[str], version: int = 1) -> Plan:
     return Plan(path="plans/T.yaml", facts=PlanFacts.model_validate(facts))
 
 
+def can_be_set(facts: ClientFacts, load: FittedLoad, count: int) -> bool:
+    """Whether the handles make this weight with these plates and no others."""
+    for made in facts.kit.adjustable:
+        total = made.handle.amount + 2 * sum(plate.count * plate.mass.amount for plate in load.plates)
+        owned: Counter[Mass] = Counter()
+        for plate in made.plates:
+            owned[plate.mass] += plate.count
+        enough = all(owned[plate.mass] >= 2 * count * plate.count for plate in load.plates)
+        if made.handles >= count and load.mass == Mass(total, made.handle.unit) and enough:
+            return True
+    return False
+
+
 def everyone(session: FittedSession) -> list[FittedExercise]:
     return [*session.warm_up, *(one for group in session.groups for one in group.exercises), *session.cool_down]
 
@@ -165,8 +190,9 @@ def check(client: Client, plan: Plan, session: FittedSession, texts: dict[tuple[
             there |= {"bench", "chair", "mat", "step", "rail", "band", "lane"} if facts.place == "gym" else set()
             there |= {"band"} if facts.kit.bands else set()
             there |= {"step"} if facts.kit.step_heights else set()
-            there |= {"dumbbell"} if owned else set()
-            there |= {"pair of dumbbells"} if max(owned.values(), default=0) >= 2 else set()
+            most = max((*owned.values(), *(made.handles for made in facts.kit.adjustable)), default=0)
+            there |= {"dumbbell"} if most else set()
+            there |= {"pair of dumbbells"} if most >= 2 else set()
             assert name in there
         if exercise.step_height is not None and facts.kit.step_heights:
             assert exercise.step_height in facts.kit.step_heights
@@ -183,7 +209,12 @@ def check(client: Client, plan: Plan, session: FittedSession, texts: dict[tuple[
             if load.held == "cuff":
                 assert facts.kit.cuff is not None and load.mass.kilograms <= facts.kit.cuff.up_to.kilograms
             else:
-                assert owned[load.mass] >= (2 if load.held == "each hand" else 1)
+                count = 2 if load.held == "each hand" else 1
+                assert owned[load.mass] >= count or can_be_set(facts, load, count)
+            for limit in facts.limits:
+                if limit.heaviest is not None:
+                    held = load.mass.kilograms * (2 if load.held == "each hand" else 1)
+                    assert held <= limit.heaviest.kilograms
             if load.asked.mass is not None:
                 assert load.mass.kilograms <= load.asked.mass.kilograms * Decimal("1.025")
         if facts.effort_cap is not None and exercise.effort is not None:
