@@ -87,6 +87,16 @@ _PHRASES = Phrases(
         to|on|at|see [ page|pages @number ] to|for|shows
         on [ the tape|dvd|disc ] , she|he|it|you|i
         [ the pattern|shape|path|route|figure|outline|curve|spiral ] on the {carrier}
+        [ on|from|in the|my|our|your app|touchscreen|console|cover|dvd|menu ] !store|song|of
+        [ as|see|per|like|cf the? pic|photo|image|diagram|picture|pics|photos ]
+        [ the centre|center|middle spread|pages ]
+        [ the bouncing|moving|flashing|pulsing dot|ball|circle|bar ] 
+        your|the|its [ screen|console|display|read-out|touchscreen ] will|shows|tells|counts|says|should|lights
+        [ the read-out ]
+        ^ [ above|below|opposite|overleaf|left|right left|right|? ] :
+        [ a|the picture|drawing|photo|sketch|diagram of _*5 taped|pinned|stuck|glued|inside|hangs|hung ]
+        look|glance|peek at [ the film|clip|reel ]
+        do|copy|follow|try [ what is|'s on it|them ]
         [ the little|wee man|men|guy|people|figure ] on|in|doing
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]
@@ -200,6 +210,8 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if {"mind", "imagine", "imagination", "head"} & set(words[last:]) and noun in ("picture", "image", "map", "drawing") or {"mind", "imagine"} & set(words):
         return True
+    if {"taped", "pinned", "stuck", "glued", "inside"} & set(words):
+        return False
     if (noun, after) in _COMPOUNDS:
         return True
     if noun in ("photos", "pictures", "photo", "film", "video") and after == "of" and not any(

@@ -39,6 +39,8 @@ _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     mirror="""
+        [ the|a|your|that|every _? mirror|mirrors ] !wall|image|work|side|neuron|is
+        in front of [ a|the window ]
         [ in|into|with|use|using|at|by|to|on|check|consult|of|watch|trust|ask|near|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
         [ use|using|check|checking|find|watch|spot|see|look|glance|consult|by|with|to|against|on|from|match {the} own? reflection|shadow|silhouette ] !of|ban
         [ {the} mirror|reflection|shadow ] shows|show|tells|tell|will|says|say|helps|confirms|lies|knows|is|looks|gives
@@ -110,6 +112,20 @@ _PHRASES = Phrases(
         looks|look [ _ to you ] 
     """,
     looks="""
+        shoulder|hip|knee|side|foot|hand|elbow|heel|ear|eye|eyebrow|arm|leg|one [ look|looks higher|lower|level|longer|shorter|bigger|smaller|out|off|crooked ]
+        [ look|looking|check|search for the|a|any bulge|dip|hollow|lump|gap|tilt|lean|wobble|change ]
+        [ change in|of colour|color ]
+        [ look|glance|peek at which|where|how|the gap|your _ ] !feel
+        [ only|just? your|the toes|fingers|thumbs|heels|knees|laces show|showing|visible|peek|peeking ]
+        read|check|find|look|copy|get _*4 [ on|off|from the list|rota|board|whiteboard|notice|sheet|card|timetable ]
+        [ chalked|written|scribbled|posted up? on ] the|a
+        [ written up ]
+        [ the number|numbers|figure|figures|letter|letters on|of the end|side|plate|plates|dumbbell|bell|pin|disc|weight|bar|post|dial|machine|tape|label|handle|box ]
+        the|two|both marks|dots|lines|arrows|notches [ line|lines|match|meet|cross up? ]
+        's [ colour|color ] tells|shows|says|means
+        until|till|to the [ mark ] faces|shows|points
+        [ it flashes|blinks|glows|lights ]
+        the [ lights|light dim|dims|flash|flashes|blink|blinks|come|comes ]
         [ in the glass ] <glass
         check|look _*4 [ in the glass|window|pane ]
         [ the needle ] should|must|is|points|past|on|sits
