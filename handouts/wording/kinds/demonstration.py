@@ -174,6 +174,41 @@ _PHRASES = Phrases(
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
     signals="""
+        [ you have just|already|all? seen|watched ] !a|the|your|any|enough|no|better|worse|nothing|it|them|him|her|our|my
+        [ you just saw|watched ]
+        grip|move|version|turn|step|stance|pose|stretch|throw|swing|hold|way|one|what|thing [ you saw|watched ] !a|the|your
+        [ what you|we have? just? saw|seen|watched ]
+        see|spot|catch|notice|hear [ the difference ] ?
+        [ see|spot|catch the difference ] ?
+        [ have|did|do you noticed|notice how|that ] i|my|@name|he|she|the
+        [ have|did|do|had you noticed|notice|spotted|seen|clocked ] my|@name|how|what|where
+        if|when|once|while you [ look|looked|watch|watched|glance|listen at? @name|me|my|him|her ]
+        [ looking|watching at? @name|him|her ] ,|you
+        [ show|shows us|him|her|them|everyone ] ?
+        someone|somebody|anyone|volunteer|who|@name to|can|could|will|would|please*2 [ demonstrate|show|model ] ?|.|,|for|it|this|us
+        let|have|ask|get us|'s*2 have? [ @name do|show|demonstrate|go|try|lead _? ]
+        let me|him|her|us|@name [ do one|it|this|a|another ] for|so|first|slowly|once|now
+        i will|am just|going|to*3 [ walk|run|go|talk through it|this|that|the ] once|first|slowly|again|arms|legs|steps|feet
+        [ be|go|move more|as? like @name|me|him|her|mine ]
+        [ more|less|just|exactly|bit|nearly|almost|quite|much like @name|me ]
+        not|nearly|exactly|almost|quite|more|less|something|round|up|over|down|through|out [ like that|these|this ] with|,|.|;|$|and
+        hold|holds|held|put|place|keep _*3 [ like these|those ]
+        hold|do|keep|put|make|as it|them [ as in this|these ]
+        hand|foot|arm|leg|hip|knee|elbow|shoulder|heel|everyone|body|back|neck [ does|goes this|that ]
+        [ does|do this ] when|if|,|.
+        ^ [ this ] with _*3 and
+        pretend|imagine|say [ this|that _ is ]
+        ^ [ this stick|fist|hand|pen|ball|glove|block|finger|sock|sponge|book|spoon is|'s ] your|the|a
+        [ here is|'s your|the pelvis|ribs|spine|hip|knee|heel ]
+        [ my|this hand|arm|fist|finger|stick is|'s your|the ] cue|signal|pelvis|foot|spine|clock|hip|knee|guide
+        [ as|like the _? opposite|other|lady|man|chap|woman|fella|lot ] opposite|in|next|over|beside
+        [ follow the crowd|herd|flow|leader|front|others|rest|people|person ]
+        look|watch for [ my hand|arm|signal|nod|thumb ]
+        [ stop|go|start|move|change|turn when|as i stop|go|start|move|change|turn|nod ]
+        @name [ has it|got it ] !all
+        [ @name 's version|way|technique|form|one ] is
+        [ @name 's is ] spot|perfect|lovely|right|good|the|what
+        half|one _ [ behind|after|ahead of? me ]
         [ impression|impersonation|imitation|rendition of me|mine|@name ]
         this|that is|'s [ what i am after|doing|showing ]
         this|that is|'s [ what i want|mean ] $|,

@@ -464,7 +464,6 @@ ENGLISH = Kind(
         "Lift [[these toes]] only.",
         "[[Yonder]] bench, please.",
         "Skip off [[in yon direction]].",
-        "Line your toes up [[with these]].",
         "Keep [[all this]] soft.",
         "Between [[that and that]].",
         "Walk [[out past there]].",

@@ -39,7 +39,7 @@ _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     mirror="""
-        [ the|a|your|that|every _? mirror|mirrors ] !wall|image|work|side|neuron|is
+        [ the|your _? mirror|mirrors ] !wall|image|work|side|neuron|is
         in front of [ a|the window ]
         [ in|into|with|use|using|at|by|to|on|check|consult|of|watch|trust|ask|near|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
         [ use|using|check|checking|find|watch|spot|see|look|glance|consult|by|with|to|against|on|from|match {the} own? reflection|shadow|silhouette ] !of|ban
@@ -377,7 +377,7 @@ ENGLISH = Kind(
         "When your toes [[pop into view]], stop.",
         "Keep the target [[in your sights]].",
         "The [[minute hand]] tells you.",
-        "[[Follow the numbers]] on the console.",
+        "Follow [[the numbers on]] the dial.",
         "The size is [[printed on the]] insole.",
         "If [[the scar looks redder]], ring us.",
         "[[Give the rope the once-over]].",
