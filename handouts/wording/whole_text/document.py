@@ -13,6 +13,7 @@ from typing import Any, NamedTuple
 from handouts.errors import Fault, StudioFaults
 from handouts.wording.prose import blank_out, front_matter_end, sentence_spans
 from handouts.wording.whole_text.hours import Hours, find_hours, places_of_hours
+from handouts.wording.whole_text.plain_data import plain_data
 from handouts.wording.whole_text.reading import Reading, measure
 
 _PART_NAMES = Path(__file__).resolve().parents[2] / "languages" / "parts.yaml"
@@ -166,25 +167,21 @@ def _pieces(prose: str) -> Iterator[Piece]:
             yield Piece(end - len(words), end, words)
 
 
-@cache
 def part_names(language: str) -> dict[str, str]:
     """The words of each part's heading in a language, and the part's name.
 
-    Read from the table that the reader of exercise texts uses too; the keys
-    are as `same_words` gives them.
+    The keys are as `same_words` gives them.
     """
-    from handouts.reading.yaml_text import read_yaml
-
-    table = read_yaml(_PART_NAMES.read_text("utf-8"), _PART_NAMES.name).data
-    return {same_words(words): name for name, words in table.get(language, table["en"]).items()}
+    return {same_words(words): name for name, words in part_headings(language).items()}
 
 
 @cache
 def part_headings(language: str) -> dict[str, str]:
-    """Each part's name and the words of its heading, in the order of an exercise."""
-    from handouts.reading.yaml_text import read_yaml
+    """Each part's name and the words of its heading, in the order of an exercise.
 
-    table = read_yaml(_PART_NAMES.read_text("utf-8"), _PART_NAMES.name).data
+    From the table that the reader of exercise texts uses too.
+    """
+    table = _data(_PART_NAMES.read_text("utf-8"), _PART_NAMES.name, 1)
     return dict(table.get(language, table["en"]))
 
 
@@ -200,12 +197,19 @@ def read_facts(text: str, shown: str) -> Facts:
             wrong = "the data that begin with '---' have no end"
             raise StudioFaults((Fault(shown, 1, wrong, "write '---' on a line of its own below them"),))
         return NO_FACTS
-    from handouts.reading.yaml_text import read_yaml
-
     inside = text[text.index("\n") + 1 : text.rindex("\n", 0, end) + 1]
     if not inside.strip():
         return NO_FACTS
-    return _facts(read_yaml(inside, shown, first_line=2).data)
+    return _facts(_data(inside, shown, 2))
+
+
+def _data(text: str, shown: str, first_line: int) -> dict[str, Any]:
+    data = plain_data(text)
+    if data is None:
+        from handouts.reading.yaml_text import read_yaml
+
+        data = read_yaml(text, shown, first_line).data
+    return data
 
 
 def _facts(data: dict[str, Any]) -> Facts:
