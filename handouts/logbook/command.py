@@ -19,14 +19,14 @@ import click
 from handouts import carried
 from handouts.amounts import quoted, read_date
 from handouts.errors import Fault, StudioFaults
-from handouts.fitting.fit import fit
 from handouts.forms.log_text import NoLogText, holds_log
 from handouts.forms.log_text import read as read_log_text
 from handouts.logbook.asked import ReadersQuestion, add_questions
 from handouts.logbook.drafts import Draft, read_drafts, write_drafts
 from handouts.logbook.files import CannotLog, answer_warning, append_lines, clean, log_path, open_warnings
 from handouts.logbook.interview import HELP, next_after, prompts, raw_of
-from handouts.logbook.message import SESSION, Filled, Known, Message, PlanVersion, Question, Understanding
+from handouts.logbook.known import known_of
+from handouts.logbook.message import SESSION, Filled, Known, Message, Question, Understanding
 from handouts.logbook.placing import place_of
 from handouts.logbook.telling import describe
 from handouts.logbook.tokens import LONGEST
@@ -544,22 +544,3 @@ def _read(folder: Path, code: str) -> tuple[Studio, Client]:
     if code in read.faults_by_client:
         raise StudioFaults(read.faults_by_client[code])
     raise CannotLog(f"no client '{code}' in this studio{find_suggestion(code, read.known_clients)}")
-
-
-def known_of(
-    studio: Studio, client: Client, history: tuple[LogLine, ...], today: datetime.date, waiting: int = 0
-) -> Known:
-    """What the studio knows of a client: every version of their plans fitted,
-    and of plans that their log names."""
-    chosen = {choice.plan: choice.version for choice in client.facts.plans}
-    codes = dict.fromkeys((*chosen, *(line.plan for line in history if line.plan)))
-    sessions = {
-        (plan, version): fit(client, studio.plans[plan, version], studio.exercises, studio.facts, None, today)
-        for plan in codes
-        for version in sorted(number for code, number in studio.plans if code == plan)
-    }
-    current: list[PlanVersion] = [
-        (plan, version or max(number for code, number in studio.plans if code == plan))
-        for plan, version in chosen.items()
-    ]
-    return Known(client, sessions, tuple(current), studio.exercises, history, today, waiting)

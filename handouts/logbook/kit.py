@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from handouts.amounts import Mass, short_number
+from handouts.coaching.loads import cuff_steps, weights_there
 from handouts.logbook.message import Proposal, Weight
 from handouts.logbook.words import Words
 from handouts.models import Kit
@@ -17,7 +18,10 @@ practice, no source)."""
 
 @dataclass(frozen=True)
 class Stamps:
-    """Weights of one kind of hold: how many pieces of each stamp."""
+    """Weights of one kind of hold.
+
+    pieces: how many of each stamp can be held at a time, 1 or 2.
+    """
 
     pieces: dict[Mass, int]
 
@@ -32,20 +36,14 @@ class Stamps:
         return (*below, *above)
 
 
-def dumbbells(kit: Kit) -> Stamps:
-    pieces: dict[Mass, int] = {}
-    for entry in kit.dumbbells:
-        pieces[entry.mass] = pieces.get(entry.mass, 0) + entry.count
-    return Stamps(pieces)
+def hand_weights(kit: Kit) -> Stamps:
+    """Dumbbells and handles with plates: 2 of what makes a pair, else 1."""
+    return Stamps(dict.fromkeys(weights_there(kit, 1), 1) | dict.fromkeys(weights_there(kit, 2), 2))
 
 
 def cuff_weights(kit: Kit) -> Stamps:
     """What a cuff can be set to, from one step upward."""
-    if kit.cuff is None or kit.cuff.step.amount <= 0:
-        return Stamps({})
-    step, unit = kit.cuff.step.amount, kit.cuff.step.unit
-    count = min(int(kit.cuff.up_to.kilograms / kit.cuff.step.kilograms), 200)
-    return Stamps({Mass(step * n, unit): 1 for n in range(1, count + 1)})
+    return Stamps(dict.fromkeys(cuff_steps(kit.cuff), 1) if kit.cuff is not None else {})
 
 
 def written(weight: Weight) -> str:

@@ -8,7 +8,7 @@ from decimal import Decimal
 from handouts.amounts import Mass, short_number
 from handouts.fitting.fitted import FittedGroup, FittedLoad
 from handouts.logbook.hearing import hear
-from handouts.logbook.kit import FAR_DOWN, FAR_UP, Stamps, cuff_weights, dumbbells, proposals, written
+from handouts.logbook.kit import FAR_DOWN, FAR_UP, Stamps, cuff_weights, hand_weights, proposals, written
 from handouts.logbook.message import Claim, Notice, Proposal, Weight
 from handouts.logbook.setting import DROP, UNKNOWN, Done, Setting
 
@@ -75,7 +75,7 @@ def _on_cuff(setting: Setting, one: Done) -> bool:
 
 
 def _stamps(setting: Setting, one: Done) -> Stamps:
-    return cuff_weights(setting.client.kit) if _on_cuff(setting, one) else dumbbells(setting.client.kit)
+    return cuff_weights(setting.client.kit) if _on_cuff(setting, one) else hand_weights(setting.client.kit)
 
 
 def weight_of(setting: Setting, one: Done, claim: Claim) -> Mass | None:

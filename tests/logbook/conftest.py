@@ -12,7 +12,7 @@ from click.testing import CliRunner, Result
 
 from handouts import carried
 from handouts.cli import main
-from handouts.logbook.command import known_of
+from handouts.logbook.known import known_of
 from handouts.logbook.message import Known
 from handouts.models import LogLine, Studio
 from handouts.reading.studio import read_studio

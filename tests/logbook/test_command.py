@@ -326,7 +326,14 @@ def test_questions_reach_the_writer(run, folder):
 
 
 def test_check_shows_the_open_questions_beside_their_lines(run, folder):
-    run("log", "C2", "--date", "2029-01-18", "--text", "floor press 16 kg 12 12 12. Movement step 3: how close to locked?")
+    run(
+        "log",
+        "C2",
+        "--date",
+        "2029-01-18",
+        "--text",
+        "floor press 16 kg 12 12 12. Movement step 3: how close to locked?",
+    )
     own = folder / "exercise_texts"
     own.mkdir(exist_ok=True)
     (own / "floor-press.md").write_text((carried.starter_texts() / "floor-press.md").read_text("utf-8"), "utf-8")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+from dataclasses import replace
 
 import pytest
 
@@ -10,7 +11,7 @@ from handouts.amounts import read_mass
 from handouts.logbook.message import Filled, Message
 from handouts.logbook.telling import describe
 from handouts.logbook.understanding import interpret
-from handouts.models import LogLine
+from handouts.models import Kit, LogLine
 
 TODAY = datetime.date(2029, 1, 20)
 
@@ -76,6 +77,19 @@ def test_a_pair_needs_two(known):
     """C1 has a single dumbbell of 20 lb, and the press takes one in each hand."""
     found = question(heard(known, "C1", "seated press 20 lb 10 10 10"))
     assert found.conflict and "the client has one of 20 lb" in found.reason
+
+
+def test_a_handle_with_plates_is_among_the_weights(known):
+    """2 handles of 2 kg and 8 plates of 1.25 kg: 2, 4.5 and 7 kg as a pair."""
+    of = known("C2")
+    kit = Kit(adjustable=[{"handle": "2 kg", "handles": "2", "plates": ["8 x 1.25 kg"]}])
+    facts = of.client.facts.model_copy(update={"kit": kit, "loads": {}})
+    own = replace(of, client=of.client.model_copy(update={"facts": facts}))
+    message = Message("seated press 4.5 kg 12 12 12", "en", (), TODAY)
+    found = interpret(message, own, {"exercise:press seated": "seated-press"})
+    assert not found.questions and str(found.lines[0].weight) == "4.5 kg"
+    odd = interpret(replace(message, raw="seated press 5 kg 12 12 12"), own, {"exercise:press seated": "seated-press"})
+    assert "5 kg is not among the weights" in question(odd).reason
 
 
 def test_two_weights_in_one_breath_are_a_conflict(known):
