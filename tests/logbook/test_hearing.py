@@ -221,7 +221,9 @@ def test_no_pain_is_no_warning(listen, raw, language):
 def test_no_pain_takes_nothing_else_with_it(listen):
     (claim,) = listen("1 16 12 12 12 no pain").claims
     assert [int(number.value) for number in claim.numbers] == [16, 12, 12, 12] and not claim.note
-    assert [warning.words for warning in listen("j'ai pas mal de douleurs", "fr").warnings] == ["j'ai pas mal de douleurs"]
+    assert [warning.words for warning in listen("j'ai pas mal de douleurs", "fr").warnings] == [
+        "j'ai pas mal de douleurs"
+    ]
     assert not listen("no knee pain").warnings
 
 
