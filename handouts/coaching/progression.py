@@ -165,8 +165,10 @@ def propose(standing: Standing, aim: Aim, day: datetime.date, nothing_harder: st
     if aim in ("hold", "faster"):
         what = "as asked for" if aim == "hold" else "weights and repetitions stay when the aim is a shorter time"
         return _hold(standing, "one change", what)
-    if standing.goal is None or standing.load is None:
-        return _ask(standing, "no weight is asked for" if standing.goal else "no repetitions are asked for")
+    if standing.load is None:
+        return _ask(standing, "no weight is asked for")
+    if standing.goal is None:
+        return _hold(standing, "two for two", f"no repetitions are asked for, so none can earn a weight{_too_far(standing)}")
     last = standing.did[-1] if standing.did else None
     if last is None:
         return _ask(standing, "nothing is logged for it")
@@ -182,6 +184,15 @@ def propose(standing: Standing, aim: Aim, day: datetime.date, nothing_harder: st
         told = f"{_cite(standing, last)} is of {last.load}" if last.load != standing.load else _cite(standing, last)
         return _hold(standing, "two for two", f"{told}, and was not done as the sheet asks now")
     return _more_reps(standing, run) if aim == "more-reps" else _heavier(standing, run)
+
+
+def _too_far(standing: Standing) -> str:
+    """A clause on the next weight where it is above the largest step, else ""."""
+    heavier = next_heavier(standing.weights, standing.load) if standing.load else None
+    bound = number("largest step", "per cent")
+    if standing.load is None or heavier is None or step_up(standing.load, heavier) * 100 <= bound:
+        return ""
+    return f"; {heavier} is {_percent(step_up(standing.load, heavier))} more than {standing.load}, and above {bound} % none is proposed"
 
 
 def _cite(standing: Standing, *did: Did) -> str:
@@ -249,7 +260,9 @@ def _back(standing: Standing, load: Mass, rule: str, why: str) -> Proposal:
         return Proposal("less", rule, standing.load, standing.goal, f"{why}; there is no lighter weight, so one set less.")
     if standing.load is not None and standing.load.kilograms <= lighter.kilograms:
         return _hold(standing, rule, f"{why}; {standing.load} is a step back from {load} already")
-    goal = standing.goal if standing.goal_stays else standing.usual or standing.goal
+    goal = standing.goal
+    if goal is not None and not standing.goal_stays and standing.usual != usual_bottom(goal):
+        goal = standing.usual  # it was raised for the heavier weight
     down = _percent(-step_up(load, lighter))
     return Proposal("step back", rule, lighter, goal, f"{why}; {lighter} is {down} lighter than {load}.")
 

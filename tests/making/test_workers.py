@@ -18,7 +18,6 @@ from handouts.making import workers as module
 from handouts.making.workers import Cluster, ClusterMissing, InThisProcess, Processes, Task, workers_for
 from handouts.models import ScreenForm
 
-
 ROOT = Path(module.__file__).parents[2]
 
 

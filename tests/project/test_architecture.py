@@ -13,7 +13,8 @@ PACKAGE = Path(__file__).resolve().parents[2] / "handouts"
 ROWS = [
     {"__main__"},
     {"cli"},
-    {"making", "logbook"},
+    {"logbook", "progress"},
+    {"making"},
     {"forms"},
     {"braille"},
     {"fitting"},
