@@ -136,6 +136,10 @@ def check(paths: tuple[str, ...], studio: Path | None, language: str | None, rep
     PATH is a file, a folder, or - for standard input; without one, the
     exercise texts of the studio, else the working folder.
 
+    A comment in a text lets one finding stand: <!-- allow KIND: your reason -->.
+    The file wording.yaml of a studio holds its known words, the strength that
+    makes the exit status 1 (fails at), what is turned off and why, the language.
+
     Exit status: 0 nothing to change; 1 findings; 2 a file that cannot be
     checked, so that only the others were.
     """

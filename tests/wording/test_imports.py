@@ -16,6 +16,7 @@ HEAVY = (
     "louis",
     "jinja2",
     "markdown",
+    "yaml",
     "pikepdf",
     "fontTools",
     "cffi",
