@@ -29,7 +29,7 @@ class Text:
 class Strong:
     """Words whose emphasis carries meaning: a warning, a name to be found."""
 
-    content: "Line"
+    content: Line
 
 
 @dataclass(frozen=True)
@@ -40,7 +40,7 @@ class Foreign:
     """
 
     language: str
-    content: "Line"
+    content: Line
 
 
 @dataclass(frozen=True)
@@ -97,7 +97,7 @@ class Item:
     """One step or point; `blocks` are lists or paragraphs nested below it."""
 
     content: Line
-    blocks: tuple["Block", ...] = ()
+    blocks: tuple[Block, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -120,7 +120,7 @@ class Caution:
     """A boxed warning.  `title` is the word itself, such as "When to stop"."""
 
     title: Line
-    blocks: tuple["Block", ...]
+    blocks: tuple[Block, ...]
 
 
 @dataclass(frozen=True)
@@ -229,7 +229,7 @@ class Section:
 
     kind: SectionKind
     heading: Heading
-    blocks: tuple["Block", ...]
+    blocks: tuple[Block, ...]
 
 
 Block: TypeAlias = (

@@ -66,6 +66,7 @@ def read_blocks(lines: list[tuple[int, str]]) -> tuple[tuple[TextBlock, ...], li
     # A library call for each part: the parser keeps state, so none is shared.
     parser = markdown.Markdown(extensions=["sane_lists"]).parser
     root = parser.parseDocument(list(_even(read, empty_above))).getroot()
+    assert root is not None
     blocks = tuple(_block(element) for element in root)
     problems = [problem for text, line in _texts(blocks) for problem in _unclosed(text, line)]
     if " ".join(line.words for line in read).split() != " ".join(text for text, _ in _texts(blocks)).split():

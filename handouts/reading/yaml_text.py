@@ -143,6 +143,8 @@ class _Reader:
 
     def read(self, events: Iterator[yaml.Event]) -> Node | None:
         for count, event in enumerate(events):
+            # PyYAML marks every event of a text; its stubs do not say so.
+            assert event.start_mark is not None and event.end_mark is not None
             line = event.start_mark.line + self.first_line
             if count > MOST_VALUES:
                 self.fault(

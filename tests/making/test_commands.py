@@ -38,7 +38,7 @@ def demo(tmp_path_factory):
 
 
 def test_the_demo_makes_every_client_in_their_own_forms(demo):
-    out, result = demo
+    _, result = demo
     assert result.exit_code in (0, 1), result.stderr
     files = json.loads(result.stdout)
     forms = {}
