@@ -19,6 +19,9 @@ from handouts import __version__
 from handouts.errors import HandoutsError
 
 if TYPE_CHECKING:
+    from handouts.coaching.progression import Aim
+
+if TYPE_CHECKING:
     import datetime
 
 
@@ -253,6 +256,56 @@ def questions(client: str | None, studio: Path | None, everything: bool, by_text
                 _stop("--answered needs the client whose question it is; write: handouts questions CLIENT --answered N WORDS")
             sys.exit(questions_told.mark(folder, client, *answered, _today()))
         sys.exit(questions_told.by_text(folder, client) if by_text else questions_told.tell(folder, client, everything))
+    except (HandoutsError, OSError) as problem:
+        _stop(str(problem))
+
+
+@main.command()
+@click.argument("client")
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--out", type=click.Path(path_type=Path), help="Where to put what is made; else the studio's out folder.")
+@click.option("--as", "forms", metavar="FORM,...", help="Forms to make, such as print,braille; else as the client reads.")
+def progress(client: str, studio: Path | None, out: Path | None, forms: str | None) -> None:
+    """Tell how CLIENT gets on, and make the report in the forms they read.
+
+    Exit status: 0 made; 1 nothing is logged yet; 2 a fault, or a form that
+    could not be made.
+    """
+    from handouts.progress import command
+
+    chosen = _forms(forms)
+    try:
+        folder = _studio(studio)
+        sys.exit(command.tell_progress(folder, out or folder / "out", client, chosen, _today()))
+    except (HandoutsError, OSError) as problem:
+        _stop(str(problem))
+
+
+@main.command(name="next")
+@click.argument("client", required=False)
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+@click.option("--aim", type=click.Choice(["faster", "heavier", "more-reps", "easier", "hold"]), default="heavier", show_default=True, help="What to change, where the log has earned it.")
+@click.option("--plan", metavar="PLAN", default="", help="Of which plan, where the client follows several.")
+@click.option("--all", "every", is_flag=True, help="Make every change that was earned, in place of one.")
+@click.option("--show", is_flag=True, help="Show the file in place of writing it.")
+@click.option("--rules", is_flag=True, help="Tell the rules, with their sources.")
+def next_(client: str | None, studio: Path | None, aim: Aim, plan: str, every: bool, show: bool, rules: bool) -> None:
+    """Write the next version of CLIENT's plan, for you to read and change.
+
+    Each change has its reason, with the line of the log and the rule. The
+    version is for this client alone, and no file is written over.
+
+    Exit status: 0 written; 1 nothing written, since nothing was earned or a
+    warning sign waits for your answer; 2 a fault.
+    """
+    from handouts.progress import command
+
+    try:
+        if rules:
+            sys.exit(command.tell_rules())
+        if client is None:
+            _stop("no client is named; write: handouts next CLIENT")
+        sys.exit(command.propose_next(_studio(studio), client, aim, _today(), plan, every, show))
     except (HandoutsError, OSError) as problem:
         _stop(str(problem))
 

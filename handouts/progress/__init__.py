@@ -1,0 +1,1 @@
+"""From the log to a report of progress and to the next plan."""
