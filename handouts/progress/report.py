@@ -19,6 +19,8 @@ from handouts.progress.summary import Session, Strand, Summary
 LATEST = 12
 """So many days stand in a table and a chart, the latest ones."""
 
+_KINDS = ("volume", "density", "time")
+
 
 def progress_report(
     history: History, summary: Summary, studio: StudioFacts, language: str = "", code: str = "", version: int = 0
@@ -61,20 +63,17 @@ def progress_report(
 
 def _in_short(summary: Summary, words: Phrases) -> Section:
     blocks: list[Block] = [Paragraph(line) for line in _kept(summary, words)]
-    units = {"volume": summary.unit, "density": summary.unit, "time": ""}
-    for what in units:
-        values, way = summary.trend_of(what)
-        if values:
-            blocks.append(Paragraph(_way(what, values, way, summary.unit, words)))
+    ways = {what: summary.trend_of(what) for what in _KINDS}
+    told = [_way(what, values, way, summary.unit, words) for what, (values, way) in ways.items() if way]
+    blocks += [Paragraph(line) for line in told or ((words.line("progress_too_few"),) if summary.sessions else ())]
     if summary.sessions:
         blocks.append(Paragraph(words.line("progress_unknown")))
         blocks.append(_sessions(summary.sessions[-LATEST:], len(summary.sessions), words))
         if any(session.volume for session in summary.sessions):
             blocks.append(Paragraph(words.line("progress_how")))
-    for what in units:
-        values, way = summary.trend_of(what)
+    for what, (values, _) in ways.items():
         if len(values) > 1:
-            blocks.append(_chart(what, values, way, summary.unit, words))
+            blocks.append(_chart(what, values, summary.unit, words))
     heading = Heading(2, words.line("progress_short"), "in-short")
     return Section("overview", heading, tuple(blocks))
 
@@ -145,12 +144,12 @@ def _strand(history: History, strand: Strand, unit: MassUnit, number: int, words
     if strand.estimate is not None:
         blocks.append(Paragraph(_estimate(strand, unit, words)))
     what = "strength" if strand.of_strength else "last_set"
-    if strand.values:
+    if strand.trend:
         blocks.append(Paragraph(_way(what, strand.values, strand.trend, unit, words)))
     lines = strand.lines[-LATEST:]
     blocks.append(_lines(lines, len(strand.lines), words))
     if len(strand.values) > 1:
-        blocks.append(_chart(what, strand.values, strand.trend, unit, words))
+        blocks.append(_chart(what, strand.values, unit, words))
     return Section("notes", Heading(2, _title(history, strand, words), f"exercise-{number}-progress"), tuple(blocks))
 
 
@@ -201,23 +200,23 @@ def _lines(lines: Sequence[LogLine], all_of_them: int, words: Phrases) -> Table:
 
 
 def _way(
-    what: str, values: Sequence[tuple[datetime.date, Fraction]], way: Trend | None, unit: MassUnit, words: Phrases
+    what: str, values: Sequence[tuple[datetime.date, Fraction]], way: Trend, unit: MassUnit, words: Phrases
 ) -> Line:
     name = words.text(f"progress_{what}")
-    if way is None:
-        return words.line("progress_too_few", what=name)
     first, last = (_told(what, values[at][1], unit, words) for at in (0, -1))
     return words.line(f"progress_{way.way}", what=name, first=first, last=last)
 
 
-def _chart(
-    what: str, values: Sequence[tuple[datetime.date, Fraction]], way: Trend | None, unit: MassUnit, words: Phrases
-) -> Chart:
+def _chart(what: str, values: Sequence[tuple[datetime.date, Fraction]], unit: MassUnit, words: Phrases) -> Chart:
+    shown = values[-LATEST:]
+    first, last = (_told(what, shown[at][1], unit, words) for at in (0, -1))
+    most = _told(what, max(value for _, value in shown), unit, words)
     bars = tuple(
         Bar((Text(words.date(day.isoformat())),), _decimal(what, value), _told(what, value, unit, words))
-        for day, value in values[-LATEST:]
+        for day, value in shown
     )
-    return Chart(words.line(f"progress_{what}"), _way(what, values, way, unit, words), bars)
+    told = words.line("progress_chart", first=first, last=last, most=most)
+    return Chart(words.line(f"progress_{what}"), told, bars)
 
 
 def _decimal(what: str, value: Fraction) -> Decimal:
