@@ -13,7 +13,7 @@ import stat
 import unicodedata
 from pathlib import Path
 
-from handouts.errors import Fault, StudioFaults
+from handouts.errors import Fault, StudioFaults, quoted
 
 LARGEST_TEXT = 200_000
 """Bytes of an exercise, plan, client or studio file; a long one has 10,000."""
@@ -168,7 +168,7 @@ def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
                 Fault(
                     shown,
                     number,
-                    f"a character that cannot be read (U+{ord(found):04X}, {name}) stands after '{_start_of(line, found)}'",
+                    f"a character that cannot be read (U+{ord(found):04X}, {name}) stands after {quoted(_start_of(line, found))}",
                     "delete it and type the line again",
                 )
             )
@@ -176,4 +176,4 @@ def _bad_characters(text: str, shown: str) -> tuple[Fault, ...]:
 
 
 def _start_of(line: str, found: str) -> str:
-    return line[: line.index(found)][-20:].strip()
+    return line[: line.index(found)][-20:]

@@ -125,7 +125,7 @@ def test_intervals_refuse_a_dose_that_would_not_count():
 @pytest.mark.parametrize(
     ("lines", "line", "wrong", "instead"),
     [
-        ("forms:", 4, "'forms': no form is named", "'print:', 'screen:' or 'braille:'"),
+        ("forms:", 4, "'forms': no form is named", "'print:', 'screen:', 'braille:', 'epub:' or 'text:'"),
         ("forms: {prnt: }", 4, "'prnt'", "did you mean 'print'?"),
         ("forms: {print: {colors: black on white}}", 4, "'colors'", "did you mean 'colours'?"),
         ("forms: {print: {size: 24}}", 4, "'size': '24' is not a print size", "'24 pt'"),
