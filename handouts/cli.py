@@ -156,9 +156,21 @@ def check(paths: tuple[str, ...], studio: Path | None, language: str | None, rep
         if serve:
             gc.enable()
             sys.exit(command.serve())
-        sys.exit(command.check(paths, studio, language or "", report))
+        status = command.check(paths, studio, language or "", report)
+        if report == "text":
+            _tell_questions(studio, paths)
+        sys.exit(status)
     finally:
         gc.enable()
+
+
+def _tell_questions(studio: Path | None, paths: tuple[str, ...]) -> None:
+    start = (studio or Path.cwd()).resolve()
+    folder = next((place for place in (start, *start.parents) if (place / "studio.yaml").is_file()), None)
+    if folder is not None and (folder / "questions").is_dir():
+        from handouts.logbook.beside import tell_open_questions
+
+        tell_open_questions(folder, paths)
 
 
 @main.command()

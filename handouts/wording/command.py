@@ -31,7 +31,6 @@ def check(paths: tuple[str, ...], studio: Path | None, language: str, report: st
         from handouts.wording.reports.text import report_text, summary
 
         _write("".join(f"{line}\n" for line in report_text(checked, _wants_colour())))
-        _tell_questions(studio, paths)
         print(summary(checked), file=sys.stderr)
     return checked.exit_status
 
@@ -61,34 +60,6 @@ def serve() -> int:
         return 2
     serve_editor()
     return 0
-
-
-def _tell_questions(studio: Path | None, paths: tuple[str, ...]) -> None:
-    """Readers' open questions, beside the lines that they ask about.
-
-    They are no findings: the exit status stays as it is.
-    """
-    folder = _studio_folder(studio)
-    if folder is None or not (folder / "questions").is_dir():
-        return
-    from handouts.errors import StudioFaults
-    from handouts.logbook.asked import open_questions
-
-    try:
-        waiting = open_questions(folder)
-    except StudioFaults as problem:
-        print(problem, file=sys.stderr)
-        return
-    wanted = [Path(path).resolve() for path in paths if path != "-"]
-    for one in waiting:
-        place = (folder / one.path).resolve()
-        if not paths or (one.path and any(place.is_relative_to(path) for path in wanted)):
-            _write(f"{one}\n")
-
-
-def _studio_folder(studio: Path | None) -> Path | None:
-    start = (studio or Path.cwd()).resolve()
-    return next((folder for folder in (start, *start.parents) if (folder / "studio.yaml").is_file()), None)
 
 
 def _default_folder(studio: Path | None) -> str:

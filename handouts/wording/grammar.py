@@ -231,8 +231,8 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
     if piece in _SIGNS:
         return Part(_SIGNS[piece], frozenset(), 0, 0, False)
     if piece.replace("|", "").isalpha():
-        words = frozenset(piece.split("|"))
-        return Part(ONE, words, 0, 1, False, (), words, lexicon.how_common(words))
+        choices = frozenset(piece.split("|"))
+        return Part(ONE, choices, 0, 1, False, (), choices, lexicon.how_common(choices))
     sort, most = ONE, 1
     for sign, look in (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT)):
         if piece.startswith(sign) and len(piece) > len(sign):
@@ -242,7 +242,8 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
         sort, piece = MANY, piece[:-1]
     elif len(piece) > 2 and piece[-2] == "*" and piece[-1].isdigit():
         sort, most, piece = MANY, int(piece[-1]), piece[:-2]
-    words, mask, anything = set(), 0, False
+    words: set[str] = set()
+    mask, anything = 0, False
     endings: tuple[str, ...] = ()
     for choice in piece.split("|"):
         if choice == "_":
