@@ -19,10 +19,10 @@ from handouts import __version__
 from handouts.errors import HandoutsError
 
 if TYPE_CHECKING:
-    from handouts.coaching.progression import Aim
-
-if TYPE_CHECKING:
     import datetime
+
+    from handouts.coaching.progression import Aim
+    from handouts.reading.schemas import FileKind
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
@@ -320,6 +320,21 @@ def next_(client: str | None, studio: Path | None, aim: Aim, plan: str, every: b
         sys.exit(command.propose_next(_studio(studio), client, aim, _today(), plan, every, show))
     except (HandoutsError, OSError) as problem:
         _stop(str(problem))
+
+
+@main.command()
+@click.argument("kind", type=click.Choice(["exercise", "exercise words", "plan", "client", "studio"]))
+def schema(kind: FileKind) -> None:
+    """Print the JSON Schema of a KIND of file, for an editor that helps while you type.
+
+    "exercise" is the data at the top of a text; "exercise words" that of a
+    text in another language.
+    """
+    import json
+
+    from handouts.reading.schemas import json_schema
+
+    click.echo(json.dumps(json_schema(kind), ensure_ascii=False, indent=1))
 
 
 def _forms(text: str | None) -> tuple[str, ...]:

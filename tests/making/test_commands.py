@@ -244,3 +244,12 @@ def test_today_is_given_from_outside(studio, tmp_path):
     result = run("make", "C1", "--studio", studio, "--out", tmp_path / "out", "--as", "screen",
                  env={"SOURCE_DATE_EPOCH": str(int(late))})
     assert any(line.startswith("Look at C1") and "2029-05-06" in line for line in result.stderr.split("\n"))
+
+
+@pytest.mark.parametrize("kind", ["exercise", "exercise words", "plan", "client", "studio"])
+def test_the_schema_of_a_file_is_valid_json_schema(kind):
+    import jsonschema
+
+    schema = json.loads(run("schema", kind).stdout)
+    jsonschema.Draft202012Validator.check_schema(schema)
+    assert schema["properties"]
