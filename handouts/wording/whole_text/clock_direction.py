@@ -60,7 +60,7 @@ def _words(language: str) -> _Words:
                 "pied pieds genou genoux jambe jambes cuisse cuisses talon talons orteil orteils hanche hanches bras main mains "
                 "coude coudes poing poings paume paumes épaule épaules pouce pouces le la les vos votre deux chaque gauche "
                 "gauches droit droite droits droites vers à l'extérieur l'intérieur dehors en ouvert ouverte ouverts ouvertes "
-                "tourné tournée tournés tournées pointé pointée pointés pointées et de côté ,".split()
+                "tourné tournée tournés tournées pointé pointée pointés pointées et de côté , ( — –".split()
             ),
             limb=pattern(rf"\b(?:{limb})\s+(?P<side>gauche|droite?)\b"),
             outward=pattern(
@@ -91,7 +91,7 @@ def _words(language: str) -> _Words:
             "foot feet toe toes knee knees kneecap leg legs thigh thighs heel heels hip hips shin arm arms forearm hand hands elbow "
             "elbows fist fists palm palms shoulder shoulders thumb thumbs fingers the your both each left right out outward "
             "outwards outside open opened turn turned rotated angled pointed pointing point points to toward towards at and so "
-            "that they it in inward inwards apart sideways side about is are big ,".split()
+            "that they it in inward inwards apart sideways side about is are big , ( — –".split()
         ),
         limb=pattern(rf"\b(?P<side>left|right)\s+(?:{limb})\b"),
         outward=pattern(
@@ -298,6 +298,7 @@ CLOCK_DIRECTION = Check(
     flag=(
         "12 o'clock is straight ahead. Turn your left foot slightly out to 10 o'clock.",
         "12 o'clock is straight ahead. Point both feet slightly outward, to 10 and 2 o'clock.",
+        "12 o'clock is straight ahead. Let your left foot open a little (10 o'clock).",
         "12 o'clock is straight ahead. Turn your right foot outward to 10 o'clock.",
         "12 o'clock is straight ahead. Your left knee opens to 2 o'clock.",
         "12 o'clock is straight ahead. Turn your right foot inward, to 2 o'clock.",

@@ -49,6 +49,17 @@ def _statement(language: str) -> re.Pattern[str]:
 
 
 @cache
+def _said_in_numbers(language: str) -> re.Pattern[str]:
+    """The same with the bare number: "12 is straight ahead of you, 3 is on your right"."""
+    places = "|".join(_PLACES[language].values())
+    if language == "fr":
+        pattern = rf"\b(?:12|midi)\s+(?:est|se\s+trouve|c['’]est|=)\s[^.;]{{0,30}}?\b(?:{places})"
+    else:
+        pattern = rf"\b(?:12|twelve|noon)\s+(?:is|lies|sits|stands|points|means|=)\s[^.;]{{0,30}}?\b(?:{places})\b"
+    return re.compile(pattern, re.IGNORECASE)
+
+
+@cache
 def _place(language: str, place: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:{_PLACES[language][place]})\b", re.IGNORECASE)
 
@@ -80,7 +91,7 @@ def _find(document: Document) -> Iterator[Flaw]:
                     "this sentence puts 12 elsewhere.",
                     "Say the same in both places.",
                 )
-        elif not told:
+        elif not told and not _said_in_numbers(language).search(document.prose, 0, piece.end):
             first = hours[0]
             frame = said[wanted or "ahead"]
             example = f"{spoken_hour(12, language)} {'se trouve' if language == 'fr' else 'is'} {frame}"
@@ -90,7 +101,7 @@ def _find(document: Document) -> Iterator[Flaw]:
                 "No sentence before this one says where 12 is, so the hour can point anywhere.",
                 f"Say it first, such as: '{example}.'",
             )
-            told = True
+        told = True
     if first_statement is not None:
         yield first_statement
 
@@ -106,6 +117,7 @@ CLOCK_FRAME = Check(
         "Set your right foot at 2 o'clock.",
         "Lie on your back. Open both arms to 10 and 2 o'clock.",
         "Hold both arms at 10 and 2.",
+        "Open both arms to 10 and 2.",
         "Point your right foot to 1 o'clock. 12 o'clock is straight ahead of your nose.",
         "---\ntitle: Wall slide\nsides: together\nclock: wall\n---\n12 o'clock is straight ahead of your nose. Raise both arms "
         "to 2 and 10 o'clock.",
@@ -114,8 +126,10 @@ CLOCK_FRAME = Check(
         "12 o'clock is straight ahead of your nose. Set your right foot at 2 o'clock.",
         "With 12 o'clock at the ceiling, raise your right arm to 2 o'clock.",
         "The crown of your head is 12 o'clock. Let your left arm rest at 9 o'clock.",
+        "Think of a clock on the floor: 12 is straight ahead of you, 3 is on your right. Step to 2 o'clock.",
         "The class starts at 10 o'clock in the morning.",
         "Work clockwise round the ankle.",
         "Take 10 and 2 more.",
+        "Count to 10 and 2.",
     ),
 )

@@ -57,7 +57,7 @@ def _language(language: str) -> _Language:
             rf"\b(?:half[\s-]past\s+)?{number}(?:{link}{number})*[\s-]*o['’]\s?clock\b"
             r"(?!\s+(?:in\s+the\s+(?:morning|afternoon|evening)|sharp\b|[ap]\.?m\b|at\s+night))"
             # "10 and 2" alone is a clock too when the two lie opposite each other.
-            rf"|(?<=\bat )(?:{pairs})(?=[.,;:)]|$|\s+on\s+(?:the|your)\s+clock)"
+            rf"|(?:(?<=\bat )|(?<=(?<!count) to )|(?<=\btoward )|(?<=\btowards ))(?:{pairs})(?=[.,;:)]|$|\s+on\s+(?:the|your)\s+clock)"
         )
         names, half = _EN_NAMES, r"^half|:30"
     return _Language(
@@ -89,7 +89,9 @@ def places_of_hours(prose: str, language: str) -> Iterator[int]:
 @cache
 def _hints(language: str) -> re.Pattern[str]:
     """The end of every hour, which is quicker to find than its beginning."""
-    return re.compile(r"heure|(?<=\d)\s?h\b" if language == "fr" else r"clock|CLOCK|Clock|\bat \d+ and \d")
+    return re.compile(
+        r"heure|(?<=\d)\s?h\b" if language == "fr" else r"clock|CLOCK|Clock|\b(?:at|to|towards?) \d+ and \d"
+    )
 
 
 def from_twelve(hour: float) -> float:

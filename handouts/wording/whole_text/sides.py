@@ -60,9 +60,11 @@ def _words(language: str) -> _Words:
     surface = "bench|chair|seat|support|step|box|stool|bed|sofa|mat|floor|ground"
     return _Words(
         held=pattern(
-            r"\b(?P<side>left|right)\s+(?P<limb>kneecap|knee|shin|foot|leg|heel|toes|hand|palm|forearm|elbow|fist)"
-            r"(?:,)?(?:\s+(?!against\b|beside\b|near\b|above\b|over\b|off\b|and\b|next\b|under\b|below\b|left\b|right\b)\w+){0,5}?\s+(?:on|onto)\s+"
-            rf"(?:the\s+|a\s+|your\s+)?(?:(?!left\b|right\b)\w+\s+){{0,4}}?(?P<on>{surface})\b"
+            # What it rests on is looked for ahead, so that "left knee and left hand on the bench" is two statements.
+            r"\b(?P<side>left|right)\s+(?P<limb>kneecap|knee|shin|foot|leg|heel|toes|hand|palm|forearm|elbow|fist)\b"
+            r"(?=(?:\s+and\s+(?:your\s+|the\s+)?(?:left\s+|right\s+)?(?:knee|shin|foot|hand|palm|forearm|elbow|toes)\b)?,?"
+            r"(?:\s+(?!against\b|beside\b|near\b|above\b|over\b|off\b|and\b|next\b|under\b|below\b|left\b|right\b)\w+){0,5}?\s+(?:on|onto)\s+"
+            rf"(?:the\s+|a\s+|your\s+)?(?:(?!left\b|right\b)\w+\s+){{0,4}}?(?P<on>{surface})\b)"
             rf"|\b(?:stand|kneel|balance|stay)\w*\s+on\s+(?:your|the)\s+(?P<side2>left|right)\s+(?P<limb2>foot|leg|knee|shin)\s+on\s+"
             rf"(?:the\s+|a\s+)?(?P<on2>{surface})\b"
             r"|\bstand\w*\s+on\s+(?:your|the)\s+(?P<side3>left|right)\s+(?P<limb3>foot|leg|knee)(?!\s+on\b)"
@@ -101,13 +103,14 @@ def _statements(piece: Piece, words: _Words) -> Iterator[_Statement]:
         groups = {name.rstrip("23"): value for name, value in found.groupdict().items() if value}
         side = "left" if groups["side"].lower() == words.left else "right"
         low = "on" not in groups or groups["on"].lower().startswith(words.low)
+        end = max(found.end(), found.end("on"))
         yield _Statement(
             piece.start + found.start(),
-            piece.start + found.end(),
+            piece.start + end,
             side,
             groups["limb"].lower().startswith(words.legs),
             "floor" if low else "raised",
-            found[0],
+            piece.text[found.start() : end],
         )
     for found in words.holding.finditer(piece.text):
         side = "left" if found["side"].lower() == words.left else "right"
@@ -182,6 +185,8 @@ START_SIDES = Check(
     flag=(
         "Put your left knee on the bench. Set your left foot flat on the floor.",
         "Rest your right knee on the bench, and stand on your right foot.",
+        "Place your left knee and left hand on the bench. Stand on your left foot.",
+        "Kneel with your left knee on the bench. Your left foot stays flat on the floor.",
         "## Start position\n\n1. Put your left palm on the bench.\n2. Keep your back long.\n3. Hold the dumbbell in your left "
         "hand.\n\n## Movement\n\n1. Pull.\n",
     ),
