@@ -7,7 +7,6 @@ orientation and mobility teaching; one hour is 360 / 12 = 30 degrees.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from functools import cache
 from typing import NamedTuple
 
@@ -80,18 +79,17 @@ def find_hours(sentence: str, language: str) -> list[Hours]:
     return found
 
 
-def places_of_hours(prose: str, language: str) -> Iterator[int]:
+def places_of_hours(prose: str, language: str) -> list[int]:
     """Where it is worth to look for hours in a text, in order."""
-    for found in _hints(language).finditer(prose):
-        yield found.start()
+    hints = _HINTS[language]
+    return sorted(found.start() for hint in hints for found in hint.finditer(prose))
 
 
-@cache
-def _hints(language: str) -> re.Pattern[str]:
-    """The end of every hour, which is quicker to find than its beginning."""
-    return re.compile(
-        r"heure|(?<=\d)\s?h\b" if language == "fr" else r"clock|CLOCK|Clock|\b(?:at|to|towards?) \d+ and \d"
-    )
+# Ends of hours, each with letters or spaces first, which are quick to search for.
+_HINTS = {
+    "en": (re.compile(r"[cC][lL][oO][cC][kK]"), re.compile(r" and \d")),
+    "fr": (re.compile(r"[hH][eE][uU][rR][eE]"), re.compile(r"\d ?h\b", re.IGNORECASE)),
+}
 
 
 def from_twelve(hour: float) -> float:
