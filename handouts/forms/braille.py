@@ -56,4 +56,5 @@ def paper_of(form: BrailleForm) -> Paper:
         running_head=form.running_head,
         number=form.page_number,
         margin=form.binding_margin,
+        volume_pages=form.volume_pages,
     )

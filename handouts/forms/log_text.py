@@ -130,7 +130,7 @@ def _written(log: LogText, labels: Labels, empty: bool) -> str:
         _line(labels.plan, "plan", f"{log.plan} version {log.version}"),
     ]
     if log.date or empty:
-        lines.append(_line(labels.date, "date", log.date))
+        lines.append(_line(labels.date, "date", "" if empty else log.date))
     for part in log.parts:
         lines.append("")
         if part.exercise == "session":
@@ -138,7 +138,7 @@ def _written(log: LogText, labels: Labels, empty: bool) -> str:
         else:
             lines.append(_line(part.heading, f"exercise {part.exercise}", part.title))
         fields = (said for said in part.fields if empty or said.text.strip())
-        lines += [_line(said.label, said.name.replace("_", " "), said.text) for said in fields]
+        lines += [_line(said.label, said.name.replace("_", " "), "" if empty else said.text) for said in fields]
     lines.append(f"{_clean(labels.end)} [end of log]")
     return "\n".join(lines) + "\n"
 

@@ -81,7 +81,7 @@ def text_width(text: str, size: float, bold: bool = True) -> float:
 @lru_cache(maxsize=2)
 def _advances(bold: bool) -> tuple[dict[int, int], int]:
     from fontpkg_atkinson_hyperlegible import ROOT
-    from fontTools.ttLib import TTFont
+    from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
     name = "Bold" if bold else "Regular"
     with TTFont(ROOT / "files" / f"AtkinsonHyperlegible-{name}.ttf") as font:
@@ -184,9 +184,9 @@ def _band(entry: LogEntry, asked: Asked, form: PrintForm, width: float) -> Band:
     title = text_width(f"{plain(entry.title)} {plain(asked.entry)}", form.size)
     fits = name + sum(needs) <= width and title <= _TITLE_LINES * name
     if fits and len(needs) > 1 and not any(map(_is_long, entry.fields)):
-        return Band(entry, asked.entry, 100 * name / width, (_row(tuple(zip(entry.fields, needs)), asked, form),))
+        return Band(entry, asked.entry, 100 * name / width, (_row(tuple(zip(entry.fields, needs, strict=True)), asked, form),))
     rows: list[list[tuple[LogField, float]]] = []
-    for field, need in zip(entry.fields, needs):
+    for field, need in zip(entry.fields, needs, strict=True):
         if rows and sum(each for _, each in rows[-1]) + need <= width:
             rows[-1].append((field, need))
         else:

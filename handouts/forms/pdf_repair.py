@@ -20,6 +20,7 @@ import io
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Any
 from xml.etree.ElementTree import Element
 
@@ -34,6 +35,7 @@ _TYPES = {
     "p": "P", "ul": "L", "ol": "L", "li": "LI", "table": "Table", "caption": "Caption",
     "thead": "THead", "tbody": "TBody", "tr": "TR", "th": "TH", "td": "TD", "strong": "Strong",
 }  # fmt: skip
+_SVG = "{http://www.w3.org/2000/svg}svg"
 # A type of our own needs a standard one behind it (ISO 32000-1, 14.7.3).
 _ROLES = {"Strong": "Span"}
 _MAY_BE_EMPTY = {"TD", "TH"}
@@ -123,8 +125,9 @@ def repair(data: bytes, root: Element, running: str = "running") -> bytes:
         streams = [list(pikepdf.parse_content_stream(page)) for page in pdf.pages]
         drawn = [piece for number, page in enumerate(pdf.pages) for piece in _drawn(page, number, streams[number], old)]
         drawn.sort(key=lambda piece: (piece.page, *piece.place.order))
-        document, texts = _new_tree(root, running)
-        _lay_along(drawn, texts)
+        document, texts, figures = _new_tree(root, running)
+        _place_figures([piece for piece in drawn if piece.place.figure is not None], figures)
+        _lay_along([piece for piece in drawn if piece.place.figure is None], texts)
         _prune(document)
         _write_tree(pdf, document, len(pdf.pages))
         _write_streams(pdf, streams, drawn)
@@ -143,12 +146,13 @@ class _Place:
 
     order: sorts the pieces of a page into reading order.
     marker: in front of a list item.  head: in the head of a table, which comes
-        again on each page of the table.
+        again on each page of the table.  figure: the element of a drawing.
     """
 
     order: tuple[int, int]
     marker: bool
     head: bool
+    figure: Any = None
 
 
 def _old_tree(pdf: pikepdf.Pdf) -> dict[tuple[int, int], _Place]:
@@ -158,20 +162,20 @@ def _old_tree(pdf: pikepdf.Pdf) -> dict[tuple[int, int], _Place]:
     on their page.  A marker's place is just before the text of its own item,
     which follows it in the tree.
     """
-    pages = {page.objgen: number for number, page in enumerate(pdf.pages)}
+    pages: dict[Any, int] = {page.obj.objgen: number for number, page in enumerate(pdf.pages)}
     found: dict[tuple[int, int], _Place] = {}
     markers: list[tuple[int, int]] = []
-    stack = [(pdf.Root.StructTreeRoot.K[0], False, False)]
+    stack: list[tuple[Any, bool, bool]] = [(pdf.Root.StructTreeRoot.K[0], False, False)]
     while stack:
         element, marker, head = stack.pop()
-        marker, head = marker or element.S == Name.Lbl, head or element.S == Name.THead
-        kids = list(element.get("/K", Array()))
+        marker, head = marker or element.S == "/Lbl", head or element.S == "/THead"
+        kids: list[Any] = list(element.get("/K", Array()))
         for mcid in (kid for kid in kids if isinstance(kid, int)):
             here = (pages[element.Pg.objgen], mcid)
             if marker:
                 markers.append(here)
             else:
-                found[here] = _Place((mcid, 0), False, head)
+                found[here] = _Place((mcid, 0), False, head, element if element.S == "/Figure" else None)
                 found.update((each, _Place((mcid, -1), True, head)) for each in markers)
                 markers.clear()
         stack += [(kid, marker, head) for kid in reversed(kids) if not isinstance(kid, int) and "/S" in kid]
@@ -216,10 +220,12 @@ def _to_unicode(font: pikepdf.Object) -> dict[bytes, str]:
 # --- the tree of the HTML ----------------------------------------------------
 
 
-def _new_tree(root: Element, running: str) -> tuple[_Node, list[_Words]]:
-    """The document node with all that is below it, and every text in order."""
+def _new_tree(root: Element, running: str) -> tuple[_Node, list[_Words], list[_Words]]:
+    """The document node with all that is below it, every text in order, and
+    every drawing in order."""
     document = _Node("Document", None)
     texts: list[_Words] = []
+    figures: list[_Words] = []
 
     def say(text: str | None, node: _Node) -> None:
         letters = "".join((text or "").split())
@@ -233,6 +239,11 @@ def _new_tree(root: Element, running: str) -> tuple[_Node, list[_Words]]:
         if running in _classes(element):
             return
         inside = _node(element, around)
+        if inside.type == "Figure":
+            # Drawn, not said: its title is its alternative text.
+            figures.append(_Words("", inside))
+            inside.kids.append(figures[-1])
+            return
         say(element.text, inside)
         for child in element:
             walk(child, inside)
@@ -241,7 +252,7 @@ def _new_tree(root: Element, running: str) -> tuple[_Node, list[_Words]]:
     walk(root, document)
     for number, table in enumerate(document.below("Table")):
         _name_headers(table, number)
-    return document, texts
+    return document, texts, figures
 
 
 def _classes(element: Element) -> list[str]:
@@ -252,6 +263,9 @@ def _node(element: Element, around: _Node) -> _Node:
     """The node that takes an element's content; the one around where it adds none."""
     kind = "Div" if "caution" in _classes(element) else _TYPES.get(element.tag, "")
     entries: dict[str, Any] = {}
+    if element.tag == _SVG:
+        kind = "Figure"
+        entries["/Alt"] = String(" ".join("".join(element.find(f"{_SVG[:-3]}title").itertext()).split()))
     if element.get("lang") and element.tag != "html":
         entries["/Lang"] = String(element.get("lang", ""))
     if element.tag == "abbr" and element.get("title"):
@@ -334,6 +348,17 @@ def _lay_along(drawn: list[_Drawn], texts: list[_Words]) -> None:
             begun[:] = [words for words in begun if words.rest]
     for words in (*begun, *reversed(ahead)):
         raise RenderError(f"the PDF leaves out {words.rest!r}; tell the maker of this program")
+
+
+def _place_figures(drawn: list[_Drawn], figures: list[_Words]) -> None:
+    """Drawings come in the order of the HTML, each as one piece."""
+    for piece, figure in zip(drawn, figures, strict=True):
+        figure.take(piece)
+        # Where it stands (ISO 32000-1, 14.8.5.4.5), in points from the lower
+        # left; WeasyPrint wrote CSS pixels from the upper left.
+        left, top, right, bottom = (float(side) * 0.75 for side in piece.place.figure.A.BBox)
+        height = float(piece.place.figure.Pg.MediaBox[3])
+        figure.node.entries["/A"] = Dictionary(O=Name.Layout, BBox=Array([left, height - bottom, right, height - top]))
 
 
 def _is_first_head(said: str, begun: list[_Words], ahead: list[_Words]) -> bool:
@@ -566,7 +591,7 @@ def faults(pdf: pikepdf.Pdf) -> tuple[str, ...]:
             found.append("TH without scope")
     if levels[:1] != [1] or levels.count(1) != 1:
         found.append("not one heading of level 1 at the start")
-    found += [f"heading level {after} after {before}" for before, after in zip(levels, levels[1:]) if after > before + 1]
+    found += [f"heading level {after} after {before}" for before, after in pairwise(levels) if after > before + 1]
     for number, page in enumerate(pdf.pages, 1):
         found += [f"page {number}: {fault}" for fault in _untagged(page, tagged)]
     return tuple(found)

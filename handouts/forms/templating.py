@@ -25,6 +25,7 @@ Filters: `kind` (name of a tree node), `tree_line` (a Line as text), `pt` (a
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import lru_cache
 from typing import Any
 
@@ -45,7 +46,7 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     environment = ImmutableSandboxedEnvironment(
         loader=jinja2.ChoiceLoader(
             [
-                jinja2.DictLoader(dict(look.overrides)),
+                jinja2.FunctionLoader(_given(look)),
                 jinja2.FileSystemLoader([str(folder) for folder in (*look.folders, carried.templates())]),
             ]
         ),
@@ -60,6 +61,16 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     environment.filters["asked"] = lambda entry, language: asked_of(entry, phrases(language))
     environment.filters["pt"] = _points
     return environment
+
+
+def _given(look: Look) -> Callable[[str], tuple[str, str, Callable[[], bool]] | None]:
+    """Finds the overrides of a look, under the name that they have in a studio."""
+    texts = dict(look.overrides)
+
+    def load(name: str) -> tuple[str, str, Callable[[], bool]] | None:
+        return (texts[name], f"templates/{name}", lambda: True) if name in texts else None
+
+    return load
 
 
 def _tree_line(line: Line, long: bool = False) -> str:
@@ -106,7 +117,8 @@ def _rendered(look: Look, template: str, values: dict[str, Any]) -> Markup:
         raise RenderError(f"{where}:{problem.lineno}: {problem.message}; mend the template or remove it") from problem
     except Exception as problem:
         place, innermost = _place_in_template(problem)
-        if not (innermost or isinstance(problem, jinja2.TemplateError)):
+        # A KeyError is a phrase that does not exist, asked for by the template.
+        if not (innermost or isinstance(problem, jinja2.TemplateError | KeyError)):
             raise
         raise RenderError(f"{place or template}: {problem}; mend the template or remove it") from problem
 
@@ -121,9 +133,7 @@ def _place_in_template(problem: BaseException) -> tuple[str, bool]:
     trace = problem.__traceback__
     while trace is not None:
         file = trace.tb_frame.f_code.co_filename
-        innermost = file.endswith(".j2") or file == "<template>"
-        if innermost:
-            name = trace.tb_frame.f_globals.get("name") or file
-            place = f"{name if file == '<template>' else file}:{trace.tb_lineno}"
+        innermost = file.endswith(".j2")
+        place = f"{file}:{trace.tb_lineno}" if innermost else place
         trace = trace.tb_next
     return place, innermost

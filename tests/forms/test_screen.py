@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
@@ -149,7 +150,7 @@ def test_structure(files: dict[str, Path]) -> None:
     assert page.get("lang") == "en"
     assert [len(page.findall(f".//{tag}")) for tag in ("main", "h1", "nav", "header")] == [1, 1, 1, 1]
     levels = [int(each.tag[1]) for each in page.iter("h1", "h2", "h3", "h4")]
-    assert levels[0] == 1 and all(after <= before + 1 for before, after in zip(levels, levels[1:], strict=False))
+    assert levels[0] == 1 and all(after <= before + 1 for before, after in pairwise(levels))
     assert page.find("body")[0].get("href") == "#title"
     for link in page.findall(".//nav//a"):
         assert page.xpath(f"//h2[@id='{link.get('href')[1:]}']")
@@ -215,7 +216,7 @@ def test_what_a_virtual_screen_reader_says(open_page: Callable[..., Page]) -> No
     assert at == sorted(at)
     # A date and a file field have no role in ARIA: after its label the reader
     # names each without one.
-    doubled = [one for one, other in zip(said, said[1:], strict=False) if one == other]
+    doubled = [one for one, other in pairwise(said) if one == other]
     assert set(doubled) <= {"Date", "Take up a saved log again"}
 
 

@@ -7,11 +7,14 @@ no plan would ever ask for.
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 from pathlib import Path
 
 from handouts.handout import (
+    Bar,
     Block,
     Caution,
+    Chart,
     Dose,
     Fact,
     Facts,
@@ -276,7 +279,7 @@ def long_table(rows: int = 60) -> Handout:
 
 def nested_lists(outer: int = 14) -> Handout:
     """Lists within lists, long enough that each level crosses a page edge."""
-    spelled = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen".split()
+    spelled = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen"]
 
     def inner(step: str) -> Points:
         steps = Steps((Item(words("First inner step.")), Item(words("Second inner step, **with care**, and on."))))
@@ -331,7 +334,18 @@ def long_words() -> Handout:
     )
 
 
+def chart() -> Handout:
+    """A drawing between paragraphs, whose words stand above it."""
+    bars = tuple(Bar(words(f"Week {n}"), Decimal(100 + 40 * n), (Measure(f"{100 + 40 * n} kg", f"{100 + 40 * n} kilograms"),)) for n in range(1, 5))
+    drawn = Chart(words("Weight lifted"), words("It rose from week to week."), bars)
+    return handout(
+        "sheet",
+        (Section("notes", Heading(2, words("Your progress"), "progress"), (Paragraph(words("Before.")), drawn, Paragraph(words("After.")))),),
+    )
+
+
 AWKWARD = {
+    "chart": chart,
     "long table": long_table,
     "nested lists": nested_lists,
     "two languages": two_languages,

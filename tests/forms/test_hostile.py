@@ -1,0 +1,154 @@
+"""What a client's file or an exercise text holds is words, in every form.
+
+No markup, no script, no template, no file and nothing of a network comes in
+by it (WeasyPrint reads local files and calls networks when it is let).
+"""
+
+from __future__ import annotations
+
+import io
+import socket
+import subprocess
+import zipfile
+from pathlib import Path
+
+import pikepdf
+import pytest
+from lxml import etree
+from lxml import html as lxml_html
+
+from handouts.errors import RenderError
+from handouts.forms import Look, epub, screen, text
+from handouts.forms import print as print_form
+from handouts.handout import (
+    Caution,
+    Dose,
+    Fact,
+    Facts,
+    Foreign,
+    Handout,
+    Heading,
+    Item,
+    LogEntry,
+    LogField,
+    LogSheet,
+    Measure,
+    Paragraph,
+    Points,
+    Section,
+    Steps,
+    Strong,
+    Table,
+    Text,
+)
+from handouts.models import EpubForm, PrintForm, ScreenForm, TextForm
+from tests.forms.browser import chromium
+
+HOSTILE = [
+    "<script>document.title='taken'</script>",
+    "</title></style></script><img src=x onerror=\"document.title='taken'\">",
+    "<img src=\"file:///etc/passwd\"><link rel=attachment href=\"file:///etc/passwd\">",
+    "<iframe src='http://192.0.2.1/'></iframe><object data='http://192.0.2.1/'></object>",
+    "{{ handout.__class__.__mro__ }}{% for x in ().__class__.__base__.__subclasses__() %}{% endfor %}",
+    "{{ 7 * 191 }}{# gone #}",
+    "\" onfocus=\"document.title='taken'\" autofocus x=\"",
+    "' style='background:url(http://192.0.2.1/)",
+    "]]>&entity;<!-- --><![CDATA[",
+    "*/ } body { background: url(http://192.0.2.1/) } /*",
+    "\\22 ) url(file:///etc/passwd)",
+]  # fmt: skip
+
+
+def hostile(words: str) -> Handout:
+    """The words in every place of a tree that takes words."""
+    said = (Text(words),)
+    spread = (Text(words), Strong(said), Foreign("fr", said), Measure(words, f"{words} in full"))
+    field = LogField("weight", said, "weight", words, said)
+    blocks = (
+        Facts((Fact(said, spread),)),
+        Caution(said, (Paragraph(spread), Points((Item(said, (Steps((Item(said),)),)),)))),
+        Section(
+            "exercise",
+            Heading(2, said, "exercise-1"),
+            (Dose(spread), Heading(3, said, "exercise-1-movement"), Paragraph(spread), Table(said, (said, said), ((said, said),))),
+        ),
+        Section("log", Heading(2, said, "log"), (LogSheet((LogEntry("x", 1, said, (field,)), LogEntry("session", 0, said, (field,)))),)),
+    )
+    return Handout("sheet", "en", said, words, words, words, 1, words, "2029-01-08", "", blocks)
+
+
+def words_only(text_: str) -> str:
+    return "".join(text_.split())
+
+
+@pytest.fixture(autouse=True)
+def no_network(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whoever opens a connection fails; Chromium is another process."""
+
+    def refuse(*_: object) -> None:
+        raise AssertionError("a connection was opened")
+
+    monkeypatch.setattr(socket.socket, "connect", refuse)
+
+
+@pytest.mark.parametrize("words", HOSTILE)
+def test_print(words: str, tmp_path: Path) -> None:
+    data = print_form.render(hostile(words), PrintForm(), Look()).data
+    with pikepdf.open(io.BytesIO(data)) as pdf:
+        assert not pdf.attachments
+        assert "/AcroForm" not in pdf.Root and "/OpenAction" not in pdf.Root
+        assert not any("/Annots" in page.obj or len(page.obj.Resources.get("/XObject", {})) for page in pdf.pages)
+    path = tmp_path / "hostile.pdf"
+    path.write_bytes(data)
+    told = subprocess.run(["pdftotext", path, "-"], capture_output=True, text=True, check=True).stdout
+    assert words_only(words) in words_only(told)
+    assert "root:" not in told and "1337" not in told
+
+
+@pytest.mark.parametrize("words", HOSTILE)
+def test_screen(words: str) -> None:
+    page = lxml_html.fromstring(screen.render(hostile(words), ScreenForm(), Look()).data)
+    assert words_only(words) in words_only(page.find(".//main").text_content())
+    assert len(page.findall(".//script")) == 1 and not page.xpath("//img|//iframe|//object|//link|//*[@onfocus or @onerror]")
+    assert not page.xpath("//*[starts-with(@src, 'http') or starts-with(@href, 'http') or starts-with(@href, 'file')]")
+
+
+def test_screen_in_a_browser(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.undo()
+    with chromium() as browser:
+        for number, words in enumerate(HOSTILE):
+            path = tmp_path / f"{number}.html"
+            path.write_bytes(screen.render(hostile(words), ScreenForm(), Look()).data)
+            page = browser.new_page()
+            asked: list[str] = []
+            page.on("request", lambda request, asked=asked: asked.append(request.url))
+            page.goto(path.as_uri())
+            page.locator("summary").click()
+            page.get_by_label("Your question", exact=True).fill(words)
+            assert page.title() == " ".join(f"{words} - {words}".split())
+            assert asked == [path.as_uri()]
+            page.close()
+
+
+@pytest.mark.parametrize("words", HOSTILE)
+def test_epub(words: str) -> None:
+    with zipfile.ZipFile(io.BytesIO(epub.render(hostile(words), EpubForm(), Look()).data)) as book:
+        assert all(".." not in name and not name.startswith("/") for name in book.namelist())
+        pages = [etree.fromstring(book.read(name)) for name in book.namelist() if name.endswith("xhtml")]
+        assert words_only(words) in words_only("".join(pages[1].itertext()))
+        for page in pages:
+            assert not [each for each in page.iter() if etree.QName(each).localname in ("script", "img", "iframe", "object")]
+        etree.fromstring(book.read("EPUB/package.opf"))
+
+
+@pytest.mark.parametrize("words", HOSTILE)
+def test_text(words: str) -> None:
+    assert words_only(words) in words_only(text.render(hostile(words), TextForm(), Look()).data.decode())
+
+
+def test_the_fetcher_gives_the_font_and_nothing_else(tmp_path: Path) -> None:
+    """Even a template of the trainer's own gets nothing from outside."""
+    for address in ("file:///etc/passwd", "http://192.0.2.1/x.png", "data:image/png;base64,AAAA", "handouts:font/../../x"):
+        style = f"body {{ background: url({address}) }} html {{ font-size: 18pt }}"
+        with pytest.raises(RenderError, match="nothing is fetched"):
+            print_form.render(hostile("Words"), PrintForm(), Look(overrides=(("print.css.j2", style),)))
