@@ -74,3 +74,19 @@ FORMS = {
         FormKind("text", ".txt", "handouts.forms.text"),
     )
 }
+
+
+# What a form says beside the words of the Handout, or leaves out of them, and
+# why.  All else stands in every form, in the same order; a test reads the
+# forms back and holds them against the tree.
+DIFFERENCES: tuple[tuple[str, str, str], ...] = (
+    ("print", "says measures in their short form", "the eye takes in '15 lb' at once; the long form stays as its expansion"),
+    ("print", "adds the running line and page numbers", "dropped pages find back"),
+    ("print", "says what the log asks for once for both sides", "room for a thick pen"),
+    ("screen", "adds contents, text size, the log's buttons and a question for each exercise", "the page is worked with"),
+    ("braille", "says measures in their short form", "the finger reads fewer cells"),
+    ("braille", "adds the running head, page numbers and contents", "pages are turned by touch"),
+    ("epub", "adds contents", "a book is gone through by them"),
+    ("text", "leaves emphasis unmarked", "signs around words are spoken"),
+    ("text", "writes the log with a key for each field", "it is filled in, sent back and read by the program"),
+)
