@@ -108,21 +108,26 @@ class Part(NamedTuple):
     common: float = 0.0
 
 
-class Neighbour(NamedTuple):
-    """What may stand beside the anchor; anything, if `open`."""
-
-    open: bool
-    words: frozenset[str]
-    mask: int
+ANY = 1 << 200
+"""A bit that every word has: what may stand beside the anchor is open."""
 
 
 class Phrase(NamedTuple):
-    before: tuple[Part, ...]  # parts left of the anchor, nearest first
-    anchor: Part
+    """A phrase as it is tried at its anchor.
+
+    right_mask, right_words, left_mask, left_words: what may stand beside the
+        anchor; almost every attempt ends there.
+    after, before: the parts on each side, nearest first.
+    note: the group the phrase is of.
+    """
+
+    right_mask: int
+    right_words: frozenset[str]
+    left_mask: int
+    left_words: frozenset[str]
     after: tuple[Part, ...]
+    before: tuple[Part, ...]
     note: str
-    left: Neighbour
-    right: Neighbour
 
 
 class Phrases:
@@ -155,7 +160,7 @@ class Phrases:
         if best < 0:
             raise ValueError(f"the phrase {line.strip()!r} has no word to be found by")
         before, after = tuple(reversed(parts[:best])), tuple(parts[best + 1 :])
-        phrase = Phrase(before, parts[best], after, note, _neighbour(lexicon, before), _neighbour(lexicon, after))
+        phrase = Phrase(*_beside(after), *_beside(before), after, before, note)
         for word in parts[best].spelt:
             self._by_word.setdefault(word, []).append(phrase)
 
@@ -165,36 +170,28 @@ class Phrases:
         words, classes = sentence.words, sentence.classes
         final = len(words) - 1
         for place in [place for place, word in enumerate(words) if word in by_word]:
-            if place < final:
-                right, right_bits = words[place + 1], classes[place + 1]
-            else:
-                right, right_bits = ".", -1
-            if place:
-                left, left_bits = words[place - 1], classes[place - 1]
-            else:
-                left, left_bits = ".", -1
-            for phrase in by_word[words[place]]:
-                beside = phrase.right
-                if not (beside.open or beside.mask & right_bits or right in beside.words):
+            right, right_bits = (words[place + 1], classes[place + 1] | ANY) if place < final else (".", -1)
+            left, left_bits = (words[place - 1], classes[place - 1] | ANY) if place else (".", -1)
+            for right_mask, right_words, left_mask, left_words, after, before, note in by_word[words[place]]:
+                if not (right_mask & right_bits or right in right_words):
                     continue
-                beside = phrase.left
-                if not (beside.open or beside.mask & left_bits or left in beside.words):
+                if not (left_mask & left_bits or left in left_words):
                     continue
                 spans: dict[int, int] = {}
-                after = _forward(phrase.after, 0, sentence, place + 1, spans)
-                if after is None:
+                end = _forward(after, 0, sentence, place + 1, spans)
+                if end is None:
                     continue
-                before = _backward(phrase.before, 0, sentence, place, spans)
-                if before is None:
+                start = _backward(before, 0, sentence, place, spans)
+                if start is None:
                     continue
-                first = spans.get(OPEN, before)
-                last = spans.get(CLOSE, after)
+                first = spans.get(OPEN, start)
+                last = spans.get(CLOSE, end)
                 if last > first:
-                    yield first, last, phrase.note
+                    yield first, last, note
 
 
-def _neighbour(lexicon: Lexicon, parts: tuple[Part, ...]) -> Neighbour:
-    """What may stand next to the anchor, on the side that `parts` reads."""
+def _beside(parts: tuple[Part, ...]) -> tuple[int, frozenset[str]]:
+    """What may stand next to the anchor on the side that `parts` reads: class bits, and words."""
     words: frozenset[str] = frozenset()
     mask = 0
     for part in parts:
@@ -204,10 +201,10 @@ def _neighbour(lexicon: Lexicon, parts: tuple[Part, ...]) -> Neighbour:
             words |= part.words
             mask |= part.mask
             if part.sort == ONE:
-                return Neighbour(False, words, mask)
+                return mask, words
         elif part.sort == CLAUSE_END:
-            return Neighbour(False, words | PAUSES, mask)
-    return Neighbour(True, words, mask)
+            return mask, words | PAUSES
+    return ANY, frozenset()
 
 
 def _lines(text: str) -> list[str]:

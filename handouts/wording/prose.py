@@ -20,6 +20,9 @@ LONGEST_SENTENCE = 1500
 Prose does not come near it; it keeps one line of 20 MB from being one sentence.
 """
 
+SAME_FEW = 40
+"""Words that are read of a sentence of more than twice as many that has fewer than one different word in eight."""
+
 _FENCE = re.compile(r"[ ]{0,3}(`{3,}|~{3,})")
 _FRONT_MATTER_END = re.compile(r"\n(?:---|\.\.\.)[ \t]*(?=\n|$)")
 _INDENTED = re.compile(r"(?: {4}|\t)[ \t]*\S")
@@ -35,7 +38,7 @@ _ADDRESSES = re.compile(
 _NOT_A_LINE_END = re.compile(r"[^\n]+")
 
 _BREAK = re.compile(
-    r"[.!?…][.!?…\"'”’»)\]*_]*+(?=\s)"  # the end of a sentence
+    r"[.!?…][.!?…\"'”’»)\]*_]{0,8}+(?=\s)"  # the end of a sentence
     r"|\n(?=[ \t]*(?:\n|[-*+][ \t]|\d{1,9}[.)][ \t]|\#{1,6}[ \t]|>|\||(?:={2,}|-{2,})[ \t]*(?:\n|$)))"  # of a block
     r"|(?m:(?<=\n)[ ]{0,3}\#{1,6}[ \t][^\n]*+)"  # a heading is a block of its own
     r"|\|"  # of a cell
@@ -142,7 +145,7 @@ def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], earl
 def _words(piece: str) -> list[str]:
     """The words of a sentence, as `Sentence.words` holds them."""
     piece = piece.lower()
-    words = _TOKEN.findall(piece)
+    words = _worth_reading(_TOKEN.findall(piece))
     plain = piece.isascii() and "'" not in piece and "-" not in piece
     if plain and _ONE_WORD.keys().isdisjoint(words) and not _repeats(words):
         return words
@@ -154,7 +157,7 @@ def _places(piece: str, offset: int) -> tuple[list[int], list[int]]:
     starts: list[int] = []
     ends: list[int] = []
     found = list(_TOKEN.finditer(piece))
-    for word, parts, first, last in _read([one.group().lower() for one in found]):
+    for word, parts, first, last in _read(_worth_reading([one.group().lower() for one in found])):
         start, end = offset + found[first].start(), offset + found[last].end()
         if len(parts) == 2:
             cut = end - len(word.rpartition("'")[2]) - 1 if parts[1] != "not" else min(start + len(parts[0]), end - 3)
@@ -164,6 +167,13 @@ def _places(piece: str, offset: int) -> tuple[list[int], list[int]]:
             starts.append(start)
             ends.append(end)
     return starts, ends
+
+
+def _worth_reading(words: list[str]) -> list[str]:
+    """All the words, or the first of them where a long sentence only says the same few again and again."""
+    if len(words) > 2 * SAME_FEW and len(set(words)) * 8 < len(words):
+        return words[:SAME_FEW]
+    return words
 
 
 def _repeats(words: list[str]) -> bool:

@@ -4,7 +4,7 @@ import pytest
 
 from handouts.wording import check_text
 from handouts.wording.kinds import lexicon
-from handouts.wording.prose import LONGEST_SENTENCE, blank_out, sentence_spans, sentences
+from handouts.wording.prose import LONGEST_SENTENCE, SAME_FEW, blank_out, sentence_spans, sentences
 
 
 def words(text):
@@ -91,9 +91,14 @@ def test_a_line_without_an_end_is_cut_into_pieces_of_bounded_length():
 
 
 def test_a_run_of_one_word_is_read_as_two():
-    (sentence,) = sentences("here " * 200 + "now.", frozenset({"here"}), lexicon("en").known)
+    (sentence,) = sentences("here " * 50 + "now.", frozenset({"here"}), lexicon("en").known)
     assert sentence.words == ["here", "here", "now", "."]
-    assert sentence.ends[1] == 200 * 5 - 1
+    assert sentence.ends[1] == 50 * 5 - 1
+
+
+def test_a_long_sentence_of_the_same_few_words_is_read_in_part():
+    (sentence,) = sentences("look here " * 70, frozenset({"here"}), lexicon("en").known)
+    assert len(sentence.words) == SAME_FEW == len(sentence.starts)
     assert len(check_text("here " * 20000)) < 200
 
 

@@ -127,7 +127,6 @@ _PHRASES = Phrases(
         [ in @name|my|the 's? footsteps|tracks|wake|style|image ]
         [ per|following|after my|@name|the 's|our? example|lead|fashion|instructor|coach ]
         [ as per @name ]
-        [ set|setting an|the example ]
         [ as taught|shown|performed|done|presented|modelled|rehearsed in|by person|the|our|your|@name ]
         [ once|when|if|after|since shown ]
         [ as|way|how|what you were|are|have|will been|be? shown ]
@@ -174,6 +173,11 @@ _PHRASES = Phrases(
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
     signals="""
+        [ @name|@role and i will|shall|are do|run|take|show|give|go|perform|try|walk _? ]
+        [ @name|@role will|is|'s going? to? do|run|perform|try|take it|one|this|that|two|three ] !home|away|out
+        [ @name|@role will|is|'s going? to? take|run|walk|talk you|us|them through ]
+        @name , [ give|do|try us? one ] !again|on|with|more
+        i will|am going? to? [ do|run|perform|go it|one|this|two|three|through ] once|first|slowly|slow|for|now|without|so|again
         [ you have just|already|all? seen|watched ] !a|the|your|any|enough|no|better|worse|nothing|it|them|him|her|our|my
         [ you just saw|watched ]
         grip|move|version|turn|step|stance|pose|stretch|throw|swing|hold|way|one|what|thing [ you saw|watched ] !a|the|your
@@ -624,7 +628,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
 
 
 _IDIOMS = (
-    "see fit", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
+    "see fit", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
     "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]

@@ -299,7 +299,7 @@ CLASSES = {
         " only even once twice still very quite rather maybe perhaps unless whether than though already ever often sometimes soon later today tomorrow"
         " yesterday tonight it its hi hello hey thanks thank where with for of as too more less much same such own every few monday tuesday wednesday"
         " thursday friday saturday sunday january february march april may june july august september october november december christmas easter"
-        " english british american irish scottish welsh french pilates yoga nordic romanian russian turkish bulgarian achilles gp nhs"
+        " research science evidence studies english british american irish scottish welsh french pilates yoga nordic romanian russian turkish bulgarian achilles gp nhs"
     ),
     "not": _words("not never no without nor neither none nothing nobody cannot"),
 }
