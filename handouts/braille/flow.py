@@ -23,6 +23,7 @@ from handouts.braille.translation import BLANK, Word, words
 from handouts.handout import (
     Block,
     Caution,
+    Chart,
     Dose,
     Facts,
     Handout,
@@ -72,6 +73,7 @@ class Head:
     level: int
     print: str
     words: tuple[Word, ...]
+    anchor: str
 
 
 @dataclass(frozen=True)
@@ -90,8 +92,10 @@ class Piece:
     off_number_line: not beside a page number.
     continued: set in a box or table; what a new page in its midst begins with.
     heading: what it says, where it is a heading of the tree.
-    refers: for an entry of a contents list, which heading it leads to.
+    refers: for an entry of a contents list, the anchor of its heading.
     limit: for such an entry, the cells that its words may fill.
+    new_page: begins a page, as a volume does; on a right-hand page where both
+        sides of the sheet are embossed.
     role: as in `PageLine`.
     """
 
@@ -110,8 +114,9 @@ class Piece:
     off_number_line: bool = False
     continued: Continued | None = None
     heading: Head | None = None
-    refers: int | None = None
+    refers: str = ""
     limit: int = 0
+    new_page: bool = False
     role: str = "text"
 
     @property
@@ -168,7 +173,7 @@ class _Setter:
     def _continued(self, title: Line) -> tuple[Segment, ...]:
         """The line that goes on with a box or table; a title that is too long
         for a line or two is left out."""
-        line = self._segments(self._phrase("continued", title=title), 4, emphasis=False)
+        line = self._segments(self.phrase("continued", title=title), 4, emphasis=False)
         if title and len(wrap(line, 4, 4, lambda _: self.width, self.width)) <= LINES_CONTINUED:
             return line
         return self._segments((Text(self.words["continued_alone"]),), 4)
@@ -177,7 +182,7 @@ class _Setter:
         """An indent that leaves room for words, however deep a list goes."""
         return min(cells, self.width - NARROWEST)
 
-    def _phrase(self, key: str, **values: Line) -> Line:
+    def phrase(self, key: str, **values: Line) -> Line:
         """A phrase of layout with lines set in for its names."""
         line: list[Inline] = []
         rest = self.words[key]
@@ -211,7 +216,7 @@ class _Setter:
         if isinstance(block, Facts):
             return _as_list(
                 tuple(
-                    Piece(self._segments(self._phrase("fact", label=fact.label, value=fact.value), 2), runover=2)
+                    Piece(self._segments(self.phrase("fact", label=fact.label, value=fact.value), 2), runover=2)
                     for fact in block.facts
                 )
             )
@@ -219,6 +224,8 @@ class _Setter:
             return self._box(block)
         if isinstance(block, Table):
             return self._table(block)
+        if isinstance(block, Chart):
+            return self._chart(block)
         return self._log(block)
 
     def heading(self, heading: Heading) -> Piece:
@@ -227,7 +234,7 @@ class _Setter:
         Emphasis is dropped in headings.
         """
         its_words = words(heading.content, self.code, emphasis=False)
-        told = Head(heading.level, plain(heading.content), its_words)
+        told = Head(heading.level, plain(heading.content), its_words, heading.anchor)
         if heading.level <= 2:
             return Piece(
                 segments(its_words, self.width - 2 * CENTRE_MARGIN, self.code),
@@ -366,10 +373,27 @@ class _Setter:
                 )
             )
             for head, value in zip(table.columns[1:], row[1:], strict=True):
-                line = self._phrase("listed_row", column=head, value=value)
+                line = self.phrase("listed_row", column=head, value=value)
                 pieces.append(Piece(self._segments(line, 2), runover=2, continued=continued))
         pieces[-1] = replace(pieces[-1], after=True)
         return tuple(pieces)
+
+    def _chart(self, chart: Chart) -> Pieces:
+        """Each value in a line of words, and below it a bar for the finger: a
+        line of 7s from cell 1, as long as the value is large."""
+        title = Piece(
+            self._segments(chart.title, 4, emphasis=False), first=4, runover=4, before=True, after=None,
+            keeps=KEPT_BELOW_HEADING, unbroken=True, role="heading",
+        )  # fmt: skip
+        most = max(bar.value for bar in chart.bars)
+        pieces: list[Piece] = [title, Piece(self._segments(chart.words, 2), first=2)]
+        for bar in chart.bars:
+            told = self.phrase("fact", label=bar.label, value=bar.told)
+            cells = round(bar.value / most * self.width) if most else 0
+            pieces.append(Piece(self._segments(told, 2), runover=2, keeps=1 if cells else 0))
+            if cells:
+                pieces.append(Piece(fixed=_BAR * cells, role="rule"))
+        return (*pieces[:2], *_as_list(tuple(pieces[2:])))
 
     # --- log sheet -----------------------------------------------------------
 
@@ -396,11 +420,11 @@ class _Setter:
 
     def _log_field(self, field: LogField) -> Piece:
         if field.target:
-            line = self._phrase("field_target", label=field.label, target=field.target)
+            line = self.phrase("field_target", label=field.label, target=field.target)
         elif field.unit:
-            line = self._phrase("field_unit", label=field.label, unit=(Text(field.unit),))
+            line = self.phrase("field_unit", label=field.label, unit=(Text(field.unit),))
         else:
-            line = self._phrase("field", label=field.label)
+            line = self.phrase("field", label=field.label)
         content = self._segments(line, 2)
         used = sum(len(segment.cells) + (not segment.glued) for segment in content)
         free = self.width - used
@@ -412,6 +436,7 @@ class _Setter:
 _NOTE_SIGNS = {"ueb": ("⠈⠨⠣", "⠈⠨⠜")}
 
 _BOX_TOP, _BOX_BOTTOM = "⠶", "⠛"
+_BAR = "⠶"
 
 
 def _set(cell: tuple[Segment, ...]) -> str:
@@ -460,11 +485,26 @@ def contents(pieces: Pieces, code: Code, paper: Paper, language: str) -> Pieces:
             segments(piece.heading.words, limit - 2, code),
             runover=2,
             limit=limit,
-            refers=index,
+            refers=piece.heading.anchor,
             off_number_line=True,
             role="contents",
         )
-        for index, piece in enumerate(pieces)
+        for piece in pieces
         if piece.heading and piece.heading.level == 2
     )
     return (replace(title, heading=None, role="contents"), *_as_list(entries)) if entries else ()
+
+
+def volume_title(number: int, count: int, title: Head, code: Code, paper: Paper, language: str) -> Pieces:
+    """The lines that a volume begins with: the sheet's title, and which volume
+    of how many it is.  The first volume has its title already."""
+    setter = _Setter(code, paper.width - paper.margin, layout_words(language))
+    told = setter.phrase("volume", number=(Text(str(number)),), count=(Text(str(count)),))
+    which = replace(setter.heading(Heading(2, told, "")), heading=None, role="volume")
+    if number == 1:
+        return (which,)
+    again = Piece(
+        segments(title.words, paper.width - paper.margin - 2 * CENTRE_MARGIN, code),
+        centred=True, before=True, after=True, keeps=1, unbroken=True, role="volume", new_page=True,
+    )  # fmt: skip
+    return (again, which)

@@ -13,7 +13,7 @@ from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 from handouts.braille.codes import Code
-from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, flow
+from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, flow, volume_title
 from handouts.braille.lines import Row, Segment, wrap
 from handouts.braille.pages import Page, PageLine, Paper, Place, Volume
 from handouts.braille.translation import BLANK, words
@@ -41,26 +41,56 @@ def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
     laid = _Pages(frame)
     laid.fill(pieces, PAGES_WITHOUT_CONTENTS)
     if len(laid.pages) > PAGES_WITHOUT_CONTENTS:
+        pieces = (pieces[0], *contents(pieces, code, paper, handout.language), *pieces[1:])
         laid = _Pages(frame)
-        laid.fill(_with_contents(pieces, contents(pieces, code, paper, handout.language)))
+        laid.fill(pieces)
+        if paper.length and paper.volume_pages and len(laid.pages) > paper.volume_pages:
+            pieces = _in_volumes(pieces, laid, handout.language)
+            laid = _Pages(frame)
+            laid.fill(pieces)
     pages = tuple(
-        frame.finished(number, _with_numbers(lines, laid.starts, frame)) for number, lines in enumerate(laid.pages, 1)
+        frame.finished(number, _with_numbers(lines, laid, frame)) for number, lines in enumerate(laid.pages, 1)
     )
     said = "\n".join(line.cells for page in pages for line in page.lines)
-    identifier = hashlib.sha256(f"{paper}{code}{said}".encode()).hexdigest()[:32]
-    headings = tuple(Place(head.level, head.print, *laid.starts[index]) for index, head in laid.heads)
     return Volume(
-        paper, pages, plain(handout.title), handout.language, handout.client_code, handout.date, identifier, headings
+        paper,
+        pages,
+        plain(handout.title),
+        handout.language,
+        handout.client_code,
+        handout.date,
+        identifier=hashlib.sha256(f"{paper}{code}{said}".encode()).hexdigest()[:32],
+        headings=tuple(Place(head.level, head.print, page, line) for head, page, line in laid.heads),
+        parts=(1, *laid.parts),
     )
 
 
-def _with_contents(pieces: Pieces, listed: Pieces) -> Pieces:
-    """The title, the contents list, everything else; the list's references
-    move by its own length."""
-    moved = (
-        replace(piece, refers=piece.refers + len(listed)) if piece.refers is not None else piece for piece in listed
-    )
-    return (pieces[0], *moved, *pieces[1:])
+def _in_volumes(pieces: Pieces, laid: _Pages, language: str) -> Pieces:
+    """The pieces with volume titles: a volume begins with a section, and holds
+    as many whole sections as its pages allow."""
+    frame = laid.frame
+    sections = [(head.anchor, page) for head, page, _ in laid.heads if head.level == 2]
+    ends = [*(page for _, page in sections[1:]), len(laid.pages)][: len(sections)]
+    begins: list[str] = []
+    first_page = 1
+    for (anchor, page), end in zip(sections, ends, strict=True):
+        if end - first_page + 1 > frame.paper.volume_pages and page > first_page:
+            begins.append(anchor)
+            first_page = page
+    count = len(begins) + 1
+    title = pieces[0].heading
+    if count == 1 or title is None:
+        return pieces
+    split: list[Piece] = []
+    number = 1
+    for index, piece in enumerate(pieces):
+        if piece.heading and piece.heading.anchor in begins:
+            number += 1
+            split += volume_title(number, count, title, frame.code, frame.paper, language)
+        split.append(piece)
+        if index == 0:
+            split += volume_title(1, count, title, frame.code, frame.paper, language)
+    return tuple(split)
 
 
 @lru_cache(maxsize=4096)
@@ -94,7 +124,7 @@ class _Line(NamedTuple):
 
     row: Row
     role: str = "text"
-    refers: int | None = None
+    refers: str = ""
 
 
 @dataclass(frozen=True)
@@ -165,14 +195,14 @@ class _Pages:
     """Pages being filled, from top to bottom.
 
     pages: finished lines below the head, a list a page.
-    starts: for each piece that was begun, its page and line (from 1).
-    heads: the headings met, with the index of their piece.
+    heads: the headings met, each with its page and line (from 1).
+    parts: numbers of the pages that a further volume begins on.
     """
 
     frame: _Frame
     pages: list[list[_Line]] = field(default_factory=lambda: [[]])
-    starts: dict[int, tuple[int, int]] = field(default_factory=dict)
-    heads: list[tuple[int, Head]] = field(default_factory=list)
+    heads: list[tuple[Head, int, int]] = field(default_factory=list)
+    parts: list[int] = field(default_factory=list)
     # The lines of pieces away from a page number, by the piece's id; the piece
     # is kept beside them so that its id stays its own.
     _wide: dict[int, tuple[Piece, list[_Line]]] = field(default_factory=dict)
@@ -184,6 +214,11 @@ class _Pages:
             self._place(pieces, index)
             if enough and len(self.pages) > enough:
                 return
+
+    @cached_property
+    def pages_of(self) -> dict[str, int]:
+        """Anchor of each heading to the number of its page."""
+        return {head.anchor: page for head, page, _ in self.heads}
 
     # --- where we are --------------------------------------------------------
 
@@ -256,7 +291,7 @@ class _Pages:
                 frame.width - 2 * CENTRE_MARGIN,
             )
             lines = [_Line(row._replace(cells=_in_the_middle(row.cells, frame.width)), piece.role) for row in rows]
-        elif piece.refers is not None:
+        elif piece.refers:
             rows = wrap(piece.segments, piece.first, piece.runover, lambda _: piece.limit, piece.limit)
             lines = [_Line(row, piece.role) for row in rows]
             lines[-1] = lines[-1]._replace(refers=piece.refers)
@@ -310,11 +345,11 @@ class _Pages:
                 return here
         return 0
 
-    def _new_page(self, piece: Piece | None, index: int) -> None:
+    def _new_page(self, piece: Piece | None) -> None:
         """Begin a page; in the midst of a box or table, say what goes on."""
         self.pages.append([])
         continued = piece.continued if piece else None
-        if continued is None or piece is None or index == 0:
+        if continued is None:
             return
         said = Piece(continued.line, first=4, runover=4)
         lines = [_Line(Row("", (), 0), "blank")] if self.frame.head.cells else []
@@ -334,19 +369,27 @@ class _Pages:
     def _place(self, pieces: Pieces, index: int) -> None:
         piece = pieces[index]
         inside = piece.continued is not None and index > 0 and _same_frame(pieces[index - 1], piece)
+        if piece.new_page:
+            self._begin_part()
         gap = self._gap(pieces, index) if self.pages[-1] else self._gap_on_top(pieces, index, False)
         if self.pages[-1] and not self._fits(pieces, index, self._line + gap):
             ended_low = self._ended_low()
-            self._new_page(piece if inside else None, index)
+            self._new_page(piece if inside else None)
             gap = 0 if self.pages[-1] else self._gap_on_top(pieces, index, ended_low)
         for _ in range(gap):
             self._blank()
-        self.starts[index] = (self._page, self._line + 1 + (1 if piece.opening else 0))
         if piece.heading:
-            self.heads.append((index, piece.heading))
-        self._set(piece, index)
+            self.heads.append((piece.heading, self._page, self._line + 1))
+        self._set(piece)
 
-    def _set(self, piece: Piece, index: int) -> None:
+    def _begin_part(self) -> None:
+        """Begin the page of a new volume: a right-hand one on both-sided paper."""
+        self.pages.append([])
+        if self.frame.paper.both_sides and self._page % 2 == 0:
+            self.pages.append([])
+        self.parts.append(self._page)
+
+    def _set(self, piece: Piece) -> None:
         """Set a piece from here on, over as many pages as it takes."""
         while True:
             rows = self._rows(piece, self._line, self._page)
@@ -358,7 +401,7 @@ class _Pages:
             here = self._divided(piece, rows, self._line) or room
             self.pages[-1] += rows[:here]
             piece = _rest(piece, rows[here - 1].row.taken)
-            self._new_page(piece, 1)
+            self._new_page(piece)
 
 
 def _rest(piece: Piece, taken: int) -> Piece:
@@ -371,13 +414,13 @@ def _same_frame(before: Piece, piece: Piece) -> bool:
     return before.continued is piece.continued and not piece.opening
 
 
-def _with_numbers(lines: list[_Line], starts: dict[int, tuple[int, int]], frame: _Frame) -> list[PageLine]:
+def _with_numbers(lines: list[_Line], laid: _Pages, frame: _Frame) -> list[PageLine]:
     """Lines of a page, entries of a contents list led to their page numbers."""
     finished = []
     for line in lines:
         cells, role = line.row.cells, line.role
-        if line.refers is not None:
-            number = frame.number_cells(starts[line.refers][0])
+        if line.refers:
+            number = frame.number_cells(laid.pages_of[line.refers])
             free = frame.width - len(cells) - len(number)
             # One blank at each side of the dots, and never fewer than two dots.
             dots = GUIDE_DOT.get(frame.code.name, "⠐") * (free - 2) if free >= 4 else BLANK * (free - 2)

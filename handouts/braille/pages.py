@@ -16,7 +16,7 @@ class PageLine:
     words: what the line says, word by word.
     role: "text", "heading", "rule" (a line of a box or table), or what the
         layout adds: "head" (running head), "number" (a page number alone),
-        "contents", "continued", "note" (transcriber's note), "room" (an empty
+        "contents", "continued", "volume" (the title of a volume), "note" (transcriber's note), "room" (an empty
         line to write on), "blank".
     """
 
@@ -58,6 +58,8 @@ class Paper:
     running_head: whether line 1 carries it.  number: where the page number
         stands.  margin: blank cells kept at the binding edge, counted in the
         width; on both-sided paper that is the right edge of even pages.
+    volume_pages: a sheet of more pages than this is split into volumes, 0 for
+        one volume however long it is.
     """
 
     width: int = 40
@@ -66,6 +68,7 @@ class Paper:
     running_head: bool = True
     number: str = "bottom right"
     margin: int = 0
+    volume_pages: int = 0
 
 
 @dataclass(frozen=True)
@@ -76,6 +79,7 @@ class Volume:
     date: ISO date of the plan.  identifier: a name for this very content,
         the same for the same content.
     headings: in reading order.
+    parts: number of the first page of each volume that it is split into.
     """
 
     paper: Paper
@@ -86,3 +90,4 @@ class Volume:
     date: str
     identifier: str
     headings: tuple[Place, ...]
+    parts: tuple[int, ...] = (1,)

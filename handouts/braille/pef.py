@@ -6,6 +6,7 @@ RELAX NG grammar and its two Schematron rules.
 
 from __future__ import annotations
 
+import itertools
 import uuid
 import xml.etree.ElementTree as ElementTree
 from xml.sax.saxutils import escape
@@ -18,7 +19,7 @@ _DUBLIN_CORE = "http://purl.org/dc/elements/1.1/"
 
 
 def write(volume: Volume) -> bytes:
-    """The bytes of a PEF file: one volume of one section.
+    """The bytes of a PEF file: each volume one section.
 
     Raises RenderError for an endless page, which PEF has no way to say.
     """
@@ -40,13 +41,16 @@ def write(volume: Volume) -> bytes:
         f' <head><meta xmlns:dc="{_DUBLIN_CORE}">',
         *(f"  <dc:{name}>{escape(value)}</dc:{name}>" for name, value in facts if value),
         " </meta></head>",
-        f' <body><volume cols="{paper.width}" rows="{paper.length}" rowgap="0" '
-        f'duplex="{"true" if paper.both_sides else "false"}"><section>',
+        " <body>",
     ]
-    for page in volume.pages:
-        rows = "".join(f"<row>{line.cells}</row>" if line.cells else "<row/>" for line in page.lines)
-        lines.append(f"  <page>{rows}</page>")
-    lines += [" </section></volume></body>", "</pef>", ""]
+    duplex = "true" if paper.both_sides else "false"
+    for first, after in itertools.pairwise((*volume.parts, len(volume.pages) + 1)):
+        lines.append(f' <volume cols="{paper.width}" rows="{paper.length}" rowgap="0" duplex="{duplex}"><section>')
+        for page in volume.pages[first - 1 : after - 1]:
+            rows = "".join(f"<row>{line.cells}</row>" if line.cells else "<row/>" for line in page.lines)
+            lines.append(f"  <page>{rows}</page>")
+        lines.append(" </section></volume>")
+    lines += [" </body>", "</pef>", ""]
     return "\n".join(lines).encode("utf-8")
 
 

@@ -8,15 +8,20 @@ published replies show the rule (BF); "choice" marks what the rules leave open.
 from __future__ import annotations
 
 from dataclasses import replace
+from decimal import Decimal
+from xml.etree import ElementTree
 
 import pytest
 
+from handouts.braille import pef
 from handouts.braille.codes import find_code
 from handouts.braille.layout import lay_out
 from handouts.braille.pages import Paper, Volume
 from handouts.handout import (
+    Bar,
     Block,
     Caution,
+    Chart,
     Handout,
     Heading,
     Item,
@@ -348,3 +353,59 @@ def test_other_codes_have_their_own_words(name: str) -> None:
     assert entries[0].print == told
     # Dot 3 leads to the page number, as in the braille edition of the French code.
     assert "''" in ascii_of(entries[1].cells)
+
+
+# --- charts and volumes ------------------------------------------------------
+
+
+def test_a_chart_is_told_and_drawn_for_the_finger() -> None:
+    # Choice: a value in words, below it a bar of 7s; the largest fills the line.
+    bars = tuple(Bar(line(day), Decimal(value), line(f"{value} kg")) for day, value in (("May", 8), ("June", 16)))
+    assert _set(Chart(line("Squat"), line("It rose."), bars)) == [
+        "",
+        "    ,SQUAT",
+        "  ,X ROSE4",
+        "",
+        ",MAY3 #H KG",
+        "7" * 15,
+        ",JUNE3 #AF KG",
+        "7" * 30,
+    ]
+
+
+def _long_sheet() -> Handout:
+    blocks = tuple(
+        block
+        for number in range(1, 9)
+        for block in (Heading(2, line(f"Exercise {number}"), f"e{number}"), *_numbered(14))
+    )
+    return _sheet(*blocks)
+
+
+@pytest.mark.parametrize("both_sides", [False, True])
+def test_a_long_sheet_is_split_into_volumes_at_its_sections(both_sides: bool) -> None:
+    # BANA 2011, appendix E: on both-sided paper a volume starts on a right-hand page.
+    whole = lay_out(_long_sheet(), UEB, Paper(30, 12, both_sides=both_sides))
+    volume = lay_out(_long_sheet(), UEB, Paper(30, 12, both_sides=both_sides, volume_pages=8))
+    assert whole.parts == (1,) and len(whole.pages) > 8
+    assert len(volume.parts) >= 2
+    if both_sides:
+        assert all(first % 2 for first in volume.parts)
+    pages = _pages(volume)
+    count = "#" + "ABCDEFGHI"[len(volume.parts) - 1]
+    for number, first in enumerate(volume.parts, 1):
+        lines = [one.strip() for one in pages[first - 1]]
+        assert ",PLAN" in lines and f",VOLUME #{'ABCDEFGHI'[number - 1]} ( {count}" in lines
+    # A section stays whole, and the contents list leads to the right pages still.
+    places = {place.words: place.page for place in volume.headings if place.level == 2}
+    assert len(places) == 8
+    entries = [ascii_of(one.cells) for page in volume.pages for one in page.lines if one.role == "contents"]
+    numbers = [entry.rsplit("#", 1)[1] for entry in entries if '""' in entry]
+    assert numbers == ["".join("JABCDEFGHI"[int(digit)] for digit in str(page)) for page in places.values()]
+
+
+def test_volumes_are_volumes_in_a_pef_file() -> None:
+    volume = lay_out(_long_sheet(), UEB, Paper(30, 12, volume_pages=8))
+    root = ElementTree.fromstring(pef.write(volume))
+    found = [len(list(one.iter(f"{{{pef.NAMESPACE}}}page"))) for one in root.iter(f"{{{pef.NAMESPACE}}}volume")]
+    assert len(found) == len(volume.parts) and sum(found) == len(volume.pages)
