@@ -47,7 +47,7 @@ def explained_after(sentence: Sentence, last: int, reach: int = 9, size: bool = 
     if counts and not apposed:
         reach = 4
     for near in range(place, min(count, place + reach)):
-        if near > place and (words[near] in _STOPS or counts and words[near] == ","):
+        if near > place and (words[near] in _STOPS or (counts and words[near] == ",")):
             return False
         if classes[near] & _PLACE and words[near] not in _TOO_WIDE and (near > place or classes[near] & LEXICON.bits["unit"]):
             return True

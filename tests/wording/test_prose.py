@@ -1,5 +1,7 @@
 """What the checker reads of a Markdown text, and whether its offsets are the author's."""
 
+import itertools
+
 import pytest
 
 from handouts.wording import check_text
@@ -86,7 +88,7 @@ def test_a_line_without_an_end_is_cut_into_pieces_of_bounded_length():
     text = "word " * 5000
     spans = list(sentence_spans(text))
     assert spans[0][0] == 0 and spans[-1][1] == len(text)
-    assert all(one[1] == other[0] for one, other in zip(spans, spans[1:], strict=False))
+    assert all(one[1] == other[0] for one, other in itertools.pairwise(spans))
     assert max(end - start for start, end in spans) <= LONGEST_SENTENCE
 
 

@@ -528,11 +528,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
             if not _stands_alone(sentence, first, last):
                 continue
-        elif note == "watching" and not _watching(sentence, first):
-            continue
-        elif note in ("watch", "watching", "perceived") and _not_asked(sentence, first):
-            continue
-        elif note == "unlike" and words[first] == "like" and not _negated(sentence, first):
+        elif (note == "watching" and not _watching(sentence, first)) or (note in ("watch", "watching", "perceived") and _not_asked(sentence, first)) or (note == "unlike" and words[first] == "like" and not _negated(sentence, first)):
             continue
         yield first, last
 
@@ -577,27 +573,27 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
             following = words[place : place + 3]
             if _OF_THE_READER & set(following[:2]) or (following[:2] and following[0] == "the" and following[1] in _INSIDE):
                 return True
-            if asked == "how" and following and following[0] in ("far", "long", "well", "quickly", "soon", "warm", "good", "that") or following[:2] == ["i", "mean"]:
+            if (asked == "how" and following and following[0] in ("far", "long", "well", "quickly", "soon", "warm", "good", "that")) or following[:2] == ["i", "mean"]:
                 return True
             if asked == "how" and "can" in words[max(0, first - 1) : last] and following[:1] == ["that"]:
                 return True
-        if "your" in words[last : last + 4] and "happens" in inside or inside[:1] == ["look"] and "you" in words[last : last + 3]:
+        if ("your" in words[last : last + 4] and "happens" in inside) or (inside[:1] == ["look"] and "you" in words[last : last + 3]):
             return True
         if inside[-1] == "me" and after in ("again", "in", "on", "at", "tomorrow", "after", "next", "before"):
             return True
-        if inside[-1:] == ["see"] and (after == "," and before == "you" or before == "'s"):
+        if inside[-1:] == ["see"] and ((after == "," and before == "you") or before == "'s"):
             return True
         if inside == ["watch"] and after == "it" and words[last + 1 : last + 2] not in (["again"], ["once"], ["done"], ["go"], ["closely"], ["first"], ["as"], ["carefully"], ["happen"]):
             return True
         if inside == ["watch"] and after == "what" and "you" in words[last : last + 3]:
             return True
-    if inside[-1] in ("show", "shows", "showed", "shown") or inside[-1:] in (["you"], ["them"], ["the"]) and "show" in inside:
+    if inside[-1] in ("show", "shows", "showed", "shown") or (inside[-1:] in (["you"], ["them"], ["the"]) and "show" in inside):
         rest = words[last : last + 2]
         person = after in ("you", "them", "him", "her", "us", "everyone")
         target = rest[1] if person and len(rest) > 1 else after
         if target in _ESCORT or "results" in words[last : last + 3]:
             return True
-        if inside[0] in ("he", "she", "they") and after not in ("you", "us", "how", "it", "me", "this", "that", "the", "what", ".", ",") or after in ("nothing", "courage"):
+        if (inside[0] in ("he", "she", "they") and after not in ("you", "us", "how", "it", "me", "this", "that", "the", "what", ".", ",")) or after in ("nothing", "courage"):
             return True
     if inside[0] in ("follow", "following") and {"ear", "sound", "voice", "tether", "bell"} & set(words[last : last + 5]):
         return True
@@ -605,10 +601,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] == "watch" and before == "not":
         return True
-    if inside == ["as", "they", "are"] or after in ("some", "most", "others") and inside[-1] == "showed" or before == "it" and inside[0] == "shows":
+    if inside == ["as", "they", "are"] or (after in ("some", "most", "others") and inside[-1] == "showed") or (before == "it" and inside[0] == "shows"):
         return True
     if inside[0] in ("copy", "follow", "following", "shadow") and "me" in inside:
-        if after in ("in", "so", "?", "on", "for", "home") or inside[0] == "following" and after == "?":
+        if after in ("in", "so", "?", "on", "for", "home") or (inside[0] == "following" and after == "?"):
             return True
     if "with" in inside and inside[-1] == "me" and (_SPEECH & set(words[max(0, first - 3) : last]) or after in ("tomorrow", "today")):
         return True
@@ -658,7 +654,7 @@ def _watching(sentence: Sentence, place: int) -> bool:
     head = following[0]
     if head in ("it", "this", "again", "closely", "carefully", "once", "one", "and", "as", "while", "how", "what", "where", "first", "until", "then", "now", ",", "both", "another"):
         return not (head == "it" and len(following) > 1 and following[1] in ("!", "on", "with", "if", "when", ".", "there")) and "space" not in following and not (
-            head == "where" and "your" in following or head == "how" and {"you", "your"} & set(following)
+            (head == "where" and "your" in following) or (head == "how" and {"you", "your"} & set(following))
         ) and not (head in ("one", "both") and {"knee", "foot"} & set(following))
     if head in _CARE:
         return False

@@ -1,5 +1,6 @@
 """The kind "looks-only": a thing is told apart only by colour, shine or printed mark."""
 
+import itertools
 from collections.abc import Iterator
 
 from handouts.wording.grammar import Phrases
@@ -151,9 +152,9 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     noun_class = classes[near] if near < count else 0
     chosen = before in _PICK or bool(place and classes[place - 1] & (_NUMBER | LEXICON.bits["poss"] | _LOOK)) or (place > 1 and words[place - 2] in _PICK)
     shy = word in _SHY
-    if noun in _ONE or noun_class & _THING and not (noun_class & _BODY and not noun_class & _KIT):
+    if noun in _ONE or (noun_class & _THING and not (noun_class & _BODY and not noun_class & _KIT)):
         if noun in ("size", "kind", "sort", "type", "version", "set", "side", "part", "bit", "half", "end", "two") and shy:
-            if not (word in ("painted", "printed", "coloured", "colored") or near + 1 < count and words[near + 1] == "of"):
+            if not (word in ("painted", "printed", "coloured", "colored") or (near + 1 < count and words[near + 1] == "of")):
                 return 0
         if noun == "face" and before != "its":
             return 0
@@ -175,14 +176,14 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     kit_near = any(bits & _KIT for bits in classes) or any(LEXICON.of(word) & _KIT for word in sentence.earlier)
     if before in ("the", "whichever", "'s", "is") and after == "of" and word.endswith(("er", "est")):
         return place + 1
-    if before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which") or (before == "shade" and word.endswith("er")):
+    if (before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which")) or (before == "shade" and word.endswith("er")):
         return place + 1
     if word in _PLURALS:
         return place + 1 if chosen or before in ("use", "take", "grab", "load", "with", "to", "on") else 0
     if not shy or word == "orange":
         if before in _BARE and ends and after not in ("and",) and (kit_near or before in ("take", "use", "grab", "try", "to")):
             return place + 1 if not (before == "to" and place > 1 and words[place - 2] in ("go", "goes", "turn", "turns", "changes", "from", "white")) else 0
-        if place == 0 and after == "for" or before in (",", "and", "but", "or") and looks > 1 and after in ("for", "if", "when"):
+        if (place == 0 and after == "for") or (before in (",", "and", "but", "or") and looks > 1 and after in ("for", "if", "when")):
             return place + 1
     if before in ("is", "are", "'s") and kit_near and after in ("where", "if", "for") and not shy:
         return place + 1
@@ -236,7 +237,7 @@ def _felt(sentence: Sentence, place: int) -> bool:
         return any(word in _FELT or word in _MOST or word in _FELT_INSIDE or "-" in word or word.endswith("most") for word in words[max(0, place - 6) : place - 3])
     if any(word in _FELT for word in near):
         return True
-    if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in zip(near, near[1:], strict=False)):
+    if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in itertools.pairwise(near)):
         return True
     if any(word in _MOST for word in words[max(0, place - 4) : place + 4]):
         return True

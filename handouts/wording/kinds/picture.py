@@ -155,7 +155,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if note == "numbered":
             number = words[last - 1]
-            if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (number.isdigit() or words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0 or len(number) == 1 and number != "a"):
+            if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (number.isdigit() or (words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0) or (len(number) == 1 and number != "a")):
                 continue
             if number == "a" and words[first] not in ("fig", "figure", "diagram", "image", "photo"):
                 continue
@@ -196,7 +196,7 @@ def _unwanted(words: list[str], first: int) -> bool:
     return (
         before[-1:] in (("no",), ("without",))
         or before in _UNWANTED
-        or inside in ("a", "the", "any") and bool({"need", "without", "forget", "ignore"} & set(before))
+        or (inside in ("a", "the", "any") and bool({"need", "without", "forget", "ignore"} & set(before)))
     )
 
 
@@ -208,7 +208,7 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     inside = words[first:last]
     if "'s" in inside:
         return False
-    if {"mind", "imagine", "imagination", "head"} & set(words[last:]) and noun in ("picture", "image", "map", "drawing") or {"mind", "imagine"} & set(words):
+    if ({"mind", "imagine", "imagination", "head"} & set(words[last:]) and noun in ("picture", "image", "map", "drawing")) or {"mind", "imagine"} & set(words):
         return True
     if {"taped", "pinned", "stuck", "glued", "inside"} & set(words):
         return False
@@ -223,7 +223,7 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if noun in ("recording", "recordings") and words[first - 1] not in ("pause", "play", "watch", "see", "rewind", "stop"):
         return not any(bits & LEXICON.mask("body", "me") for bits in sentence.classes[last:])
-    if noun in ("picture", "pictures") and (after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") and not {"move", "moves", "exercise", "stretch", "pose", "shape", "step", "position", "grip", "each", "it", "one"} & set(words[last : last + 5]) or "what" in words[first - 1 : first]):
+    if noun in ("picture", "pictures") and ((after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") and not {"move", "moves", "exercise", "stretch", "pose", "shape", "step", "position", "grip", "each", "it", "one"} & set(words[last : last + 5])) or "what" in words[first - 1 : first]):
         return True
     if noun in ("clip", "clips"):
         return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "on", "that", "round")
@@ -244,14 +244,12 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     if noun in ("slide", "slides"):
         if noun == "slide" and words[first] == "the" and not ({"show", "shows", "screen", "has", "says", "next", "behind", "projector", "presentation", "deck", "title", "up"} & set(words)):
             return True
-        return words[first] in _MOVED or after in ("of", "and", "is", "back") and not sentence.earlier or noun == "slides" and words[first] != "the"
+        return words[first] in _MOVED or (after in ("of", "and", "is", "back") and not sentence.earlier) or (noun == "slides" and words[first] != "the")
     if noun in ("monitor", "display", "monitors", "displays"):
         return bool(_SPOKEN & set(words)) or "loud" in words
     if noun in ("anatomical", "x-ray"):
         return True
-    if noun in ("graphic", "graphics", "reel", "reels", "poster", "posters") and after in ("detail", "designer", "off", "paint"):
-        return True
-    return False
+    return bool(noun in ("graphic", "graphics", "reel", "reels", "poster", "posters") and after in ("detail", "designer", "off", "paint"))
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:

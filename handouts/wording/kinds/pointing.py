@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
-from handouts.wording.landmarks import explained, explained_after
+from handouts.wording.landmarks import explained
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import PAUSES, Sentence
 
@@ -161,9 +161,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for first, last, note in _PHRASES.find(sentence):
         if not _TESTS[note](sentence, first, last) or _said_next(sentence, first, last):
             continue
-        if note == "thing" and sentence.words[last : last + 1] == [","]:
-            yield first, last
-        elif not explained(sentence, first, last, size=note in ("size", "strong")):
+        if (note == "thing" and sentence.words[last : last + 1] == [","]) or not explained(sentence, first, last, size=note in ("size", "strong")):
             yield first, last
 
 
@@ -201,7 +199,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
-    if first and {"nobody", "no-one", "nobody's"} & set(words[max(0, first - 6) : first]) and "here" == word:
+    if first and {"nobody", "no-one", "nobody's"} & set(words[max(0, first - 6) : first]) and word == "here":
         return False
     if before in ("going", "on") and prefix[:1] in (["on"], ["in"]):
         return False
@@ -236,9 +234,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
             return False
         if before in ("am", "will") or (before == "be" and first > 1 and words[first - 2] in ("will", "'ll", "i")):
             return False  # "I'll be right over there"
-        if prefix == ["almost"] or prefix == ["just"] and after in ("to",):
-            return False
-        return True
+        return not (prefix == ["almost"] or (prefix == ["just"] and after in ("to",)))
     # bare: a hand-verb with its object, and the clause ends there
     if after not in _ENDS and last < len(words):
         return False
@@ -272,7 +268,7 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     after_class = classes[last] if last < len(words) else 0
     if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader") or after in ("from", "off", "each", "every", "when", "if", "today", "now", "please", "yet", "only")):
         return False
-    if after == "into" or after == "from" and not first:
+    if after == "into" or (after == "from" and not first):
         return False
     if dim == "much" and after in ("of",):
         return False
@@ -298,7 +294,7 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
         return True
     before = words[first - 1] if first else "."
     after = words[last] if last < len(words) else "."
-    if before == "it" and words[max(0, first - 3) : first - 1] in (["look", "at"], ["put"]) or words[max(0, first - 3) : first] == ["look", "at", "it"]:
+    if (before == "it" and words[max(0, first - 3) : first - 1] in (["look", "at"], ["put"])) or words[max(0, first - 3) : first] == ["look", "at", "it"]:
         return False
     if before in (".", "!", "?", ",", ";", ":", "—") or not first:
         return False
@@ -357,7 +353,7 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if not prefix and before in (".", ",", "!", "?", ";", ":") and last < len(words) and words[last] not in PAUSES:
         return False
-    if not first and last < len(words) and words[last] not in PAUSES or after == "of" and last + 1 < len(words) and words[last + 1] in ("you", "us", "them"):
+    if (not first and last < len(words) and words[last] not in PAUSES) or (after == "of" and last + 1 < len(words) and words[last + 1] in ("you", "us", "them")):
         return False
     if noun.rstrip("s") in ("end", "side", "corner") and words[this] == "that" and any(bits & LEXICON.mask("surface", "room") for bits in classes[:first]):
         return False

@@ -272,7 +272,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first] in ("where", "when", "until", "once", "till") and "hand" in words[first:last] and not {"clock", "timer", "dial", "gauge", "watch", "minute", "second", "stopwatch", "big", "long"} & set(words):
             continue
-        if words[first] in ("read", "reads") and {"you", "me", "them"} & set(words[first:last]) or words[first : first + 3] == ["in", "plain", "sight"]:
+        if (words[first] in ("read", "reads") and {"you", "me", "them"} & set(words[first:last])) or words[first : first + 3] == ["in", "plain", "sight"]:
             continue
         if words[first:last] == ["spot", "the"] and "tired" in words:
             continue

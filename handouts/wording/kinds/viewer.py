@@ -165,9 +165,9 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, _ in _PHRASES.find(sentence):
-        if words[last : last + 1] == ["man"] or "from" in words[max(0, first - 1) : first] and "family" in words:
+        if words[last : last + 1] == ["man"] or ("from" in words[max(0, first - 1) : first] and "family" in words):
             continue
-        if words[first] in ("give", "lend") and words[last - 1 : last] == ["hand"] or words[first] == "on" and first == 0 and words[last : last + 1] == [","]:
+        if (words[first] in ("give", "lend") and words[last - 1 : last] == ["hand"]) or (words[first] == "on" and first == 0 and words[last : last + 1] == [","]):
             continue
         if words[first : last + 1] == ["in", "my", "direction", "of"]:
             continue

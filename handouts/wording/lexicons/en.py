@@ -13,7 +13,7 @@ def _words(text: str) -> list[str]:
 
 def _nouns(text: str) -> list[str]:
     """Each noun and its plural."""
-    forms = []
+    forms: list[str] = []
     for noun in text.split():
         forms.append(noun)
         if noun.endswith(("s", "x", "z", "ch", "sh")):
@@ -33,7 +33,7 @@ _DOUBLED = frozenset(
 
 def _verbs(text: str) -> list[str]:
     """Each regular verb in its four forms, doubled last letters included."""
-    forms = []
+    forms: list[str] = []
     for verb in text.split():
         stem = verb + verb[-1] if verb in _DOUBLED else verb
         if verb.endswith("e"):
@@ -49,15 +49,7 @@ def _verbs(text: str) -> list[str]:
 
 # --- people ---------------------------------------------------------------------------------------------------------
 
-_ROLES = _nouns(
-    "instructor coach trainer teacher therapist physio physiotherapist leader demonstrator model presenter assistant"
-    " tutor guide helper colleague expert pro professional athlete dancer swimmer runner lifter rower climber gymnast"
-    " skater boxer yogi neighbour neighbor partner buddy mate friend teammate captain choreographer midwife nurse"
-    " sensei sifu guru master mentor staff volunteer student pupil client member class group team crew line row"
-    " person guy lady girl boy bloke lad lass fella chap gentleman lady kid child man woman fellow dude gal star"
-    " daughter son sister brother mum mom dad wife husband nephew niece cousin aunt uncle grandson granddaughter"
-    " carer caregiver companion opponent leader-in-front front-row somebody whoever someone everyone everybody others rest"
-) + ["men", "women", "children", "people", "folk", "folks", "ladies", "guys"]
+_ROLES = [*_nouns("instructor coach trainer teacher therapist physio physiotherapist leader demonstrator model presenter assistant" " tutor guide helper colleague expert pro professional athlete dancer swimmer runner lifter rower climber gymnast" " skater boxer yogi neighbour neighbor partner buddy mate friend teammate captain choreographer midwife nurse" " sensei sifu guru master mentor staff volunteer student pupil client member class group team crew line row" " person guy lady girl boy bloke lad lass fella chap gentleman lady kid child man woman fellow dude gal star" " daughter son sister brother mum mom dad wife husband nephew niece cousin aunt uncle grandson granddaughter" " carer caregiver companion opponent leader-in-front front-row somebody whoever someone everyone everybody others rest"), "men", "women", "children", "people", "folk", "folks", "ladies", "guys"]
 
 # --- the body -------------------------------------------------------------------------------------------------------
 
@@ -78,35 +70,11 @@ _BODY = (
 
 # --- things ---------------------------------------------------------------------------------------------------------
 
-_SURFACES = _nouns(
-    "floor ground mat carpet rug wall door doorway doorframe doorpost door-frame ceiling chair seat seat-back backrest chairback armrest"
-    " stool bench table desk worktop counter countertop sink bath bathtub tub bed sofa couch settee armchair cushion pillow stair"
-    " step rail handrail banister grab-rail bar barre pole post pillar column rack frame upright edge corner rim kerb curb"
-    " block brick box platform step-board wedge foam roller bolster towel blanket strap loop rope ring pulley cable handle"
-    " grip lever pin pedal saddle handlebar footplate footrest pad stop stopper safety rung ladder cone hurdle marker board"
-    " skirting skirting-board baseboard radiator windowsill sill shelf ledge fence tree poolside deck grass turf gravel track"
-    " threshold tile windowpane pane cupboard drawer fridge"
-) + ["stairs", "shelves", "safeties"]
+_SURFACES = [*_nouns("floor ground mat carpet rug wall door doorway doorframe doorpost door-frame ceiling chair seat seat-back backrest chairback armrest" " stool bench table desk worktop counter countertop sink bath bathtub tub bed sofa couch settee armchair cushion pillow stair" " step rail handrail banister grab-rail bar barre pole post pillar column rack frame upright edge corner rim kerb curb" " block brick box platform step-board wedge foam roller bolster towel blanket strap loop rope ring pulley cable handle" " grip lever pin pedal saddle handlebar footplate footrest pad stop stopper safety rung ladder cone hurdle marker board" " skirting skirting-board baseboard radiator windowsill sill shelf ledge fence tree poolside deck grass turf gravel track" " threshold tile windowpane pane cupboard drawer fridge"), "stairs", "shelves", "safeties"]
 
-_KIT = _nouns(
-    "dumbbell kettlebell bell barbell bar weight plate disc disk band tube loop ball rope ring strap handle cable pulley machine"
-    " bench box block brick mat roller bolster towel pole stick dowel broomstick broom bottle tin can bag sandbag backpack rucksack"
-    " medicine-ball med-ball bosu board wobble-board disc slider glider noodle float kickboard paddle oar blade skipping-rope"
-    " cushion pillow chair stool cone hurdle ladder step marker hoop beanbag racket glove mitt wrap belt collar clip carabiner"
-    " pin lever knob dial button switch catch hook anchor peg pad seat saddle pedal sled tyre tire vest bib putty peanut"
-    " wheel stepper treadmill rower erg bike elliptical trampoline rebounder parallette wall-bar hold grip jug crimp"
-    " tub bucket crate basket rack stack tape sock slipper shoe trainer end side line square circle dot spot cross stripe star sticker"
-    " mark label tag blanket sheet rug tile scarf ribbon flag pen card folder sleeve cuff foam sponge bungee cord string ankle-strap"
-    " tubing key fob remote bandage spring hose string cloth curtain barrel ramp tunnel net goal boulder route target stop sock dressing splint brace rim stud peg bolt nut screw wire lead plug cone"
-    " stirrup rein sail boat kayak canoe cox seat-belt buckle armband wristband headband bangle whistle trolley rake spade hoe ladle spoon cup plate bowl lid saucer"
-    " strip sash fin flipper lino logo putty cap snorkel paddle floater woggle sandbell dome spikeball hedgehog tube-band mini-band quoit skittle baton bucket"
-    " handle-end one pair set door doorway chalk lane rope-end tie thread stitch patch flap panel tin jar mug cup lid"
-) + ["ones", "shelves", "pairs", "weights", "sixes", "twos", "threes", "fives", "tens"]
+_KIT = [*_nouns("dumbbell kettlebell bell barbell bar weight plate disc disk band tube loop ball rope ring strap handle cable pulley machine" " bench box block brick mat roller bolster towel pole stick dowel broomstick broom bottle tin can bag sandbag backpack rucksack" " medicine-ball med-ball bosu board wobble-board disc slider glider noodle float kickboard paddle oar blade skipping-rope" " cushion pillow chair stool cone hurdle ladder step marker hoop beanbag racket glove mitt wrap belt collar clip carabiner" " pin lever knob dial button switch catch hook anchor peg pad seat saddle pedal sled tyre tire vest bib putty peanut" " wheel stepper treadmill rower erg bike elliptical trampoline rebounder parallette wall-bar hold grip jug crimp" " tub bucket crate basket rack stack tape sock slipper shoe trainer end side line square circle dot spot cross stripe star sticker" " mark label tag blanket sheet rug tile scarf ribbon flag pen card folder sleeve cuff foam sponge bungee cord string ankle-strap" " tubing key fob remote bandage spring hose string cloth curtain barrel ramp tunnel net goal boulder route target stop sock dressing splint brace rim stud peg bolt nut screw wire lead plug cone" " stirrup rein sail boat kayak canoe cox seat-belt buckle armband wristband headband bangle whistle trolley rake spade hoe ladle spoon cup plate bowl lid saucer" " strip sash fin flipper lino logo putty cap snorkel paddle floater woggle sandbell dome spikeball hedgehog tube-band mini-band quoit skittle baton bucket" " handle-end one pair set door doorway chalk lane rope-end tie thread stitch patch flap panel tin jar mug cup lid"), "ones", "shelves", "pairs", "weights", "sixes", "twos", "threes", "fives", "tens"]
 
-_MARKS_ON_THINGS = _nouns(
-    "line stripe cross square circle dot spot tape mark arrow triangle star x footprint footmark number letter logo sticker"
-    " grid box lane tile border edge edging band ring stitching seam dash patch panel pattern rectangle diamond"
-) + ["markings", "lettering", "lines", "sticky-tape"]
+_MARKS_ON_THINGS = [*_nouns("line stripe cross square circle dot spot tape mark arrow triangle star x footprint footmark number letter logo sticker" " grid box lane tile border edge edging band ring stitching seam dash patch panel pattern rectangle diamond"), "markings", "lettering", "lines", "sticky-tape"]
 
 _ROOM = _nouns(
     "pillar column post door doorway window wall corner fence tree bench cone marker flag hall gate goal goalpost net lamp-post"
@@ -117,12 +85,7 @@ _ROOM = _nouns(
 
 # --- measures -------------------------------------------------------------------------------------------------------
 
-_UNITS = _nouns(
-    "cm centimetre centimeter mm millimetre millimeter metre meter m inch inche yard km kilometre mile degree hour o'clock"
-    " hand handspan hand-width hand's-width hand's-breadth finger fingerwidth finger-width thumb palm span fist stride"
-    " forearm hole notch knot click rung stop setting shoulder-width hip-width arm's-length shoelength foot-length quarter third half halfway"
-    " foot-width fist-width body-length head-width"
-) + ["feet", "foot", "inches", "o'clock", "right-angle", "ninety", "forty-five", "halfway", "midway", "lengths", "widths", "length", "width", "breadth"]
+_UNITS = [*_nouns("cm centimetre centimeter mm millimetre millimeter metre meter m inch inche yard km kilometre mile degree hour o'clock" " hand handspan hand-width hand's-width hand's-breadth finger fingerwidth finger-width thumb palm span fist stride" " forearm hole notch knot click rung stop setting shoulder-width hip-width arm's-length shoelength foot-length quarter third half halfway" " foot-width fist-width body-length head-width"), "feet", "foot", "inches", "o'clock", "right-angle", "ninety", "forty-five", "halfway", "midway", "lengths", "widths", "length", "width", "breadth"]
 
 _NUMBERS = _words(
     "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen twenty thirty forty fifty sixty"
