@@ -11,6 +11,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
+from types import MappingProxyType
 from typing import Literal
 
 from handouts.amounts import KILOGRAMS_PER_POUND, Mass, MassUnit, Pieces
@@ -91,6 +93,7 @@ def _number(plates: Iterable[Pieces]) -> int:
     return sum(plate.count for plate in plates)
 
 
+@lru_cache(maxsize=64)  # the same kit is asked for every exercise and every line of a log
 def weights_there(kit: Kit, count: Literal[1, 2]) -> Mapping[Mass, tuple[Pieces, ...]]:
     """All weights that can be held, lightest first: dumbbells and handles.
 
@@ -105,7 +108,7 @@ def weights_there(kit: Kit, count: Literal[1, 2]) -> Mapping[Mass, tuple[Pieces,
             if total not in found or _number(plates) < _number(found[total]):
                 found[total] = plates
     found |= dict.fromkeys(usable(kit.dumbbells, count), ())
-    return {mass: found[mass] for mass in sorted(found, key=_heaviness)}
+    return MappingProxyType({mass: found[mass] for mass in sorted(found, key=_heaviness)})
 
 
 def choose_band(bands: Sequence[Band], most: Mass) -> Band | None:

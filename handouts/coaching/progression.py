@@ -78,15 +78,15 @@ class Standing:
 class Proposal:
     """What to ask for next, and why.
 
-    move: "raise" and "more reps" are harder, "step back" and "less" easier;
-        "hold" keeps all as it is, "ask" too, since something is unknown.
+    move: "raise" and "more reps" are harder, "step back" is easier; "hold"
+        keeps all as it is, "ask" too, since something is unknown.
     rule: its name in the table.
     load, goal: to be asked for; as they were where they stay.
     why: a full sentence that names the lines of the log.
     warning: what the trainer should weigh, a full sentence, or "".
     """
 
-    move: Literal["raise", "more reps", "hold", "ask", "step back", "less"]
+    move: Literal["raise", "more reps", "hold", "ask", "step back"]
     rule: str
     load: Mass | None
     goal: Goal | None
@@ -96,10 +96,6 @@ class Proposal:
     @property
     def harder(self) -> bool:
         return self.move in ("raise", "more reps")
-
-    @property
-    def easier(self) -> bool:
-        return self.move in ("step back", "less")
 
 
 # --- arithmetic ------------------------------------------------------------------
@@ -139,13 +135,12 @@ def next_heavier(weights: Sequence[Mass], load: Mass) -> Mass | None:
 
 def stepped_back(weights: Sequence[Mass], load: Mass) -> Mass | None:
     """The heaviest weight that is 10 to 20 per cent lighter, else the nearest
-    lighter one; None when there is none."""
+    that is not more than 20 lighter; None when there is none."""
     most = Fraction(load.kilograms) * (100 - number("step back", "least")) / 100
     least = Fraction(load.kilograms) * (100 - number("step back", "most")) / 100
-    lighter = [mass for mass in weights if Fraction(mass.kilograms) <= most and mass.kilograms < load.kilograms]
-    within = [mass for mass in lighter if Fraction(mass.kilograms) >= least]
-    nearest = within or lighter or [mass for mass in weights if mass.kilograms < load.kilograms]
-    return max(nearest, key=lambda mass: mass.kilograms, default=None)
+    near = [mass for mass in weights if least <= Fraction(mass.kilograms) < Fraction(load.kilograms)]
+    within = [mass for mass in near if Fraction(mass.kilograms) <= most]
+    return max(within or near, key=lambda mass: mass.kilograms, default=None)
 
 
 # --- the proposal ----------------------------------------------------------------
@@ -183,6 +178,8 @@ def propose(standing: Standing, aim: Aim, day: datetime.date, nothing_harder: st
     if not run:
         told = f"{_cite(standing, last)} is of {last.load}" if last.load != standing.load else _cite(standing, last)
         return _hold(standing, "two for two", f"{told}, and was not done as the sheet asks now")
+    if standing.usual is not None and standing.goal[1] < standing.usual[1]:
+        return _goal_back(standing, run)
     return _more_reps(standing, run) if aim == "more-reps" else _heavier(standing, run)
 
 
@@ -235,7 +232,8 @@ def _after_break(standing: Standing, day: datetime.date) -> Proposal | None:
 def _after_misses(standing: Standing) -> Proposal | None:
     if standing.goal is None or standing.load is None:
         return None
-    bottom = usual_bottom(standing.goal)[0]
+    # A goal that was raised for the next weight is no measure of a miss.
+    bottom = min(usual_bottom(goal)[0] for goal in (standing.goal, standing.usual) if goal is not None)
     needed = number("misses", "sessions")
     latest = standing.did[-needed:]
     missed = [one for one in latest if one.load == standing.load and one.counts and one.reps and min(one.reps) < bottom]
@@ -249,7 +247,7 @@ def _after_misses(standing: Standing) -> Proposal | None:
 
 def _easier(standing: Standing) -> Proposal:
     if standing.load is None:
-        return Proposal("less", "step back", None, standing.goal, "easier is asked for, and no weight is held: one set less.")
+        return _hold(standing, "step back", "easier is asked for, and no weight; take a set out by hand")
     return _back(standing, standing.load, "step back", "easier is asked for")
 
 
@@ -257,20 +255,43 @@ def _back(standing: Standing, load: Mass, rule: str, why: str) -> Proposal:
     """A step back from a weight; where it was taken already, all stays."""
     lighter = stepped_back(standing.weights, load)
     if lighter is None:
-        return Proposal("less", rule, standing.load, standing.goal, f"{why}; there is no lighter weight, so one set less.")
+        return _fewer_reps(standing, load, rule, why)
     if standing.load is not None and standing.load.kilograms <= lighter.kilograms:
         return _hold(standing, rule, f"{why}; {standing.load} is a step back from {load} already")
-    goal = standing.goal
-    if goal is not None and not standing.goal_stays and standing.usual != usual_bottom(goal):
-        goal = standing.usual  # it was raised for the heavier weight
+    goal = standing.goal if standing.goal_stays else standing.usual
     down = _percent(-step_up(load, lighter))
     return Proposal("step back", rule, lighter, goal, f"{why}; {lighter} is {down} lighter than {load}.")
 
 
+def _fewer_reps(standing: Standing, load: Mass, rule: str, why: str) -> Proposal:
+    """The step back where no weight is near enough below."""
+    goal, usual = standing.goal, standing.usual
+    none = f"{why}; no weight is up to {number('step back', 'most')} % lighter than {load}"
+    if goal is None or usual is None or standing.goal_stays:
+        return _hold(standing, rule, f"{none}, and its goal is not changed here; make it easier by hand")
+    if standing.load is not None and standing.load.kilograms < load.kilograms:
+        return _hold(standing, rule, f"{why}; {standing.load} is a step back from {load} already")
+    lower = (max(1, usual[0] * 2 // 3), max(1, usual[1] * 2 // 3))
+    if goal[1] <= lower[1]:
+        return _hold(standing, rule, f"{none}, and the goal of {_told(goal)} is low already")
+    return Proposal("step back", rule, standing.load, lower, f"{none}, so {_told(lower)} repetitions in place of {_told(goal)}.")
+
+
+def _goal_back(standing: Standing, run: tuple[Did, ...]) -> Proposal:
+    """A goal that was lowered comes back once its top was reached."""
+    goal, usual, done = standing.goal, standing.usual, run[-1].last
+    assert goal is not None and usual is not None and done is not None
+    told = f"the last set had {done} in {_cite(standing, run[-1])}"
+    if done < goal[1]:
+        return _hold(standing, "step back", f"{told}, and {goal[1]} brings the usual goal back")
+    return Proposal("more reps", "step back", standing.load, usual, f"{told}, so the usual goal of {_told(usual)} comes back.")
+
+
 def _heavier(standing: Standing, run: tuple[Did, ...]) -> Proposal:
     """The next weight, where it was earned; repetitions first, where it is far."""
-    load, goal, usual = standing.load, standing.goal, standing.usual
-    assert load is not None and goal is not None and usual is not None
+    load, goal = standing.load, standing.goal
+    assert load is not None and goal is not None and standing.usual is not None
+    usual = usual_bottom(standing.usual)
     heavier = next_heavier(standing.weights, load)
     most = number("repetitions first", "most")
     if heavier is None:
@@ -299,8 +320,9 @@ def _heavier(standing: Standing, run: tuple[Did, ...]) -> Proposal:
 
 
 def _raised(standing: Standing, latest: Sequence[Did], heavier: Mass, threshold: int) -> Proposal:
-    load, usual = standing.load, standing.usual
-    assert load is not None and usual is not None
+    load = standing.load
+    assert load is not None and standing.usual is not None
+    usual = usual_bottom(standing.usual)
     step = step_up(load, heavier)
     weakest = min(one.last or 0 for one in latest)
     allowed = float(reps_allowed(load, weakest, heavier))

@@ -30,6 +30,7 @@ class Lifted:
     reps: of each set that was told.  sets: how many the sheet asked for.
     metres: walked with the weight, all sets together; 0 where none were told.
     line: in the log.
+    alone: whether the other side has its turn too, and was not logged.
     """
 
     day: datetime.date
@@ -42,11 +43,12 @@ class Lifted:
     sets: int
     metres: int
     line: int
+    alone: bool = False
 
     @property
     def whole(self) -> bool:
-        """Whether every set that the sheet asked for was told."""
-        return bool(self.reps) and len(self.reps) >= self.sets
+        """Whether every set that the sheet asked for was told, of both sides."""
+        return bool(self.reps) and len(self.reps) >= self.sets and not self.alone
 
 
 @dataclass(frozen=True)

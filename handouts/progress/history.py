@@ -9,12 +9,14 @@ from __future__ import annotations
 import datetime
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 from typing import Literal, TypeAlias
 
 from handouts.amounts import Dose, Mass
 from handouts.coaching.care import care_for, care_table
-from handouts.coaching.progression import Did, Goal, Standing, usual_bottom
+from handouts.coaching.progression import Did, Goal, Standing
 from handouts.coaching.records import Lifted
+from handouts.coaching.timing import OwnPace, own_pace
 from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedExercise, FittedGroup, FittedLoad, FittedSession
 from handouts.fitting.weights import weights_to_hold
@@ -42,8 +44,16 @@ class History:
     log: str
 
 
-def history_of(studio: Studio, client: Client, today: datetime.date) -> History:
-    """What the studio knows of one client's training."""
+def history_of(
+    studio: Studio,
+    client: Client,
+    today: datetime.date,
+    fitted: Mapping[PlanVersion, FittedSession] = MappingProxyType({}),
+) -> History:
+    """What the studio knows of one client's training.
+
+    fitted: sessions that were fitted to this client before, as they are now.
+    """
     lines = studio.logs.get(client.facts.code, ())
     current = tuple(
         (choice.plan, choice.version or max(version for plan, version in studio.plans if plan == choice.plan))
@@ -53,7 +63,7 @@ def history_of(studio: Studio, client: Client, today: datetime.date) -> History:
         (*current, *((line.plan, line.version) for line in lines if line.plan and line.version is not None))
     )
     sessions = {
-        key: fit(client, studio.plans[key], studio.exercises, studio.facts, None, today)
+        key: fitted.get(key) or fit(client, studio.plans[key], studio.exercises, studio.facts, None, today)
         for key in named
         if key in studio.plans
     }
@@ -76,6 +86,12 @@ def session_of(history: History, line: LogLine) -> FittedSession | None:
     return history.sessions.get((line.plan, line.version)) if line.version is not None else None
 
 
+def pace_of(history: History) -> OwnPace | None:
+    """The client's own pace, from every logged session whose sheet is known."""
+    timed = ((session_of(history, line), line) for line in history.lines if line.exercise == SESSION and line.seconds)
+    return own_pace((session.total_seconds, line.seconds or 0) for session, line in timed if session is not None)
+
+
 # --- work done ---------------------------------------------------------------------
 
 
@@ -88,7 +104,21 @@ def lifted(history: History) -> Iterator[Lifted]:
         if not reps and not line.metres:
             continue
         pieces, turns, sets = _held(history, line)
-        yield Lifted(line.date, line.exercise, line.side, line.weight, pieces, turns, reps, sets, line.metres or 0, line.line)
+        alone = line.side is not None and not _other_side_told(history, line)
+        yield Lifted(
+            line.date, line.exercise, line.side, line.weight, pieces, turns, reps, sets, line.metres or 0, line.line, alone
+        )
+
+
+def _other_side_told(history: History, line: LogLine) -> bool:
+    """Whether the other side was logged that day, or does no work."""
+    found = exercise_in(session_of(history, line), line.exercise)
+    if found is not None and len(found[1].sides) < 2:
+        return True
+    return any(
+        (other.date, other.exercise) == (line.date, line.exercise) and other.side not in (None, line.side)
+        for other in history.lines
+    )
 
 
 def _held(history: History, line: LogLine) -> tuple[Literal[1, 2], Literal[1, 2], int]:
@@ -137,6 +167,9 @@ def standings(history: History, session: FittedSession, works: Mapping[str, tupl
     works: id in the plan to its place and its entry there.
     """
     facts = history.client.facts
+    by_exercise: dict[str, list[LogLine]] = {}
+    for line in history.lines:
+        by_exercise.setdefault(line.exercise, []).append(line)
     held = facts.model_copy(update={"limits": care_for(facts, care_table()).limits})
     for group in session.groups:
         for exercise in group.exercises:
@@ -147,12 +180,21 @@ def standings(history: History, session: FittedSession, works: Mapping[str, tupl
                 if load.held == "none":
                     continue
                 scale = 2 if exercise.dose and exercise.dose.counted == "in all" and len(exercise.sides) == 2 else 1
-                standing = _standing(history, session, held, exercise, load, work, scale)
+                lines = by_exercise.get(exercise.exercise.id, [])
+                did = tuple(_did(history, session, exercise, load, lines, scale))
+                standing = _standing(session, held, exercise, load, work, scale, did, history.log)
                 yield Placed(place, work, exercise, load, standing, scale)
 
 
 def _standing(
-    history: History, session: FittedSession, facts: ClientFacts, exercise: FittedExercise, load: FittedLoad, work: Work, scale: int
+    session: FittedSession,
+    facts: ClientFacts,
+    exercise: FittedExercise,
+    load: FittedLoad,
+    work: Work,
+    scale: int,
+    did: tuple[Did, ...],
+    log: str,
 ) -> Standing:
     goal = _goal(exercise.dose, scale)
     planned = work.dose.at(session.level) if work.dose else None
@@ -167,10 +209,10 @@ def _standing(
         exercise=f"{name}, {load.side}" if load.side and len(exercise.loads) > 1 else name,
         load=load.mass,
         goal=goal,
-        usual=usual_bottom(usual) if usual else None,
+        usual=usual,
         weights=weights_to_hold(facts, name, load.held),
-        did=tuple(_did(history, session, exercise, load, scale)),
-        log=history.log,
+        did=did,
+        log=log,
         goal_stays=stays,
     )
 
@@ -179,19 +221,30 @@ def _goal(dose: Dose | None, scale: int) -> Goal | None:
     return (max(1, dose.low // scale), max(1, dose.high // scale)) if dose and dose.kind == "reps" else None
 
 
-def _did(history: History, session: FittedSession, exercise: FittedExercise, load: FittedLoad, scale: int) -> Iterator[Did]:
-    """Every day on which the exercise was done, oldest first."""
+def _did(
+    history: History,
+    session: FittedSession,
+    exercise: FittedExercise,
+    load: FittedLoad,
+    lines: Sequence[LogLine],
+    scale: int,
+) -> Iterator[Did]:
+    """Every day on which the exercise was done, oldest first.
+
+    lines: of this exercise alone.
+    """
     name = exercise.exercise.id
     own = load.side if len(exercise.loads) > 1 else None
     days: dict[datetime.date, list[LogLine]] = {}
-    for line in history.lines:
-        if line.exercise == name and line.date and (own is None or line.side in (own, None)) and _says(line):
+    for line in lines:
+        if line.date and (own is None or line.side in (own, None)) and _says(line):
             days.setdefault(line.date, []).append(line)
     answered = [line for line in history.lines if line.warning and line.exercise in (name, "", SESSION)]
-    for day, lines in days.items():
-        did = _day(day, lines, exercise, own, scale)
+    for day, its_lines in days.items():
+        did = _day(day, its_lines, exercise, own, scale)
         after_signs = all(_after(did, line) for line in answered)
-        yield replace(did, counts=after_signs and all(_same_asked(history, session, exercise, line) for line in lines))
+        same = after_signs and all(_same_asked(history, session, exercise, line) for line in its_lines)
+        yield replace(did, counts=same)
 
 
 def _says(line: LogLine) -> bool:

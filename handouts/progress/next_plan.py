@@ -11,8 +11,9 @@ changed, and another client of the same plan is not touched.
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 from typing import Any, TypeAlias, TypeVar
 
 from handouts.amounts import AskedLoad, Dose
@@ -20,6 +21,7 @@ from handouts.coaching import timing
 from handouts.coaching.care import hold_of
 from handouts.coaching.progression import Aim, Goal, Proposal, propose
 from handouts.coaching.rules import number
+from handouts.coaching.timing import OwnPace
 from handouts.errors import HandoutsError
 from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedSession
@@ -42,7 +44,7 @@ from handouts.models import (
     TwoSided,
     Work,
 )
-from handouts.progress.history import SESSION, History, Placed, PlanVersion, history_of, standings
+from handouts.progress.history import SESSION, History, Placed, PlanVersion, history_of, pace_of, standings
 
 Place: TypeAlias = tuple[str | int, ...]
 Changed = TypeVar("Changed", bound=Model)
@@ -129,27 +131,34 @@ class NextPlan:
 
 
 def next_plan(
-    studio: Studio, client: Client, aim: Aim, today: datetime.date, plan: str = "", every: bool = False
+    studio: Studio,
+    client: Client,
+    aim: Aim,
+    today: datetime.date,
+    plan: str = "",
+    every: bool = False,
+    fitted: Mapping[PlanVersion, FittedSession] = MappingProxyType({}),
 ) -> NextPlan:
     """What the rules propose next.
 
     today: the day of the new version; a log that goes on after it moves it.
     plan: the code of the plan, where the client follows several.
     every: make all changes that were earned in place of one.
+    fitted: as in `history_of`.
     Raises NothingNext where there is no such plan, or a later version waits.
     """
-    history = history_of(studio, client, today)
+    history = history_of(studio, client, today, fitted)
     key = _chosen(history, plan)
     before = studio.plans[key]
     day = max([today, *(line.date for line in history.lines[-1:] if line.date)])
-    session = history.sessions[key]
+    session = _at_pace(history.sessions[key], pace_of(history))
     waits = hold_of(studio.logs.get(client.facts.code, ()))
     if waits is not None:
         return NextPlan(client, aim, before, before.facts, (), (), session, session, waits.warnings, history.unread)
     facts = _named(studio, client, before, day)
     wanted, kept = _wanted(history, before, session, aim, day)
     changes, left = _one_at_a_time(wanted, every)
-    remade = _remade(studio, client, before, facts, today, history)
+    remade = _remade(studio, history, before, facts, today)
     changes, refused, new = _fitting(changes, remade, session)
     return NextPlan(
         client, aim, before, new.plan.facts, changes, (*kept, *left, *refused), new, session, (), history.unread
@@ -212,7 +221,7 @@ def _wanted(
     nothing_harder = _nothing_harder(history)
     for placed in standings(history, session, _works(plan.facts)):
         proposal = propose(placed.standing, aim, day, nothing_harder)
-        change = _change(placed, proposal, session, plan.facts)
+        change = _change(placed, proposal, session)
         if change is None:
             kept.append(Kept(placed.standing.exercise, proposal.why, proposal.rule))
         else:
@@ -252,7 +261,7 @@ def _nothing_harder(history: History) -> str:
     return f"the effort of {last.effort} in {history.log}:{last.line} is above {bound}, so nothing gets harder"
 
 
-def _change(placed: Placed, proposal: Proposal, session: FittedSession, facts: PlanFacts) -> Change | None:
+def _change(placed: Placed, proposal: Proposal, session: FittedSession) -> Change | None:
     standing = placed.standing
     if proposal.move in ("hold", "ask"):
         return None
@@ -266,12 +275,6 @@ def _change(placed: Placed, proposal: Proposal, session: FittedSession, facts: P
         edits = tuple(_dose_edits(placed, proposal.goal, session))
         if edits:
             what.append(f"{_reps(proposal.goal)} repetitions in place of {_reps(standing.goal)}")
-    if proposal.move == "less":
-        less = _one_less(placed.place, facts, session)
-        if less is None:
-            return None
-        edits, word = (less,), "set" if less.place[-1] == "sets" else "round"
-        what.append(f"one {word} less, {less.value} in all")
     if not what:
         return None
     return Change(
@@ -311,7 +314,7 @@ def _dose_edits(placed: Placed, goal: Goal, session: FittedSession) -> Iterator[
     new = replace(planned, low=goal[0] * placed.scale, high=goal[1] * placed.scale)
     yield Edit((*placed.place, "dose"), new)
     usual = work.usual_dose or planned
-    if new.high > usual.high:
+    if new.high != usual.high:
         if work.usual_dose is None:
             yield Edit((*placed.place, "usual dose"), usual)
     elif work.usual_dose is not None:
@@ -324,16 +327,7 @@ def told_dose(dose: Dose) -> str:
     return f"{count} reps{' ' if dose.counted else ''}{dose.counted}"
 
 
-_ROUNDS = {"straight sets": "sets", "superset": "rounds", "circuit": "rounds", "intervals": "rounds"}
 _RESTS = {"straight sets": "rest", "superset": "rest after", "circuit": "round rest", "intervals": "round rest"}
-
-
-def _one_less(place: Place, facts: PlanFacts, session: FittedSession) -> Edit | None:
-    structure = facts.session[int(place[1])]
-    if isinstance(structure, AsManyRounds | EveryMinute):
-        return None
-    rounds = (structure.sets if isinstance(structure, StraightSets) else structure.rounds).at(session.level)
-    return Edit((*place[:2], _ROUNDS[structure.structure]), rounds - 1) if rounds > 1 else None
 
 
 def _faster(
@@ -418,16 +412,20 @@ def _one_at_a_time(wanted: Sequence[Change], every: bool) -> tuple[tuple[Change,
 Remake: TypeAlias = Callable[[Sequence[Change]], FittedSession]
 
 
-def _remade(
-    studio: Studio, client: Client, before: Plan, facts: PlanFacts, today: datetime.date, history: History
-) -> Remake:
+def _remade(studio: Studio, history: History, before: Plan, facts: PlanFacts, today: datetime.date) -> Remake:
+    pace = pace_of(history)
+
     def remake(changes: Sequence[Change]) -> FittedSession:
-        changed = applied(facts, changes, history.sessions[before.facts.plan, before.facts.version].level)
+        changed = applied(facts, changes, history.client.facts.level)
         plan = Plan(path=before.path, facts=changed)
-        logs = studio.logs.get(client.facts.code, ())
-        return fit(client, plan, studio.exercises, studio.facts, None, today, logs, studio.plans)
+        session = fit(history.client, plan, studio.exercises, studio.facts, None, today)
+        return _at_pace(session, pace)
 
     return remake
+
+
+def _at_pace(session: FittedSession, pace: OwnPace | None) -> FittedSession:
+    return replace(session, expected_seconds=pace.seconds(session.total_seconds)) if pace else session
 
 
 def _fitting(
