@@ -265,7 +265,8 @@ def _node(element: Element, around: _Node) -> _Node:
     entries: dict[str, Any] = {}
     if element.tag == _SVG:
         kind = "Figure"
-        entries["/Alt"] = String(" ".join("".join(element.find(f"{_SVG[:-3]}title").itertext()).split()))
+        title = element.find(f"{_SVG[:-3]}title")
+        entries["/Alt"] = String(" ".join("".join(title.itertext() if title is not None else ()).split()))
     if element.get("lang") and element.tag != "html":
         entries["/Lang"] = String(element.get("lang", ""))
     if element.tag == "abbr" and element.get("title"):

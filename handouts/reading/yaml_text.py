@@ -201,7 +201,7 @@ class _Reader:
             short = tag.replace("tag:yaml.org,2002:", "!!")
             self.fault(line, f"the tag {quoted(short)} is not read here", "take it out and write the value alone")
 
-    def _check_rest_of_line(self, end: yaml.Mark) -> None:
+    def _check_rest_of_line(self, end: Any) -> None:
         """ "bench #2" would lose its "#2" in silence, as a comment."""
         rest = self.lines[end.line][end.column :].lstrip() if end.line < len(self.lines) else ""
         if rest[:1] == "#" and rest[1:2].strip(" #"):
