@@ -137,7 +137,7 @@ def prove(handout: Handout, code: Code, paper: Paper) -> Proof:
         tuple(differences),
         compared,
         can_be_read_back(code),
-        bulk_of(volume),
+        bulk_of(len(volume.pages), paper),
         volume.headings,
     )
 

@@ -54,6 +54,13 @@ class FormKind:
         endings: dict[str, str] = getattr(importlib.import_module(self.module), "ENDINGS", {})
         return endings[form.file] if endings else self.ending
 
+    def facts(self, form: Any, pages: int) -> dict[str, object]:
+        """What a report tells of a finished file beside its pages, {} for most
+        forms.  "weight" and "advice" are words for the trainer."""
+        module = importlib.import_module(self.module)
+        told: dict[str, object] = module.facts(form, pages) if hasattr(module, "facts") else {}
+        return told
+
     def versions(self) -> dict[str, str]:
         """Name to version of each library that shapes this form's bytes.
 

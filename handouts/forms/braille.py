@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from handouts.braille import brf, ebraille, pef, unicode_text
+from handouts.braille.bulk import bulk_of
 from handouts.braille.codes import Code, find_code
 from handouts.braille.layout import lay_out
 from handouts.braille.liblouis import owner
@@ -39,6 +40,17 @@ def versions() -> dict[str, str]:
         return {"liblouis": owner().version}
     except MissingLibrary:
         return {"liblouis": "missing"}
+
+
+def facts(form: BrailleForm, pages: int) -> dict[str, object]:
+    """What a report tells of a file beside its pages: what shaped the cells,
+    and what the paper weighs."""
+    told: dict[str, object] = {**versions(), "tables": list(code_of(form).tables)}
+    if form.file != "ebraille" and form.length:
+        bulk = bulk_of(pages, paper_of(form))
+        told |= {"sheets of paper": bulk.sheets, "grams": bulk.grams, "volumes": bulk.volumes}
+        told |= {"weight": bulk.weight, "advice": bulk.advice}
+    return told
 
 
 def code_of(form: BrailleForm) -> Code:

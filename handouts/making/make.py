@@ -9,7 +9,7 @@ One client's fault never stops another client's sheets.
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -61,6 +61,7 @@ class Made:
     pages: of paper or braille, 0 where a form has none.
     seconds: how long it took to make; 0 where it was still good.
     why: why it was made, "" where it was still good.
+    facts: what else its form tells of it, such as what braille weighs.
     """
 
     client: str
@@ -72,6 +73,7 @@ class Made:
     pages: int
     seconds: float
     why: str
+    facts: Mapping[str, object]
 
 
 @dataclass(frozen=True)
@@ -139,13 +141,15 @@ class _Sheet:
     name: str
     whole: str
     inputs: dict[str, str]
+    settings: Any
 
     @property
     def path(self) -> Path:
         return self.record.folder / self.name
 
     def made(self, pages: int, seconds: float, why: str) -> Made:
-        return Made(self.client, self.plan, self.version, self.form, self.kind, self.path, pages, seconds, why)
+        facts = FORMS[self.form].facts(self.settings, pages)
+        return Made(self.client, self.plan, self.version, self.form, self.kind, self.path, pages, seconds, why, facts)
 
 
 @dataclass(frozen=True)
@@ -226,7 +230,7 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
                     one = _Sheet(
                         code, plan.facts.plan, plan.facts.version, kind.name, sheet_kind, record,
                         f"{folders[code]}-{name}-{sheet_kind}{kind.ending_of(settings)}", whole,
-                        {**inputs, f"settings of {kind.name}": fingerprint(settings)},
+                        {**inputs, f"settings of {kind.name}": fingerprint(settings)}, settings,
                     )
                     good = not asked.afresh and record.still_good(one.name, whole)
                     yield one, None if good else Task(kind.name, handout, settings, look)

@@ -55,9 +55,12 @@ def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
 
 def _line(made: Made, why: bool) -> str:
     pages = f", {made.pages} page{'' if made.pages == 1 else 's'}" if made.pages else ""
+    weight = f", {made.facts['weight']}" if "weight" in made.facts else ""
     kept = "" if made.why else ", unchanged"
-    line = f"{made.client} {made.form} {made.sheet}{pages}{kept}: {_shown(made.path)}"
-    return f"{line}; {made.why}" if why and made.why else line
+    line = f"{made.client} {made.form} {made.sheet}{pages}{weight}{kept}: {_shown(made.path)}"
+    if why and made.why:
+        line += f"; {made.why}"
+    return f"{line}. {made.facts['advice']}" if made.facts.get("advice") else line
 
 
 def _needs_eye(outcome: Outcome, quiet: bool) -> list[str]:
@@ -103,6 +106,7 @@ def _record(made: Made, outcome: Outcome) -> dict[str, object]:
         "pages": made.pages,
         "seconds": round(made.seconds, 3),
         "why": made.why,
+        "facts": dict(made.facts),
         "remarks": [
             {"strength": remark.strength, "exercise": remark.exercise, "what": remark.what}
             for told, remark in outcome.remarks

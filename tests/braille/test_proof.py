@@ -167,14 +167,13 @@ def test_each_line_stands_beside_its_words() -> None:
 
 
 def test_bulk_is_arithmetic() -> None:
-    volume = lay_out(SHEET, UEB, Paper(40, 25))
     # 40 cells at 6.2 mm and 25 lines at 10 mm, with 30 mm of edges: 278 by 280 mm; 160 g a square metre.
-    bulk = bulk_of(replace(volume, pages=volume.pages[:1] * 100))
+    bulk = bulk_of(100, Paper(40, 25))
     assert (bulk.pages, bulk.sheets, bulk.grams, bulk.volumes) == (100, 100, round(100 * 0.278 * 0.28 * 160), 2)
-    both = bulk_of(replace(volume, pages=volume.pages[:1] * 101, paper=Paper(40, 25, both_sides=True)))
+    both = bulk_of(101, Paper(40, 25, both_sides=True))
     assert (both.sheets, both.volumes) == (51, 1)
     assert "Bind it in 2 volumes" in bulk.told() and "volumes" not in both.told()
-    assert bulk_of(lay_out(SHEET, UEB, Paper(32, 0))).sheets == 0
+    assert bulk_of(1, Paper(32, 0)).sheets == 0
 
 
 # --- the demo and the page ---------------------------------------------------
