@@ -112,14 +112,14 @@ def _ask(document: Any, exercise: str, load: OneOrTwoSided, why: str) -> None:
 
 
 def _comment(block: Any, key: str | int, words: str, indent: int) -> None:
-    lines = [_OWN + line for line in textwrap.wrap(words, _WIDTH - indent - len(_OWN) - 2)]
+    lines = [_OWN + line for line in textwrap.wrap(words, _WIDTH - indent - len(_OWN) - 2, break_on_hyphens=False)]
     block.yaml_set_comment_before_after_key(key, before="\n".join(lines), indent=indent)
 
 
 def _head(proposed: NextPlan) -> str:
     """What the file is, what it changes, and what stays and why."""
     return "".join(
-        f"# {_OWN}{line}\n" for words in _sentences(proposed) for line in textwrap.wrap(words, _WIDTH - len(_OWN) - 2)
+        f"# {_OWN}{line}\n" for words in _sentences(proposed) for line in textwrap.wrap(words, _WIDTH - len(_OWN) - 2, break_on_hyphens=False)
     )
 
 

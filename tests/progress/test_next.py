@@ -1,0 +1,274 @@
+"""The next plan: the file that is written, the reasons told, what is refused.
+
+What must come of the demo's log was written down before the program was.
+"""
+
+from __future__ import annotations
+
+import datetime
+import re
+
+import pytest
+
+from handouts import carried
+from handouts.progress.next_plan import next_plan
+from handouts.progress.plan_file import plan_text
+from handouts.reading.studio import read_studio
+
+SQUATS = """
+2029-01-15,P2,2,goblet-squat,,16 kg,12/12/14
+2029-01-18,P2,2,goblet-squat,,16 kg,12/12/14
+"""
+
+
+def read(folder):
+    return read_studio(folder, carried.starter_texts())
+
+
+# --- the file --------------------------------------------------------------------------
+
+
+def test_a_raise_is_a_new_version_for_this_client_alone(run, folder):
+    result = run("next", "C2")
+    assert result.exit_code == 0, result.output
+    assert "Change: goblet-squat, 18 kg in place of 16 kg: the last set had 14 and 14 in logs/C2.csv:4 and logs/C2.csv:5" in result.output
+    assert "Look: goblet-squat, 12.5 % is more than the usual 10 %" in result.output
+    assert "clients/C2.yaml:44: to use it, write there 'plan: P2-C2' and 'version: 3'." in result.output
+    studio = read(folder)
+    plan = studio.plans["P2-C2", 3].facts
+    assert (plan.client, plan.after.plan, plan.after.version) == ("C2", "P2", 2)
+    assert str(plan.loads["goblet-squat"]) == "18 kg" and plan.date == datetime.date(2029, 1, 20)
+    # 42 days to the review, as in the version before; its note is not said again.
+    assert plan.review_by == datetime.date(2029, 3, 3) and plan.note is None
+    # The old version still asks for what it asked for.
+    assert str(studio.clients["C2"].facts.loads["goblet-squat"]) == "16 kg"
+    assert studio.plans["P2", 2].facts.loads == {}
+
+
+def test_comments_of_the_trainer_stay_and_reasons_stand_at_the_changes(run, folder):
+    path = folder / "plans" / "P2-v2.yaml"
+    path.write_text(path.read_text("utf-8").replace("    sets: 3\n    dose: 8-12 reps\n    rest: 90 s", "    sets: 3  # my own remark\n    dose: 8-12 reps\n    rest: 90 s"), "utf-8")
+    run("next", "C2")
+    text = (folder / "plans" / "P2-C2-v3.yaml").read_text("utf-8")
+    assert "# my own remark" in text and "# The second version: as the first" in text
+    reason = text[text.index("\nloads:") : text.index("\n  goblet-squat: 18 kg")].replace("\n  # next: ", " ")
+    assert "logs/C2.csv:4" in reason and "Rule: two for two." in reason
+
+
+def test_reasons_of_an_earlier_next_are_not_kept(run, folder, log):
+    run("next", "C2")
+    client = folder / "clients" / "C2.yaml"
+    client.write_text(client.read_text("utf-8").replace("- plan: P2\n    version: 2", "- plan: P2-C2"), "utf-8")
+    log("C2", SQUATS + "2029-01-22,P2-C2,3,goblet-squat,,18 kg,7/7/6\n2029-01-25,P2-C2,3,goblet-squat,,18 kg,7/6/6")
+    result = run("next", "C2", on=datetime.date(2029, 1, 26))
+    assert result.exit_code == 0, result.output
+    assert "16 kg in place of 18 kg: 7/7/6 and 7/6/6 in logs/C2.csv:4 and logs/C2.csv:5 are below 8" in result.output
+    text = (folder / "plans" / "P2-C2-v4.yaml").read_text("utf-8")
+    assert "14 and 14" not in text and "goblet-squat: 16 kg" in text
+    assert read(folder).plans["P2-C2", 4].facts.after.version == 3
+
+
+def test_a_plan_of_one_client_goes_on_under_its_own_code(run, folder):
+    result = run("next", "C1")
+    assert result.exit_code == 0, result.output
+    assert "12 to 16 repetitions in place of 10" in result.output and "12 lb is 20 % more than 10 lb" in result.output
+    work = read(folder).plans["P1", 2].facts.session[0].exercises[3]
+    assert (work.dose.at(2).low, work.dose.at(2).high, work.usual_dose.high) == (12, 16, 10)
+    assert "to use it" not in result.output  # C1 follows the newest version
+
+
+def test_no_file_is_written_over(run, folder):
+    (folder / "plans" / "P2-C2-v3.yaml").write_text("plan: other\nversion: 9\n", "utf-8")
+    result = run("next", "C2")
+    assert result.exit_code == 2
+    run_again = folder / "plans" / "P2-C2-v3.yaml"
+    assert run_again.read_text("utf-8").startswith("plan: other")
+
+
+def test_a_version_that_waits_is_not_passed_over(run):
+    assert run("next", "C2").exit_code == 0
+    result = run("next", "C2")
+    assert result.exit_code == 2 and "plans/P2-C2-v3.yaml holds version 3 of P2-C2 already" in result.output
+
+
+def test_show_writes_nothing(run, folder):
+    before = sorted(path.name for path in (folder / "plans").iterdir())
+    result = run("next", "C2", "--show")
+    assert result.exit_code == 0 and "goblet-squat: 18 kg" in result.output
+    assert sorted(path.name for path in (folder / "plans").iterdir()) == before
+
+
+def test_the_sheet_says_what_changed(run, folder):
+    run("next", "C2")
+    client = folder / "clients" / "C2.yaml"
+    client.write_text(client.read_text("utf-8").replace("- plan: P2\n    version: 2", "- plan: P2-C2"), "utf-8")
+    run("make", "C2", "--as", "screen")
+    page = next((folder / "out" / "C2" / "P2-C2-v3").glob("*-sheet.html")).read_text("utf-8")
+    assert "18 kilograms" in page and "before" in page and "version 2" in page
+
+
+def test_another_client_cannot_take_it(run, folder):
+    run("next", "C2")
+    client = folder / "clients" / "C6.yaml"
+    client.write_text(client.read_text("utf-8").replace("- plan: P2\n    version: 1", "- plan: P2-C2"), "utf-8")
+    result = run("next", "C6")
+    assert result.exit_code == 2 and "version 3 of plan 'P2-C2' is for C2 alone" in result.output
+
+
+@pytest.mark.parametrize("aim", ["faster", "heavier", "more-reps", "easier", "hold"])
+@pytest.mark.parametrize("every", [False, True])
+@pytest.mark.parametrize("code", ["C1", "C2", "C3", "C4", "C5", "C6"])
+def test_every_file_says_what_was_proposed_and_fits(demo, code, aim, every):
+    today = datetime.date(2029, 1, 20)
+    proposed = next_plan(demo, demo.clients[code], aim, today, every=every)
+    text = plan_text(proposed, (carried.demo_studio() / proposed.before.path).read_text("utf-8"))
+    assert f"for: {code}" in text
+    in_one_line = re.sub(r"\s*# next: ", " ", text)
+    for change in proposed.changes:
+        assert f"{change.what}: {change.why}" in in_one_line and f"Rule: {change.rule}." in in_one_line
+    for kept in proposed.kept:
+        assert kept.why in in_one_line
+    for group in proposed.session.groups:
+        for exercise in group.exercises:
+            for load in exercise.loads:
+                if load.asked and load.asked.mass:
+                    assert load.mass is not None
+
+
+# --- aims ------------------------------------------------------------------------------------
+
+
+def test_faster_takes_rest_from_the_last_group_and_keeps_the_loads(run, folder):
+    result = run("next", "C2", "--aim", "faster")
+    assert "Change: farmer-carry, rest of 60 s in place of 75 s" in result.output
+    assert "Time: 27:09, before 27:39." in result.output
+    plan = read(folder).plans["P2-C2", 3].facts
+    assert plan.loads == {} and plan.session[3].rest.at(1) == 60 and plan.session[0].rest.at(1) == 90
+
+
+def test_faster_needs_a_session_without_a_miss(run, log):
+    log("C2", "2029-01-18,P2,2,goblet-squat,,16 kg,12/10/7")
+    result = run("next", "C2", "--aim", "faster")
+    assert result.exit_code == 1 and "has 7 of goblet-squat, and 8 is the bottom of the goal" in result.output
+
+
+def test_one_change_at_a_time_unless_all_are_asked_for(run, folder, log):
+    log(
+        "C6",
+        """
+2029-01-08,P2,1,goblet-squat,,45 lb,12/12/14
+2029-01-08,P2,1,floor-press,,40 lb,12/12/14
+2029-01-11,P2,1,goblet-squat,,45 lb,12/12/15
+2029-01-11,P2,1,floor-press,,40 lb,12/12/14
+""",
+    )
+    one = run("next", "C6", "--show", on=datetime.date(2029, 1, 12))
+    assert one.output.count("Change:") == 1 and "floor-press: 45 lb in place of 40 lb can come too, and waits" in one.output
+    both = run("next", "C6", "--all", on=datetime.date(2029, 1, 12))
+    assert both.output.count("Change:") == 2
+    loads = read(folder).plans["P2-C6", 2].facts.loads
+    assert {name: str(load) for name, load in loads.items()} == {"goblet-squat": "50 lb", "floor-press": "45 lb each"}
+
+
+def test_hold_writes_the_same_again(run, folder):
+    result = run("next", "C6", "--aim", "hold")
+    assert result.exit_code == 0
+    old, new = read(folder).plans["P2", 1].facts, read(folder).plans["P2-C6", 2].facts
+    assert new.session == old.session and new.loads == {}
+
+
+# --- what speaks against it ---------------------------------------------------------------------
+
+
+def test_15_to_17_a_break_cancels_the_raise(run):
+    result = run("next", "C6", on=datetime.date(2029, 2, 13))
+    assert "floor-press, 35 lb in place of 40 lb: 33 days lie between logs/C6.csv:3 and this plan" in result.output
+
+
+@pytest.mark.parametrize("aim", ["faster", "heavier", "more-reps", "easier", "hold"])
+def test_10_nothing_changes_before_a_warning_sign_is_answered(run, folder, log, aim):
+    log("C2", SQUATS + "2029-01-19,P2,2,session,,,,,,,my knee,,,the right knee hurts")
+    before = sorted(path.name for path in (folder / "plans").iterdir())
+    result = run("next", "C2", "--aim", aim)
+    assert result.exit_code == 1
+    assert "Stop: logs/C2.csv:4 has a warning sign without an answer" in result.output
+    assert "handouts log C2 --answer 4 WORDS" in result.output
+    assert sorted(path.name for path in (folder / "plans").iterdir()) == before
+
+
+def test_after_an_answer_two_new_sessions_are_needed(run, log):
+    sign = "2029-01-19,P2,2,session,,,,,,,my knee,,,the right knee hurts,rest a day and go on"
+    log("C2", SQUATS + sign)
+    assert run("next", "C2").exit_code == 1
+    log("C2", SQUATS + sign + "\n2029-01-22,P2,2,goblet-squat,,16 kg,12/12/14")
+    assert run("next", "C2", on=datetime.date(2029, 1, 23)).exit_code == 1
+    twice = "\n2029-01-22,P2,2,goblet-squat,,16 kg,12/12/14\n2029-01-24,P2,2,goblet-squat,,16 kg,12/12/14"
+    log("C2", SQUATS + sign + twice)
+    assert run("next", "C2", on=datetime.date(2029, 1, 25)).exit_code == 0
+
+
+def test_a_sign_at_one_exercise_freezes_what_it_names(run, log):
+    sign = "2029-01-19,P2,2,floor-press,,,,,,,shoulder,,,the left shoulder hurts,lighter for now"
+    log("C2", SQUATS + sign)
+    assert "goblet-squat, 18 kg in place of 16 kg" in run("next", "C2").output
+
+
+def test_14_effort_above_the_cap_makes_nothing_harder(run):
+    result = run("next", "C5", "--aim", "faster")
+    assert result.exit_code == 1 and "the effort of 6 in logs/C5.csv:3 is above the client's cap of 5" in result.output
+    heavier = run("next", "C5")
+    assert heavier.exit_code == 1 and "8 lb is 60 % more than 5 lb" in heavier.output
+
+
+def test_a_session_of_nine_or_ten_makes_nothing_harder(run, log):
+    log("C2", SQUATS + "2029-01-18,P2,2,session,,,,,9")
+    assert run("next", "C2").exit_code == 1
+    log("C2", SQUATS + "2029-01-18,P2,2,session,,,,,8")
+    assert run("next", "C2").exit_code == 0
+
+
+def test_5_an_older_version_is_not_counted(run, log):
+    log("C2", "2029-01-15,P2,1,goblet-squat,,16 kg,12/12/14\n2029-01-18,P2,2,goblet-squat,,16 kg,12/12/14")
+    result = run("next", "C2")
+    assert result.exit_code == 1 and "14 in 2 sessions in a row earn 18 kg" in result.output
+
+
+def test_11_a_side_that_was_not_logged_is_asked_for(run):
+    result = run("next", "C4")
+    assert result.exit_code == 1
+    assert "Stays: one-arm-supported-row, left: nothing is logged for it" in result.output
+    assert "one-arm-supported-row, right: the last set had 12 in logs/C4.csv:2; 14 in 2 sessions in a row earn 22.5 kg" in result.output
+
+
+def test_a_limit_on_weight_holds_the_raise_back(run, folder):
+    client = folder / "clients" / "C2.yaml"
+    client.write_text(client.read_text("utf-8") + "limits:\n  - heaviest: 17 kg\n    exercise: goblet-squat\n", "utf-8")
+    result = run("next", "C2")
+    assert result.exit_code == 0  # repetitions go up in its place
+    assert "16 kg is the heaviest there, so repetitions go up" in result.output and "18 kg" not in result.output
+
+
+def test_more_repetitions_never_take_more_than_the_clients_minutes(run, folder):
+    client = folder / "clients" / "C1.yaml"
+    client.write_text(client.read_text("utf-8") + "minutes: 35 min\n", "utf-8")
+    result = run("next", "C1")
+    assert result.exit_code == 1
+    assert "would make the session 35:42, and the client has 35:00, so it stays" in result.output
+    client.write_text(client.read_text("utf-8").replace("minutes: 35 min", "minutes: 36 min"), "utf-8")
+    assert run("next", "C1").exit_code == 0
+
+
+# --- asking wrongly -------------------------------------------------------------------------------
+
+
+def test_unknown_client_and_plan(run):
+    assert "no client 'C22' in this studio; did you mean" in run("next", "C22").output
+    result = run("next", "C2", "--plan", "P9")
+    assert result.exit_code == 2 and "C2 does not follow a plan 'P9'; write one of: P2" in result.output
+    assert run("next").exit_code == 2
+
+
+def test_the_rules_can_be_read(run):
+    result = run("next", "--rules")
+    assert result.exit_code == 0 and "two for two: Raise the weight when" in result.output
+    assert result.output.count("Source:") == len(result.output.splitlines())
