@@ -154,7 +154,7 @@ def test_the_pdf_draws_each_chart_as_a_figure_that_says_every_value(report):
     assert len(figures) == len(charts) == 2
     for alternative, chart in zip(figures, charts, strict=True):
         for bar in chart.bars:
-            assert f"{plain(bar.label)}: {plain(bar.told)}" in alternative
+            assert f"{plain(bar.label)}: {plain(bar.told, long=True)}" in alternative
 
 
 def test_the_page_draws_bars_in_proportion_and_says_them(report):
