@@ -210,6 +210,14 @@ SPANISH_DEGREE = Mend(
     re.compile("°"),
     "⠴",
 )
+_LOWERED = str.maketrans("1234567890", "⠂⠆⠒⠲⠢⠖⠶⠦⠔⠴")
+SPANISH_ORDINALS = Mend(
+    "Spanish ordinals",
+    "Spanish code: number sign, digits in the lower part of the cell, then o or a (from memory); the table has no sign",
+    ("es",),
+    re.compile("(?<![0-9.,])([0-9]{1,3})([ºª])"),
+    lambda found: "⠼" + found[1].translate(_LOWERED) + ("o" if found[2] == "º" else "a"),
+)
 SPANISH_MINUS = Mend(
     "Spanish minus sign",
     "liblouis's Spanish tables have the hyphen alone, of the same cell (dots 36)",
@@ -248,6 +256,7 @@ MENDS: tuple[Mend, ...] = (
     FRENCH_GROUPS,
     POINT_GROUPS,
     SPANISH_DEGREE,
+    SPANISH_ORDINALS,
     SPANISH_MINUS,
     NUMBERS_APART,
 )

@@ -211,7 +211,7 @@ def compare(word: Segment, code: Code) -> tuple[Kind, str] | None:
     written = re.sub("^[xX](?= ?[0-9]|$)", "×", prepare(Passage(word.print), its_code, louis).text)
     if not any(character in _FRACTION_SIGNS for character in written):
         read = digits(cells, its_code)
-        if read != re.sub("[^0-9]", "", written):
+        if read != re.sub("[^0-9]", "", word.print if "⠼" in written else written):
             return "number", read if read else louis.backward(its_code.tables, cells)
     if "×" in written or not any(character.isalpha() for character in written):
         return None
@@ -238,6 +238,7 @@ def can_be_read_back(code: Code) -> bool:
 
 _LETTER_DIGITS = dict(zip("⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚", "1234567890", strict=True))
 _ANTOINE_DIGITS = dict(zip("⠡⠣⠩⠹⠱⠫⠻⠳⠪⠼", "1234567890", strict=True))
+_LOWERED_DIGITS = dict(zip("⠂⠆⠒⠲⠢⠖⠶⠦⠔⠴", "1234567890", strict=True))
 _FRACTION_SIGNS = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞²³"
 
 
@@ -255,13 +256,18 @@ def digits(cells: str, code: Code) -> str:
     goes_on = "⠂⠲⠄⠒⠤⠖⠶⠌⠔⠦⠴⠐⠠" if antoine else "⠂⠲⠄⠈⠒" if code.name == "de" else "⠂⠲⠄⠐"
     found = []
     in_number = False
+    before = ""
     for cell in cells:
         if cell == sign:
             in_number = True
+        elif code.name == "es" and in_number and before in (sign, *_LOWERED_DIGITS) and cell in _LOWERED_DIGITS:
+            # Ordinals.
+            found.append(_LOWERED_DIGITS[cell])
         elif in_number and cell in values:
             found.append(values[cell])
         else:
             in_number = in_number and cell in goes_on
+        before = cell
     return "".join(found)
 
 

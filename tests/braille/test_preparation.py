@@ -42,6 +42,7 @@ ALWAYS = [
     ("fr", "Attention !", ".ATTENTION6", "no space before a sign"),
     ("fr", "16\u202f000", ",*$'###", "dot 3 between groups"),
     ("es", "90°", "#IJ0", "dots 356"),
+    ("es", "1º, 2ª", "#1O1 #2A", "ordinals, from memory"),
     ("de", "2 1/2", "#B#A2", "mixed number"),
 ]
 

@@ -143,6 +143,7 @@ def test_sentences_in_the_other_codes_read_back(name: str, language: str, text: 
         ("fr", 1, "(8–12)", "812"),
         ("de", 2, "12,5", "125"),
         ("es", 1, "1.234,5", "12345"),
+        ("es", 1, "12º", "12"),
     ],
 )
 def test_numbers_are_read_without_the_table(name: str, grade: int, text: str, said: str) -> None:
