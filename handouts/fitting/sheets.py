@@ -200,7 +200,7 @@ def _whole_minutes(seconds: int) -> int:
 
 def _when_to_stop(session: FittedSession) -> Caution:
     words = _phrases(session)
-    signs = ("stop_chest", "stop_faint", "stop_pain", "stop_weak", "stop_eye")
+    signs = ("stop_chest", "stop_faint", "stop_pain", "stop_weak", "stop_eye", "stop_sight")
     return Caution(
         words.line("stop_title"),
         (
