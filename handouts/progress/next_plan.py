@@ -453,7 +453,7 @@ def _fitting(
 def _met(change: Change, session: FittedSession) -> bool:
     """Whether the weight that a change asks for is the one on the sheet."""
     assert change.load is not None
-    name, asked = change.load
+    name = change.load[0]
     for group in session.groups:
         for exercise in group.exercises:
             if exercise.exercise.id == name:

@@ -38,11 +38,11 @@ def progress_report(
                 Fact(words.line("label_coach"), (Text(studio.coach),)),
             )
         ),
+        Paragraph(words.line("not_medical")),
         _in_short(summary, words),
     ]
     for number, strand in enumerate(summary.strands, 1):
         blocks.append(_strand(history, strand, summary.unit, number, words))
-    blocks.append(Paragraph(words.line("not_medical")))
     return Handout(
         sheet="progress",
         language=words.language,
