@@ -18,7 +18,7 @@ from xml.sax.saxutils import escape
 
 from handouts.braille.codes import Code
 from handouts.braille.flow import layout_words
-from handouts.braille.translation import words
+from handouts.braille.translation import BLANK, words
 from handouts.handout import (
     Block,
     Caution,
@@ -170,7 +170,7 @@ class _Page:
         self._words = its_words
 
     def line(self, content: Line, emphasis: bool = False) -> str:
-        return " ".join(word.cells for word in words(content, self._code, emphasis))
+        return " ".join(word.cells for word in words(content, self._code, emphasis)).replace(BLANK, " ")
 
     def phrase(self, key: str) -> str:
         return self.line((Text(self._words[key]),))

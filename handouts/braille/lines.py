@@ -7,7 +7,8 @@ than a line is broken with the continuation sign of its code.
 from __future__ import annotations
 
 import itertools
-from collections.abc import Callable, Iterable
+import re
+from collections.abc import Callable, Iterable, Iterator
 from typing import NamedTuple
 
 from handouts.braille.codes import Code
@@ -55,7 +56,7 @@ def segments(all_words: Iterable[Word], room: int, code: Code) -> tuple[Segment,
     room: cells of the narrowest whole line that the words may come to stand on.
     """
     found: list[Segment] = []
-    for word in all_words:
+    for word in _fitting(all_words, room):
         if len(word.cells) <= room and not word.breaks:
             found.append(Segment(word.cells, word.print, language=word.language, strong=word.strong))
             continue
@@ -70,6 +71,21 @@ def segments(all_words: Iterable[Word], room: int, code: Code) -> tuple[Segment,
             )
             found += [part] if len(part.cells) <= room else _broken(part, room, continuation_sign(word, code))
     return tuple(found)
+
+
+def _fitting(all_words: Iterable[Word], room: int) -> Iterator[Word]:
+    """The words, those with a blank in them apart where they are too long."""
+    for word in all_words:
+        if len(word.cells) <= room or BLANK not in word.cells:
+            yield word
+            continue
+        parts = word.cells.split(BLANK)
+        prints = re.split("[ \u00a0\u202f]", word.print)
+        if len(prints) != len(parts):
+            prints = [word.print, *[""] * (len(parts) - 1)]
+        yield from (
+            word._replace(cells=cells, breaks=(), print=said) for cells, said in zip(parts, prints, strict=True)
+        )
 
 
 def continuation_sign(word: Word, code: Code) -> str:

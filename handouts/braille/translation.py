@@ -23,9 +23,10 @@ _WORD = re.compile(f"[^{BLANK}]+")
 
 
 class Word(NamedTuple):
-    """Cells between two blanks.
+    """Cells that stay on one line: those between two blanks, or a measure such
+    as "16 kg" with the blank in it.
 
-    cells: U+2801 and up, never empty.
+    cells: never empty, without a blank at either end.
     breaks: where a line may end within the word, as counts of cells; they
         follow a hyphen or dash of the print.
     print: the words of the source that these cells say.
@@ -44,7 +45,10 @@ class Word(NamedTuple):
 @dataclass(frozen=True)
 class _Cells:
     """A translated passage: for each cell the source character it came from,
-    the passage's own text and typeforms, and its language if it is foreign."""
+    the passage's own text and typeforms, and its language if it is foreign.
+
+    ties: indexes of spaces in the source at which no line ends.
+    """
 
     cells: str
     sources: list[int]
@@ -52,10 +56,16 @@ class _Cells:
     breaks: frozenset[int]
     typeforms: tuple[int, ...] | None = None
     language: str = ""
+    ties: frozenset[int] = frozenset()
 
 
+# A space that ties what stands on either side of it.
+_NO_BREAK = "\u00a0\u202f"
 _HYPHENS = "\\-\u2010\u2011\u2013\u2014\u2015"
-_BREAK_AFTER = re.compile(f"(?<=[^\\s{_HYPHENS}])[{_HYPHENS}]+(?=[^\\s{_HYPHENS}])")
+# Between two digits there is a range or a telephone number, which stays whole.
+_BREAK_AFTER = re.compile(
+    f"(?<=[^\\s{_HYPHENS}])(?:(?<![0-9])[{_HYPHENS}]+|[{_HYPHENS}]+(?![0-9]))(?=[^\\s{_HYPHENS}])"
+)
 
 
 def _to_cells(text: str, typeforms: tuple[int, ...] | None, code: Code) -> _Cells:
@@ -127,11 +137,12 @@ def _numbers_in_letters(text: str, cells: str, outputs: list[int]) -> tuple[str,
 
 @dataclass(frozen=True)
 class Run:
-    """Words in one language with one emphasis."""
+    """Words in one language with one emphasis; tied ones stay on one line."""
 
     words: str
     strong: bool
     language: str
+    tied: bool = False
 
 
 def runs(line: Line, language: str, strong: bool = False) -> list[Run]:
@@ -141,7 +152,7 @@ def runs(line: Line, language: str, strong: bool = False) -> list[Run]:
         if isinstance(inline, Text):
             found.append(Run(inline.words, strong, language))
         elif isinstance(inline, Measure):
-            found.append(Run(inline.short, strong, language))
+            found.append(Run(inline.short, strong, language, tied=True))
         elif isinstance(inline, Strong):
             found += runs(inline.content, language, True)
         elif isinstance(inline, Foreign):
@@ -160,9 +171,13 @@ def words(line: Line, code: Code, emphasis: bool = True) -> tuple[Word, ...]:
     all_runs = runs(line, code.language)
     for its_code, group in itertools.groupby(all_runs, key=lambda run: code_for_language(run.language, code)):
         text, typeforms = "", []
+        ties: list[int] = []
         for run in group:
             # One character for what print writes as two (a letter and its accent).
             run_text = run.words if run.words.isascii() else unicodedata.normalize("NFC", run.words)
+            ties += [
+                len(text) + place for place, one in enumerate(run_text) if one in _NO_BREAK or (run.tied and one == " ")
+            ]
             text += run_text
             typeforms += [liblouis.BOLD if run.strong and emphasis else 0] * len(run_text)
         try:
@@ -170,6 +185,7 @@ def words(line: Line, code: Code, emphasis: bool = True) -> tuple[Word, ...]:
         except UnknownCharacter as error:
             moved = tuple((character, name, index + before) for character, name, index in error.characters)
             raise UnknownCharacter(str(error), moved) from error
+        pieces[-1] = replace(pieces[-1], ties=frozenset(ties))
         if its_code.name != code.name:
             pieces[-1] = replace(pieces[-1], language=its_code.language)
             if code.name == "ueb":
@@ -229,18 +245,25 @@ def _joined_words(pieces: list[_Cells]) -> tuple[Word, ...]:
                 bool(piece.typeforms and any(piece.typeforms[first:last])),
             )
             if open_word and start == 0:
-                left = found.pop()
-                word = Word(
-                    left.cells + word.cells,
-                    left.breaks + tuple(place + len(left.cells) for place in word.breaks),
-                    left.print + word.print,
-                    left.language if left.language == word.language else "?",
-                    left.strong or word.strong,
-                )
+                word = _joined(found.pop(), "", word, "")
+            elif index and piece.ties and piece.sources[start - 1] in piece.ties and spans[index - 1][1] == start - 1:
+                word = _joined(found.pop(), BLANK, word, " ")
             found.append(word)
         if piece.cells:
             open_word = not piece.cells.endswith(BLANK)
     return tuple(found)
+
+
+def _joined(left: Word, blank: str, right: Word, space: str) -> Word:
+    """Two words as one, with a blank between them or none."""
+    cells = left.cells + blank
+    return Word(
+        cells + right.cells,
+        left.breaks + tuple(place + len(cells) for place in right.breaks),
+        left.print + space + right.print,
+        left.language if left.language == right.language else "?",
+        left.strong or right.strong,
+    )
 
 
 def translate(text: str, code: Code) -> str:

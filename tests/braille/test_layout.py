@@ -28,6 +28,7 @@ from handouts.handout import (
     LogEntry,
     LogField,
     LogSheet,
+    Measure,
     Paragraph,
     Points,
     Steps,
@@ -329,6 +330,24 @@ def test_words_break_at_hyphens_or_with_the_continuation_sign(word: str, expecte
         assert lines == expected
     else:
         assert lines[0].endswith("-") and len(lines) == 2 and lines[1].strip("X") == ""
+
+
+def test_measures_and_ranges_stay_on_one_line() -> None:
+    # Choice: a number is read with its unit; UEB asks only that numbers are not divided (6.10).
+    measure = Measure("12.5 kg", "12.5 kilograms")
+    words_before = line("Up and down, then ")
+    assert _set(Paragraph((*words_before, measure, Text(".")))) == [
+        "",
+        "  ,UP & D[N1 !N #AB4E KG4",
+    ]
+    assert _set(Paragraph((Text("Right up and down, then "), measure, Text("."))), width=24)[1:] == [
+        '  ,"R UP & D[N1 !N',
+        "#AB4E KG4",
+    ]
+    ranged = _set(Paragraph((Text("Now up and down, "), Measure("8–12", "8 to 12"), Text(" times."))), width=22)
+    assert ranged[1:] == ["  ,N[ UP & D[N1", '#H,-#AB "TS4']
+    tied = _set(Paragraph(line("Now up and down, all 12\u00a0times.")), width=24)
+    assert tied[1:] == ["  ,N[ UP & D[N1 ALL", '#AB "TS4']
 
 
 def test_a_number_that_is_too_long_takes_dot_5() -> None:

@@ -31,7 +31,10 @@ PAPERS = st.builds(
 CODES = st.sampled_from([("ueb", 1), ("ueb", 2), ("fr", 1), ("de", 2), ("es", 1)])
 ADDED = {"head", "number", "contents", "continued", "volume", "note", "rule", "room", "blank"}
 many = settings(
-    max_examples=60, derandomize=True, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+    max_examples=60,
+    derandomize=True,
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )
 
 
