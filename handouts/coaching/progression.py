@@ -157,9 +157,11 @@ def propose(standing: Standing, aim: Aim, day: datetime.date, nothing_harder: st
         return back
     if aim == "easier":
         return _easier(standing)
-    if aim in ("hold", "faster"):
-        what = "as asked for" if aim == "hold" else "weights and repetitions stay when the aim is a shorter time"
-        return _hold(standing, "one change", what)
+    if aim == "hold":
+        though = f", though {back.why.removesuffix('.')}" if back is not None else ""
+        return _hold(standing, back.rule if back else "one change", f"it stays as asked for{though}")
+    if aim == "faster":
+        return _hold(standing, "one change", "weights and repetitions stay when the aim is a shorter time")
     if standing.load is None:
         return _ask(standing, "no weight is asked for")
     if standing.goal is None:

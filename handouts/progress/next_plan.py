@@ -219,7 +219,9 @@ def _wanted(
     changes: list[Change] = []
     kept: list[Kept] = []
     nothing_harder = _nothing_harder(history)
-    for placed in standings(history, session, _works(plan.facts)):
+    works, twice = _works(plan.facts)
+    kept += [Kept(name, "it stands in the plan more than once; change it by hand.", "one change") for name in twice]
+    for placed in standings(history, session, works):
         proposal = propose(placed.standing, aim, day, nothing_harder)
         change = _change(placed, proposal, session)
         if change is None:
@@ -235,8 +237,8 @@ def _wanted(
     return changes, kept
 
 
-def _works(facts: PlanFacts) -> dict[str, tuple[Place, Work]]:
-    """The exercises that stand in the session once, by id."""
+def _works(facts: PlanFacts) -> tuple[dict[str, tuple[Place, Work]], tuple[str, ...]]:
+    """The exercises that stand in the session once, by id; ids of the others."""
     placed: list[tuple[Place, Work]] = []
     for at, structure in enumerate(facts.session):
         if isinstance(structure, StraightSets):
@@ -244,7 +246,8 @@ def _works(facts: PlanFacts) -> dict[str, tuple[Place, Work]]:
         else:
             placed += [(("session", at, "exercises", turn), work) for turn, work in enumerate(structure.exercises)]
     ids = [work.exercise for _, work in placed]
-    return {work.exercise: (place, work) for place, work in placed if ids.count(work.exercise) == 1}
+    once = {work.exercise: (place, work) for place, work in placed if ids.count(work.exercise) == 1}
+    return once, tuple(dict.fromkeys(name for name in ids if name not in once))
 
 
 def _nothing_harder(history: History) -> str:

@@ -177,6 +177,18 @@ def test_hold_writes_the_same_again(run, folder):
     assert new.session == old.session and new.loads == {}
 
 
+def test_hold_holds_after_a_break_and_says_so(run):
+    result = run("next", "C6", "--aim", "hold", on=datetime.date(2029, 2, 13))
+    assert "floor-press: it stays as asked for, though 33 days lie between" in result.output
+
+
+def test_an_exercise_that_stands_twice_is_left_to_the_trainer(run, folder):
+    path = folder / "plans" / "P2-v2.yaml"
+    path.write_text(path.read_text("utf-8").replace("exercise: farmer-carry", "exercise: goblet-squat"), "utf-8")
+    result = run("next", "C2")
+    assert result.exit_code == 1 and "goblet-squat: it stands in the plan more than once" in result.output
+
+
 # --- what speaks against it ---------------------------------------------------------------------
 
 
