@@ -62,6 +62,7 @@ class Standing:
     did: oldest first.
     log: the file, for reasons.
     goal_stays: why the goal cannot be changed, a clause; "" where it can.
+    held: whether a weight is held at all; without one repetitions alone change.
     """
 
     exercise: str
@@ -72,6 +73,7 @@ class Standing:
     did: tuple[Did, ...]
     log: str
     goal_stays: str = ""
+    held: bool = True
 
 
 @dataclass(frozen=True)
@@ -162,7 +164,9 @@ def propose(standing: Standing, aim: Aim, day: datetime.date, nothing_harder: st
         return _hold(standing, back.rule if back else "one change", f"it stays as asked for{though}")
     if aim == "faster":
         return _hold(standing, "one change", "weights and repetitions stay when the aim is a shorter time")
-    if standing.load is None:
+    if not standing.held and aim != "more-reps":
+        return _hold(standing, "two for two", "no weight is held")
+    if standing.held and standing.load is None:
         return _ask(standing, "no weight is asked for")
     if standing.goal is None:
         return _hold(standing, "two for two", f"no repetitions are asked for, so none can earn a weight{_too_far(standing)}")
@@ -171,8 +175,8 @@ def propose(standing: Standing, aim: Aim, day: datetime.date, nothing_harder: st
         return _ask(standing, "nothing is logged for it")
     if not last.told:
         return _ask(standing, f"{_cite(standing, last)} tells one side alone")
-    if last.load is None or last.last is None:
-        missing = "weight" if last.load is None else "count"
+    if (standing.held and last.load is None) or last.last is None:
+        missing = "count" if last.last is None and last.load is not None else "weight" if standing.held else "count"
         return _ask(standing, f"{_cite(standing, last)} has no {missing}")
     if nothing_harder:
         return _hold(standing, "too hard", nothing_harder)

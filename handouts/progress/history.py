@@ -23,6 +23,7 @@ from handouts.fitting.weights import weights_to_hold
 from handouts.models import Client, ClientFacts, Exercise, LogLine, Side, Studio, Work
 
 SESSION = "session"
+_NO_LOAD = FittedLoad(None, None, None, "none")
 PlanVersion: TypeAlias = tuple[str, int]
 
 
@@ -145,7 +146,7 @@ def _held(history: History, line: LogLine) -> tuple[Literal[1, 2], Literal[1, 2]
 
 @dataclass(frozen=True)
 class Placed:
-    """One exercise with a weight, as it stands now, and where the plan has it.
+    """One exercise, as it stands now, and where the plan has it.
 
     place: keys and list positions from the top of the plan file.
     standing: in repetitions of one side.
@@ -162,7 +163,8 @@ class Placed:
 
 
 def standings(history: History, session: FittedSession, works: Mapping[str, tuple[tuple[str | int, ...], Work]]) -> Iterator[Placed]:
-    """Every weight of the session that a plan can change, in its order.
+    """Every weight of the session that a plan can change, in its order, and
+    each exercise without one.
 
     works: id in the plan to its place and its entry there.
     """
@@ -176,9 +178,7 @@ def standings(history: History, session: FittedSession, works: Mapping[str, tupl
             if exercise.planned not in works:
                 continue
             place, work = works[exercise.planned]
-            for load in exercise.loads:
-                if load.held == "none":
-                    continue
+            for load in exercise.loads or (_NO_LOAD,):
                 scale = 2 if exercise.dose and exercise.dose.counted == "in all" and len(exercise.sides) == 2 else 1
                 lines = by_exercise.get(exercise.exercise.id, [])
                 did = tuple(_did(history, session, exercise, load, lines, scale))
@@ -210,10 +210,11 @@ def _standing(
         load=load.mass,
         goal=goal,
         usual=usual,
-        weights=weights_to_hold(facts, name, load.held),
+        weights=weights_to_hold(facts, name, load.held) if load.held != "none" else (),
         did=did,
         log=log,
         goal_stays=stays,
+        held=load.held != "none",
     )
 
 

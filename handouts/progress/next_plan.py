@@ -222,11 +222,15 @@ def _wanted(
     works, twice = _works(plan.facts)
     kept += [Kept(name, "it stands in the plan more than once; change it by hand.", "one change") for name in twice]
     for placed in standings(history, session, works):
+        if placed.load.asked is not None and placed.load.asked.kind in ("percent", "effort"):
+            goes_by = f"its weight goes by '{placed.load.asked}'; write a new best set in {history.client.path}."
+            kept.append(Kept(placed.standing.exercise, goes_by, "two for two"))
+            continue
         proposal = propose(placed.standing, aim, day, nothing_harder)
         change = _change(placed, proposal, session)
-        if change is None:
+        if change is None and placed.standing.held:
             kept.append(Kept(placed.standing.exercise, proposal.why, proposal.rule))
-        else:
+        elif change is not None:
             changes.append(change)
     if aim == "faster":
         quicker, why = _faster(history, plan.facts, session, nothing_harder)

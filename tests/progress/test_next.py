@@ -170,6 +170,24 @@ def test_one_change_at_a_time_unless_all_are_asked_for(run, folder, log):
     assert {name: str(load) for name, load in loads.items()} == {"goblet-squat": "50 lb", "floor-press": "45 lb each"}
 
 
+def test_more_repetitions_without_a_weight_too(run, folder, log):
+    log("C2", SQUATS + "2029-01-18,P2,2,split-squat,,,9/8")
+    assert "split-squat, " not in run("next", "C2", "--show", "--all").output
+    result = run("next", "C2", "--aim", "more-reps", "--all")
+    assert "Change: split-squat, 10 repetitions in place of 8" in result.output
+    dose = read(folder).plans["P2-C2", 3].facts.session[2].exercises[0].dose.at(1)
+    assert (dose.low, dose.high, dose.counted) == (10, 10, "each side")
+
+
+def test_a_weight_by_per_cent_is_left_to_the_best_set(run, folder):
+    client = folder / "clients" / "C2.yaml"
+    text = client.read_text("utf-8").replace("goblet-squat: 16 kg", "goblet-squat: 70 % of maximum")
+    client.write_text(text + "best sets:\n  goblet-squat:\n    load: 20 kg\n    reps: 10\n", "utf-8")
+    result = run("next", "C2")
+    assert result.exit_code == 1
+    assert "goblet-squat: its weight goes by '70 % of maximum'; write a new best set in clients/C2.yaml" in result.output
+
+
 def test_hold_writes_the_same_again(run, folder):
     result = run("next", "C6", "--aim", "hold")
     assert result.exit_code == 0
