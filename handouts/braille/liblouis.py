@@ -66,7 +66,7 @@ def _advice() -> str:
     if Path("/etc/debian_version").exists():
         return "install it with: sudo apt-get install python3-louis liblouis-data"
     if Path("/etc/fedora-release").exists() or Path("/etc/redhat-release").exists():
-        return "install it with: sudo dnf install python3-louis liblouis-utils"
+        return "install it with: sudo dnf install python3-louis"
     return "install liblouis with its Python module from this system's own packages (never from PyPI)"
 
 
