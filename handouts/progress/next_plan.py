@@ -85,7 +85,6 @@ class Change:
     edits: where anything else of the plan changes.
     harder: whether the client has to do more.
     always: whether it is made however many changes are asked for.
-    longer: whether the session gets longer by it.
     """
 
     exercise: str
@@ -97,7 +96,6 @@ class Change:
     edits: tuple[Edit, ...] = ()
     harder: bool = False
     always: bool = False
-    longer: bool = False
 
 
 @dataclass(frozen=True)
@@ -294,7 +292,6 @@ def _change(placed: Placed, proposal: Proposal, session: FittedSession) -> Chang
         edits,
         harder=proposal.harder,
         always=proposal.rule in ("break", "misses"),
-        longer=proposal.move == "more reps",
     )
 
 
@@ -334,6 +331,7 @@ def told_dose(dose: Dose) -> str:
     return f"{count} reps{' ' if dose.counted else ''}{dose.counted}"
 
 
+_ROUNDS = {"straight sets": "sets", "superset": "rounds", "circuit": "rounds", "intervals": "rounds"}
 _RESTS = {"straight sets": "rest", "superset": "rest after", "circuit": "round rest", "intervals": "round rest"}
 
 
@@ -355,12 +353,11 @@ def _faster(
         new = max(rest - step, shortest)
         if rounds < 2 or new >= rest:
             continue
-        ids = structure.exercise if isinstance(structure, StraightSets) else ", ".join(w.exercise for w in structure.exercises)
         edit = Edit(("session", at, _RESTS[structure.structure]), new)
         cited = f"{history.log}:{done[-1].line}"
         changes.append(
             Change(
-                ids,
+                _ids(structure),
                 f"rest of {new} s in place of {rest} s",
                 f"no set was missed in the session of {cited}; weights and repetitions stay.",
                 "shorter rest",
@@ -441,20 +438,54 @@ def _fitting(
     """The changes that the client's kit, limits and time allow, and the session
     with them."""
     refused: list[Kept] = []
+    unchanged = remake(())
     while True:
         session = remake(changes)
         trouble = next((change for change in changes if change.load and not _met(change, session)), None)
         if trouble is not None:
             why = f"{trouble.what} does not fit the client's limits or kit, so it stays: {trouble.why}"
             refused.append(Kept(trouble.exercise, why, "own weights"))
-        elif any(change.longer for change in changes) and _too_long(session, remake(())):
-            trouble = [change for change in changes if change.longer][-1]
+        elif changes and _too_long(session, unchanged):
+            harder = [change for change in changes if change.harder]
+            if not harder:
+                return _with_room(changes, remake, unchanged, refused)
+            trouble = harder[-1]
             took, has = timing.clock(session.expected_seconds), timing.clock(before.client.facts.minutes or 0)
             why = f"{trouble.what} would make the session {took}, and the client has {has}, so it stays."
             refused.append(Kept(trouble.exercise, why, "own time"))
         else:
             return changes, tuple(refused), session
         changes = tuple(change for change in changes if change is not trouble)
+
+
+def _with_room(
+    changes: tuple[Change, ...], remake: Remake, unchanged: FittedSession, refused: Sequence[Kept]
+) -> tuple[tuple[Change, ...], tuple[Kept, ...], FittedSession]:
+    """A step back stays even where it takes time, such as for other plates: a
+    set or a round less makes room, from the last group upward."""
+    session = remake(changes)
+    for at, structure in reversed(list(enumerate(unchanged.plan.facts.session))):
+        if not _too_long(session, unchanged):
+            break
+        if isinstance(structure, AsManyRounds | EveryMinute) or _rounds(structure, unchanged) < 2:
+            continue
+        key, less = _ROUNDS[structure.structure], _rounds(structure, unchanged) - 1
+        cut = Change(
+            _ids(structure),
+            f"{less} {key} in place of {less + 1}",
+            "the step back takes time to set up, and this makes room for it.",
+            "own time",
+            edits=(Edit(("session", at, key), less),),
+            always=True,
+        )
+        changes = (*changes, cut)
+        session = remake(changes)
+    return changes, tuple(refused), session
+
+
+def _ids(structure: Structure) -> str:
+    works = (structure,) if isinstance(structure, StraightSets) else structure.exercises
+    return ", ".join(work.exercise for work in works)
 
 
 def _met(change: Change, session: FittedSession) -> bool:
@@ -471,6 +502,7 @@ def _met(change: Change, session: FittedSession) -> bool:
 
 
 def _too_long(session: FittedSession, without: FittedSession) -> bool:
+    """Whether a session is longer than the client's time, and than it was."""
     minutes = session.client.facts.minutes
     return (
         minutes is not None

@@ -42,7 +42,7 @@ from handouts.reading.yaml_text import read_yaml
 WEEKS = 26
 FIRST_DAY = datetime.date(2029, 1, 1)
 
-PLAN = """
+_HEAD = """
 plan: S1
 version: 1
 title: Strength
@@ -51,11 +51,15 @@ review by: 2029-01-29
 warm-up:
   time: 5 min
 session:
+"""
+_SQUAT = """
   - structure: straight sets
     exercise: goblet-squat
     sets: 3
     dose: 8-12 reps
     rest: 90 s
+"""
+_PRESS_AND_ROW = """
   - structure: superset
     rounds: 3
     rest inside: 20 s
@@ -66,12 +70,14 @@ session:
       - exercise: one-arm-supported-row
         dose: 10 reps each side
 """
-CURL = """  - structure: straight sets
+_CURL = """
+  - structure: straight sets
     exercise: hammer-curl
     sets: 2
     dose: 16-24 reps in all
     rest: 60 s
 """
+PLANS = (_HEAD + _SQUAT + _PRESS_AND_ROW, _HEAD + _PRESS_AND_ROW, _HEAD + _SQUAT + _CURL)
 
 _RACKS: tuple[dict[str, object], ...] = (
     {"dumbbells": [f"2 x {kg} kg" for kg in (*range(1, 11), *range(12, 21, 2), 22.5, 25, 27.5, 30)]},
@@ -133,7 +139,7 @@ def people(count: int, seed: int) -> Iterator[Person]:
             "screening": {"date": "2028-12-20", "by": "Ilse", "outcome": "cleared"},
         }  # fmt: skip
         if rng.random() < 0.7:
-            data["minutes"] = f"{rng.randint(32, 48)} min"
+            data["minutes"] = f"{rng.randint(20, 36)} min"
         if rng.random() < 0.15:
             data["effort cap"] = str(rng.randint(5, 8))
         if rng.random() < 0.15:
@@ -143,7 +149,7 @@ def people(count: int, seed: int) -> Iterator[Person]:
         data["loads"] = dict(_first_loads(Kit.model_validate(rack), once, unit))
         client = Client(path=f"clients/S{number}.yaml", facts=ClientFacts.model_validate(data))
         yield Person(
-            client, once, rng.uniform(24, 38), rng.uniform(0.0, 0.02), rng.uniform(0.7, 1.0), rng.choice((1, 2, 2, 3))
+            client, once, rng.uniform(24, 38), rng.uniform(0.0, 0.02), rng.uniform(0.7, 1.0), rng.choice((1, 2, 2, 2))
         )
 
 
@@ -162,7 +168,7 @@ def simulate(clients: int, seed: int = 20290101, weeks: int = WEEKS, part: int =
     """All people one after the other, or each `parts`-th of them; the same seed
     gives the same course."""
     demo = read_studio(carried.demo_studio(), carried.starter_texts())
-    plans = [plan_from(read_yaml(text, "plans/S1-v1.yaml"), "plans/S1-v1.yaml") for text in (PLAN, PLAN, PLAN + CURL)]
+    plans = [plan_from(read_yaml(text, "plans/S1-v1.yaml"), "plans/S1-v1.yaml") for text in PLANS]
     watch = Watch()
     for number, person in enumerate(people(clients, seed)):
         if number % parts == part:
@@ -220,13 +226,15 @@ class _Course:
     def run(self, weeks: int) -> None:
         away_from = self.rng.randint(3, weeks) if self.rng.random() < 0.25 else weeks + 9
         away = self.rng.randint(2, 5)
+        poorly_from = self.rng.randint(2, weeks) if self.rng.random() < 0.25 else weeks + 9
         strength = 1.0
         for week in range(weeks):
             strength *= 1 + self.person.a_week * (1 - week / (2 * weeks))
             if not away_from <= week < away_from + away:
                 for session in range(self.person.sessions_a_week):
                     if self.rng.random() < self.person.keeps:
-                        self._train(FIRST_DAY + datetime.timedelta(days=7 * week + 2 * session), strength)
+                        form = 0.75 if poorly_from <= week < poorly_from + 3 else 1
+                        self._train(FIRST_DAY + datetime.timedelta(days=7 * week + 2 * session), strength * form)
             else:
                 strength *= 0.985
             if week % 2 == 1:

@@ -288,6 +288,24 @@ def test_more_repetitions_never_take_more_than_the_clients_minutes(run, folder):
     assert run("next", "C1").exit_code == 0
 
 
+def test_a_step_back_that_takes_time_to_set_up_makes_room(run, folder):
+    """Other plates on a handle are one more change of kit."""
+    client = folder / "clients" / "C2.yaml"
+    text = re.sub(r"  dumbbells:\n(?:    - .*\n)+", "", client.read_text("utf-8"))
+    text = re.sub(r"loads:\n(?:  .*\n)+", "loads:\n  goblet-squat: 8 kg\n  floor-press: 8 kg each\n", text)
+    kit = "kit:\n  adjustable:\n    - handles: 2\n      handle: 2 kg\n      plates: [4 x 1 kg, 4 x 2 kg, 4 x 0.5 kg]\n"
+    client.write_text(text.replace("kit:\n", kit) + "minutes: 28 min\n", "utf-8")
+    log = folder / "logs" / "C2.csv"
+    header = log.read_text("utf-8").splitlines()[0]
+    missed = [f"2029-01-{day},P2,2,goblet-squat,,8 kg,7/7/6,,,," for day in (15, 18)]
+    log.write_text("\n".join([header, *missed]) + "\n", "utf-8")
+    result = run("next", "C2")
+    assert result.exit_code == 0, result.output
+    assert "goblet-squat, 7 kg in place of 8 kg" in result.output and "Rule: own time." in result.output
+    took, took_before = re.search(r"Time: (\S+), before (\S+); the client has 28:00", result.output).groups()
+    assert took <= "28:00" and took_before <= "28:00"
+
+
 # --- asking wrongly -------------------------------------------------------------------------------
 
 

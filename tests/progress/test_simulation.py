@@ -69,7 +69,7 @@ def test_the_same_seed_gives_the_same_course(simulation):
 def test_the_watch_sees_what_it_watches_for(simulation):
     """Plans that break the rules on purpose are noticed, one by one."""
     demo = read_studio(carried.demo_studio(), carried.starter_texts())
-    plan = plan_from(read_yaml(simulation.PLAN, "plans/S1-v1.yaml"), "plans/S1-v1.yaml")
+    plan = plan_from(read_yaml(simulation.PLANS[0], "plans/S1-v1.yaml"), "plans/S1-v1.yaml")
     person = next(each for each in simulation.people(40, 3) if not each.client.facts.limits and each.client.facts.hands == "both")
     watch = simulation.Watch()
     course = simulation._Course(demo, plan, person, random.Random(1), watch)
