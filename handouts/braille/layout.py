@@ -17,7 +17,7 @@ from handouts.braille.flow import CENTRE_MARGIN, Head, Piece, Pieces, contents, 
 from handouts.braille.lines import Row, Segment, wrap
 from handouts.braille.pages import Page, PageLine, Paper, Place, Volume
 from handouts.braille.translation import BLANK, words
-from handouts.handout import Handout, Text, plain
+from handouts.handout import Caution, Handout, Text, plain
 
 # Blank cells between text and a page number on the same line.
 BESIDE_NUMBER = 3
@@ -31,6 +31,13 @@ DIVIDED_AT_LEAST = 2
 LEFT_FOR_TEXT = 3
 
 
+def _before_contents(handout: Handout, code: Code, paper: Paper) -> int:
+    """How many pieces stand before the contents list: the title, and a warning
+    that begins the sheet, since when to stop belongs on the first page."""
+    warned = handout.blocks[:1] if handout.blocks and isinstance(handout.blocks[0], Caution) else ()
+    return len(flow(replace(handout, blocks=warned), code, paper))
+
+
 def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
     """Lay a handout out on pages.
 
@@ -41,7 +48,8 @@ def lay_out(handout: Handout, code: Code, paper: Paper) -> Volume:
     laid = _Pages(frame)
     laid.fill(pieces, PAGES_WITHOUT_CONTENTS)
     if len(laid.pages) > PAGES_WITHOUT_CONTENTS:
-        pieces = (pieces[0], *contents(pieces, code, paper, handout.language), *pieces[1:])
+        first = _before_contents(handout, code, paper)
+        pieces = (*pieces[:first], *contents(pieces, code, paper, handout.language), *pieces[first:])
         laid = _Pages(frame)
         laid.fill(pieces)
         if paper.length and paper.volume_pages and len(laid.pages) > paper.volume_pages:
