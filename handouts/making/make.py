@@ -20,7 +20,7 @@ from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedSession, Remark
 from handouts.fitting.sheets import sheet
 from handouts.forms import FORMS, FormKind, Look
-from handouts.handout import SHEET_KINDS, SheetKind
+from handouts.handout import SheetKind
 from handouts.making.file_names import safe_name, safe_names
 from handouts.making.fingerprints import Record, fingerprint, folder_fingerprint
 from handouts.making.lock import only_run
@@ -179,9 +179,8 @@ def make(asked: Asked, say: Callable[[str], None] = lambda line: None) -> Iterat
         if not asked.names or not code or code in asked.names:
             yield Outcome(code, faults=faults)
     studio = reading.studio
-    most = sum(len(client.facts.plans) for client in studio.clients.values()) * len(FORMS) * len(SHEET_KINDS)
     with only_run(asked.out, say):
-        workers = workers_for(asked.jobs, most if not asked.names else len(FORMS), asked.cluster)
+        workers = workers_for(asked.jobs, asked.cluster)
         try:
             yield from _written(asked, workers.run(_steps(asked, studio)))
         finally:

@@ -312,20 +312,16 @@ class ClusterMissing(HandoutsError):
     """The cluster asked for is not to be had."""
 
 
-def workers_for(jobs: int | None, sheets: int, cluster: str | None) -> Workers:
-    """The workers that fit the work.
+def workers_for(jobs: int | None, cluster: str | None) -> Workers:
+    """The workers that were asked for.
 
-    jobs: processes asked for; None for as many as the machine has cores.
-    sheets: how many sheets there are at the most; a few are quicker in place.
+    jobs: processes; None for as many as the machine has cores; 1 for this
+        process alone, in which a hang or a crash of a library is not caught.
     cluster: address of a Dask scheduler, or None.
     """
     if cluster is not None:
         return Cluster(cluster)
-    jobs = jobs or _cores()
-    few = 4
-    if jobs == 1 or sheets <= few:
-        return InThisProcess()
-    return Processes(min(jobs, sheets))
+    return InThisProcess() if jobs == 1 else Processes(jobs or _cores())
 
 
 def _cores() -> int:

@@ -230,7 +230,7 @@ def test_a_missing_library_stops_its_own_form_alone(studio, tmp_path):
         "found._folders = lambda: iter(())\n"
         "from handouts.cli import main; main()"
     )
-    words = ["make", "C4", "--studio", str(studio), "--out", str(tmp_path / "out")]
+    words = ["make", "C4", "--studio", str(studio), "--out", str(tmp_path / "out"), "--jobs", "1"]
     result = subprocess.run([sys.executable, "-c", code, *words], capture_output=True, text=True)
     assert result.returncode == 1, result.stderr
     assert "C4 braille card: not made" in result.stderr and "liblouis" in result.stderr

@@ -81,10 +81,10 @@ def test_a_process_that_is_killed_costs_one_sheet_at_most():
     assert all("died" in result.failure for result in failed)
 
 
-def test_a_few_sheets_need_no_processes_and_a_cluster_must_be_there():
-    assert isinstance(workers_for(None, 2, None), InThisProcess)
-    assert isinstance(workers_for(1, 5000, None), InThisProcess)
-    many = workers_for(2, 5000, None)
+def test_processes_are_usual_and_a_cluster_must_be_there():
+    assert isinstance(workers_for(None, None), Processes)
+    assert isinstance(workers_for(1, None), InThisProcess)
+    many = workers_for(2, None)
     assert isinstance(many, Processes)
     many.close()
     with pytest.raises(ClusterMissing, match="no Dask scheduler answers"):
