@@ -39,12 +39,7 @@ elif [ "$(uname -s)" = Darwin ]; then
   done
 fi
 
-# No script of a package is run: the checkers are files that the tests open.
-if [ "$(cat tests/node/node_modules/.installed 2>/dev/null || true)" != "$(cksum <tests/node/package-lock.json)" ]; then
-  echo "Installing the checkers into tests/node."
-  quietly npm ci --prefix tests/node --ignore-scripts --no-audit --no-fund
-  cksum <tests/node/package-lock.json >tests/node/node_modules/.installed
-fi
+bash tests/node/install.sh
 
 lock=tests/requirements.lock
 wanted=$(cat "$lock" .venv/installed | cksum)

@@ -13,8 +13,8 @@ from handouts.forms import Look, Rendered
 from handouts.handout import Handout
 from handouts.models import BrailleForm
 
-# The ending of each kind of file.
-ENDINGS = {"brf": ".brf", "pef": ".pef", "unicode": ".txt", "ebraille": ".ebrl"}
+# The ending of each kind of file; the plain text form ends in ".txt" alone.
+ENDINGS = {"brf": ".brf", "pef": ".pef", "unicode": "-braille.txt", "ebraille": ".ebrl"}
 
 
 def render(handout: Handout, form: BrailleForm, look: Look) -> Rendered:
