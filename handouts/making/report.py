@@ -80,12 +80,14 @@ def _summary(files: list[Made], outcomes: list[Outcome]) -> str:
     parts = [f"{_many(new, 'file')} made for {_many(clients, 'client')}."]
     if new < len(files):
         parts.append(f"{_many(len(files) - new, 'file')} left as before, since nothing changed.")
-    look = [outcome.client for outcome in outcomes if outcome.exit_status == 1]
+    look = [outcome.client for outcome in outcomes if outcome.client and outcome.exit_status == 1]
     if look:
         parts.append(f"Needs your eye: {', '.join(look)}.")
-    faulty = [outcome.client or "files of the studio" for outcome in outcomes if outcome.exit_status == 2]
+    faulty = [outcome.client for outcome in outcomes if outcome.client and outcome.exit_status == 2]
     if faulty:
         parts.append(f"Nothing made because of faults: {', '.join(faulty)}.")
+    if any(outcome.faults for outcome in outcomes if not outcome.client):
+        parts.append("Faults in other files are told above.")
     return " ".join(parts)
 
 
