@@ -12,7 +12,7 @@ from click.testing import CliRunner, Result
 
 from handouts import carried
 from handouts.cli import main
-from handouts.models import LogLine, Studio
+from handouts.models import Studio
 from handouts.reading.log import COLUMNS, LATER_COLUMNS
 from handouts.reading.studio import read_studio
 
@@ -55,7 +55,3 @@ def log(folder: Path) -> Callable[[str, str], None]:
 @pytest.fixture(scope="session")
 def demo() -> Studio:
     return read_studio(carried.demo_studio(), carried.starter_texts())
-
-
-def with_log(studio: Studio, code: str, *lines: LogLine) -> Studio:
-    return studio.model_copy(update={"logs": {**studio.logs, code: lines}})
