@@ -15,7 +15,8 @@ PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["project"]
 
 
 def names(requirements):
-    return {re.split(r"[^A-Za-z0-9_.-]", line.strip())[0].lower() for line in requirements}
+    # Python Packaging User Guide, "Names and normalization".
+    return {re.sub(r"[-_.]+", "-", re.split(r"[^A-Za-z0-9_.-]", line.strip())[0]).lower() for line in requirements}
 
 
 def locked(path):
