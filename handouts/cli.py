@@ -323,6 +323,27 @@ def next_(client: str | None, studio: Path | None, aim: Aim, plan: str, every: b
 
 
 @main.command()
+@click.option("--studio", type=click.Path(path_type=Path), help="The studio folder; else the working folder and above.")
+def desk(studio: Path | None) -> None:
+    """Tell everything that waits for you, the gravest first.
+
+    Warning signs, faults in files, logs that are not settled, readers'
+    questions, and what needs your eye in the next sheets. Exit status: 0
+    nothing waits; 1 something does; 2 no studio.
+    """
+    from handouts.logbook.desk import waiting_at
+
+    try:
+        waiting = list(waiting_at(_studio(studio), _today()))
+    except HandoutsError as problem:
+        _stop(str(problem))
+    for line in waiting:
+        click.echo(line)
+    click.echo(f"{len(waiting)} thing{'' if len(waiting) == 1 else 's'} on your desk." if waiting else "Nothing waits for you.")
+    sys.exit(1 if waiting else 0)
+
+
+@main.command()
 @click.argument("kind", type=click.Choice(["exercise", "exercise words", "plan", "client", "studio"]))
 def schema(kind: FileKind) -> None:
     """Print the JSON Schema of a KIND of file, for an editor that helps while you type.
