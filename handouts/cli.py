@@ -44,9 +44,15 @@ def _today() -> datetime.date:
     import datetime
 
     epoch = os.environ.get("SOURCE_DATE_EPOCH")
-    if epoch:
+    if not epoch:
+        return datetime.date.today()
+    try:
         return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()
-    return datetime.date.today()
+    except (ValueError, OverflowError, OSError):
+        _stop(
+            f"SOURCE_DATE_EPOCH: '{epoch}' is no moment; "
+            "set it to whole seconds since 1970, such as 1862531200, or take it out of the environment"
+        )
 
 
 @main.command()
@@ -58,7 +64,7 @@ def start(folder: Path) -> None:
     try:
         written = start_studio(folder)
     except (HandoutsError, OSError) as problem:
-        _stop(str(problem))
+        _stop(_told(problem))
     for path in written:
         click.echo(f"{path}: written")
     click.echo(f"The studio is ready. Make its first sheets with: handouts make --studio {folder}")
@@ -93,11 +99,14 @@ def make(
     in a file, so that nothing was made for at least one client.
     """
     from handouts.making import Asked
+    from handouts.making.opening import point_out_open
     from handouts.making.report import tell
 
     chosen = _forms(forms)
     try:
         folder = _studio(studio)
+        for line in point_out_open(folder):
+            click.echo(line, err=True)
         asked = Asked(folder, out or folder / "out", _today(), names, chosen, afresh, jobs, cluster)
         status = tell(asked, report, quiet, why)
     except HandoutsError as problem:
@@ -123,7 +132,7 @@ def share(client: str, to: Path, studio: Path | None, out: Path | None) -> None:
         for copy in copies(folder, out or folder / "out", client, to):
             click.echo(f"{copy}: copied")
     except (HandoutsError, OSError) as problem:
-        _stop(str(problem))
+        _stop(_told(problem))
 
 
 @main.command()
@@ -248,7 +257,7 @@ def log(client: str, studio: Path | None, text: str | None, source: str | None, 
         asked = options.asked(client, text, source, date, plan, version, exercise, side, correct, not later, said)
         sys.exit(command.log(folder, asked, _today()))
     except (HandoutsError, OSError) as problem:
-        _stop(str(problem))
+        _stop(_told(problem))
 
 
 @main.command()
@@ -269,7 +278,7 @@ def questions(client: str | None, studio: Path | None, everything: bool, by_text
             sys.exit(questions_told.mark(folder, client, *answered, _today()))
         sys.exit(questions_told.by_text(folder, client) if by_text else questions_told.tell(folder, client, everything))
     except (HandoutsError, OSError) as problem:
-        _stop(str(problem))
+        _stop(_told(problem))
 
 
 @main.command()
@@ -290,7 +299,7 @@ def progress(client: str, studio: Path | None, out: Path | None, forms: str | No
         folder = _studio(studio)
         sys.exit(command.tell_progress(folder, out or folder / "out", client, chosen, _today()))
     except (HandoutsError, OSError) as problem:
-        _stop(str(problem))
+        _stop(_told(problem))
 
 
 @main.command(name="next")
@@ -319,7 +328,7 @@ def next_(client: str | None, studio: Path | None, aim: Aim, plan: str, every: b
             _stop("no client is named; write: handouts next CLIENT")
         sys.exit(command.propose_next(_studio(studio), client, aim, _today(), plan, every, show))
     except (HandoutsError, OSError) as problem:
-        _stop(str(problem))
+        _stop(_told(problem))
 
 
 @main.command()
@@ -371,9 +380,23 @@ def _forms(text: str | None) -> tuple[str, ...]:
 
 
 def _studio(given: Path | None) -> Path:
-    from handouts.reading.studio import find_studio
+    from handouts.making.opening import open_studio
 
-    return find_studio(given if given is not None else Path.cwd())
+    try:
+        folder, told = open_studio(given if given is not None else Path.cwd())
+    except OSError as problem:
+        _stop(_told(problem))
+    for line in told:
+        click.echo(line, err=True)
+    return folder
+
+
+def _told(problem: HandoutsError | OSError) -> str:
+    """A message for the user: what the disk refuses is told with its place and a way on."""
+    if not isinstance(problem, OSError):
+        return str(problem)
+    place = problem.filename2 or problem.filename
+    return f"{place or 'the disk'}: not written: {problem.strerror or problem}; free the place or name another, and run this again"
 
 
 if __name__ == "__main__":

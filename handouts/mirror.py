@@ -228,7 +228,7 @@ _fr_hour = _hour_swapper(_FR_HOURS)
 def _fr_hours(match: re.Match[str]) -> str:
     before, words = match.string[: match.start()], match[0]
     half = bool(re.search(r"(?:30|demie)$", words))
-    if not _fr_is_direction(before, words, match.string[match.end() :], half):
+    if not _fr_is_direction(before, match.string[match.end() :], half):
         return words
     hours, unit = re.fullmatch(r"(.*?)((?:\*\*)?\s*(?:heures?|h)\b.*)", words, re.S | re.I).groups()  # type: ignore[union-attr]
     found = list(re.finditer(rf"\b(?:1[0-2]|[1-9]|{_FR_HOUR_WORD})\b", hours, re.I))
@@ -248,7 +248,7 @@ def _fr_hours(match: re.Match[str]) -> str:
     return swapped + unit
 
 
-def _fr_is_direction(before: str, words: str, after: str, half: bool) -> bool:
+def _fr_is_direction(before: str, after: str, half: bool) -> bool:
     """Whether hours are a direction on the clock and no length of time."""
     if _FR_LENGTH_AFTER.match(after):
         return False
@@ -258,8 +258,7 @@ def _fr_is_direction(before: str, words: str, after: str, half: bool) -> bool:
         return False
     if _FR_LIST_BEFORE.search(before) or _FR_STATED_AFTER.match(after):
         return True
-    single = re.fullmatch(r"(?:1|une)\s*(?:heure|h)", words, re.I)
-    return not half and not single
+    return not half
 
 
 def _fr_turn(match: re.Match[str]) -> str:

@@ -11,6 +11,7 @@ shows for that key, through the JSON Schema.
 from __future__ import annotations
 
 import datetime
+import unicodedata
 from collections.abc import Callable
 from decimal import Decimal
 from itertools import chain, pairwise
@@ -101,7 +102,8 @@ def _read_words(text: str) -> str:
 
 
 def _read_code(text: str) -> str:
-    words = _read_words(text)
+    # One form of each accented letter, since a code names files and is compared.
+    words = unicodedata.normalize("NFC", _read_words(text))
     if len(words) > 40:
         raise ValueError(f"{amounts.quoted(text)} is {len(words)} characters long; write a code of at most 40")
     return words
@@ -626,7 +628,7 @@ ALL_SHEETS: tuple[SheetKind, ...] = ("sheet", "card", "log")
 
 def _read_points(text: str) -> int:
     number, _, unit = text.strip().rpartition(" ")
-    if unit != "pt" or not number.isascii() or not number.isdigit() or not 14 <= int(number) <= 48:
+    if unit != "pt" or not (number.isascii() and number.isdigit() and len(number) == 2 and 14 <= int(number) <= 48):
         raise ValueError(f"{amounts.quoted(text)} is not a print size from 14 to 48 points; write '24 pt'")
     return int(number)
 
@@ -1107,14 +1109,14 @@ class Client(Model):
 class StudioFacts(Model):
     """studio.yaml.
 
-    format: version of the folder's format, 1 today.
+    format: version of the folder's format, 1 today (see reading/upgrades.py).
     name: of the studio.
     coach: who writes the plans.
     phone: whom the client calls with a question.
     emergency: the local number.
     """
 
-    format: Annotated[int, *_whole(1, 1, "1")] = 1
+    format: Annotated[int, *_whole(1, 9999, "1")] = 1
     name: Words
     coach: Words
     phone: Words | None = None

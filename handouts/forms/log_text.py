@@ -54,11 +54,11 @@ from handouts.languages import Phrases
 FORMAT = 1
 # Keys that may stand without brackets, where the label says the same.
 PLAIN_KEYS = ("client", "plan", "date", "weight", "reps", "time", "seconds", "rounds", "distance", "effort", "pain", "question", "part")
-_FIRST = re.compile(r"[^\[\]]*\[handouts log (\d+)\]\s*$")
+_FIRST = re.compile(r"[^\[\]]*\[handouts log ([0-9]{1,6})\]\s*$")
 _LAST = re.compile(r"[^\[\]]*\[end of log\]\s*$")
 _LINE = re.compile(r"[^\[\]]*\[([a-z0-9][a-z0-9 -]*)\](?::\s*(.*))?$")
 _PLAIN = re.compile(rf"({'|'.join(PLAIN_KEYS)})\s*:\s*(.*)$", re.IGNORECASE)
-_PLAN = re.compile(r"(\S+) version (\d+)$")
+_PLAN = re.compile(r"(.*\S) version ([0-9]{1,6})$")
 
 
 class NoLogText(HandoutsError):
@@ -191,7 +191,9 @@ def holds_log(text: str) -> bool:
 
 def _lines(text: str) -> list[str]:
     text = text.removeprefix("\ufeff").replace("\u00a0", " ").replace("\u202f", " ")
-    return [re.sub(r"^(?:\s*>)+\s?", "", row).strip() for row in text.splitlines()]
+    # Control characters mean nothing here; the writer takes them out too.
+    rows = (re.sub(r"[\x00-\x08\x0e-\x1f\x7f-\x9f]", " ", row) for row in text.splitlines())
+    return [re.sub(r"^(?:\s*>)+\s?", "", row).strip() for row in rows]
 
 
 def _rows(text: str) -> list[str]:

@@ -39,6 +39,12 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
         document = source.render()
         data: bytes = document.write_pdf(pdf_variant="pdf/ua-1", pdf_identifier=b"handouts")
     if complaints:
+        if missing := re.search(r"\.notdef glyph.*?\((U\+[0-9A-F]+)\)", complaints[0]):
+            sign = chr(int(missing[1][2:], 16))
+            raise RenderError(
+                f"no font on this machine has the sign '{sign}' ({missing[1]}); "
+                "install a font that has it, such as one of the Noto fonts, or write it in other signs"
+            )
         raise RenderError(f"the PDF would be faulty: {complaints[0]}; tell the maker of this program")
     return Rendered(repair(data, source.etree_element), len(document.pages))
 

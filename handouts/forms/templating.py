@@ -25,7 +25,6 @@ Filters: `kind` (name of a tree node), `tree_line` (a Line as text), `pt` (a
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import lru_cache
 from typing import Any
 
@@ -46,7 +45,7 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     environment = ImmutableSandboxedEnvironment(
         loader=jinja2.ChoiceLoader(
             [
-                jinja2.FunctionLoader(_given(look)),
+                jinja2.FunctionLoader(lambda name: _own(look, name)),
                 jinja2.FileSystemLoader([str(folder) for folder in (*look.folders, carried.templates())]),
             ]
         ),
@@ -63,14 +62,10 @@ def _environment(look: Look) -> ImmutableSandboxedEnvironment:
     return environment
 
 
-def _given(look: Look) -> Callable[[str], tuple[str, str, Callable[[], bool]] | None]:
-    """Finds the overrides of a look, under the name that they have in a studio."""
-    texts = dict(look.overrides)
-
-    def load(name: str) -> tuple[str, str, Callable[[], bool]] | None:
-        return (texts[name], f"templates/{name}", lambda: True) if name in texts else None
-
-    return load
+def _own(look: Look, name: str) -> tuple[str, str, None] | None:
+    """A template of the studio's own: its text, and its path for messages."""
+    text = dict(look.overrides).get(name)
+    return None if text is None else (text, f"templates/{name}", None)
 
 
 def _tree_line(line: Line, long: bool = False) -> str:

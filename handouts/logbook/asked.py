@@ -156,7 +156,7 @@ def read_questions(path: Path) -> tuple[ReadersQuestion, ...]:
 def add_questions(studio_folder: Path, client: str, new: Iterable[ReadersQuestion]) -> tuple[ReadersQuestion, ...]:
     """Keep questions, numbered on from the last; the same question about the
     same exercise from the same client is kept once while it is open."""
-    path = studio_folder / FOLDER / f"{client}.csv"
+    path = _path(studio_folder, client)
     old = read_questions(path) if path.is_file() else ()
     kept, number = list(old), max((one.number for one in old), default=0)
     added = []
@@ -175,7 +175,7 @@ def answer_question(
     studio_folder: Path, client: str, number: int, answer: str, today: datetime.date
 ) -> ReadersQuestion:
     """Mark a question as answered.  Raises UnknownQuestion."""
-    path = studio_folder / FOLDER / f"{client}.csv"
+    path = _path(studio_folder, client)
     old = read_questions(path) if path.is_file() else ()
     chosen = next((one for one in old if one.number == number), None)
     if chosen is None:
@@ -188,6 +188,13 @@ def answer_question(
 
 class UnknownQuestion(HandoutsError):
     """No question of that client has that number."""
+
+
+def _path(studio_folder: Path, client: str) -> Path:
+    """The file of a client's questions.  Raises CannotLog where the code is no file name."""
+    from handouts.logbook.files import file_stem
+
+    return studio_folder / FOLDER / f"{file_stem(client)}.csv"
 
 
 def _write(path: Path, questions: Iterable[ReadersQuestion]) -> None:

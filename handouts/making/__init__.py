@@ -1,5 +1,22 @@
-"""From a studio folder to finished files."""
+"""From a studio folder to finished files.
 
-from handouts.making.make import Asked, Made, Outcome, make
+The names are fetched when they are asked for, so that who only opens a studio
+does not load what makes sheets.
+"""
 
-__all__ = ["Asked", "Made", "Outcome", "make"]
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from handouts.making.make import Asked, Made, Outcome
+
+__all__ = ["Asked", "Made", "Outcome"]
+
+
+def __getattr__(name: str) -> Any:
+    if name not in __all__:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    import importlib
+
+    return getattr(importlib.import_module("handouts.making.make"), name)

@@ -270,6 +270,9 @@ def _written(
             failures.append(f"{what}: not made; {result.failure}")
             continue
         why = "asked for afresh" if asked.afresh else step.record.why(step.name, step.whole, step.inputs)
+        if not step.record.folder.resolve().is_relative_to(asked.out.resolve()):
+            failures.append(f"{what}: not written, since {step.record.folder} is a link that leads elsewhere; take it away")
+            continue
         try:
             write_whole(step.path, result.rendered.data)
             step.record.add(step.name, step.whole, step.inputs, result.rendered.pages)
@@ -341,6 +344,10 @@ def _look(folder: Path) -> Look:
     overrides = []
     for path in names:
         shown = path.relative_to(own).as_posix()
+        if not path.resolve().is_relative_to(folder.resolve()):
+            raise TemplateUnreadable(
+                f"templates/{shown}: this is a link that leads out of the studio; put the template itself there"
+            )
         try:
             overrides.append((shown, path.read_text("utf-8")))
         except (OSError, UnicodeDecodeError) as problem:

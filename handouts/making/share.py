@@ -21,6 +21,7 @@ from handouts.coaching.care import care_table
 from handouts.errors import HandoutsError
 from handouts.making.file_names import safe_names
 from handouts.making.fingerprints import Record
+from handouts.making.writing import write_whole
 from handouts.reading.faults import instead_of
 from handouts.reading.studio import read_studio_parts
 
@@ -64,10 +65,9 @@ def share(folder: Path, out: Path, code: str, to: Path) -> Iterator[Path]:
                     f"{sheet}: what the file says about itself names {what} ('{found[0]}'); "
                     "nothing was copied; change the title or the template, and make the sheet again"
                 )
-    to.mkdir(parents=True, exist_ok=True)
     for sheet in sheets:
         copy = to / sheet.name
-        copy.write_bytes(sheet.read_bytes())
+        write_whole(copy, sheet.read_bytes())
         yield copy
 
 

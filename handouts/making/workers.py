@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import multiprocessing
 import os
+import re
 import signal
 import time
 import traceback
@@ -234,6 +235,8 @@ class Cluster:
             raise ClusterMissing(
                 "--cluster needs the extra for clusters; install it with: pip install 'handouts[cluster]'"
             ) from problem
+        if not re.fullmatch(r"(?:[a-z]+://)?\S+:[0-9]{1,5}", address):
+            raise ClusterMissing(f"'{address}' is not the address of a scheduler; write such as tcp://10.0.0.5:8786")
         try:
             self._client = Client(address, timeout=wait, set_as_default=False)  # type: ignore[no-untyped-call]
         except OSError as problem:

@@ -158,7 +158,9 @@ def _check_client(found: Gathered, shown: str, languages: tuple[str, ...]) -> No
             found.add_at(shown, ("plans", at, "plan"), f"plan {quoted(code)} is named twice", "take one out")
         earlier.add(code)
         version = choice.get("version")
-        number = int(version) if isinstance(version, str) and version.isascii() and version.isdigit() else None
+        # Python refuses to read thousands of digits; no version has more than three.
+        whole = isinstance(version, str) and version.isascii() and version.isdigit() and len(version) <= 9
+        number = int(version) if whole else None
         for key, wrong, instead in _plan_troubles(found, code, number):
             found.add_at(shown, ("plans", at, key), wrong, instead)
         _check_chosen(found, shown, ("plans", at), code, number)

@@ -8,6 +8,7 @@ or their substitutes can bring in, in the client's language.
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -34,6 +35,8 @@ from handouts.reading.gathered import Gathered
 from handouts.reading.log import read_log_lines
 from handouts.reading.names import check_names
 from handouts.reading.plan import all_work, plan_from
+from handouts.reading.text_file import read_text
+from handouts.reading.upgrades import refuse_newer
 from handouts.reading.yaml_text import YamlText
 
 __all__ = ["StudioReading", "find_studio", "find_suggestion", "read_studio", "read_studio_parts"]
@@ -100,7 +103,11 @@ def read_studio_parts(folder: Path, starter_texts: Path) -> StudioReading:
 
 
 def _read_facts(found: Gathered, folder: Path) -> StudioFacts | None:
-    document = found.open_yaml(folder / STUDIO_FILE, STUDIO_FILE)
+    text = found.read(read_text, folder / STUDIO_FILE, STUDIO_FILE)
+    if text is not None:
+        # A studio of a later format is told as that, not as faults of its keys.
+        refuse_newer(text)
+    document = found.open_yaml(folder / STUDIO_FILE, STUDIO_FILE) if text is not None else None
     return found.read(shape, StudioFacts, document, STUDIO_FILE) if document else None
 
 
@@ -198,7 +205,7 @@ def _read_clients(found: Gathered, folder: Path) -> None:
 def _code(document: YamlText | None, key: str, otherwise: str) -> str:
     """The code that a file gives itself, even where the rest of it has faults."""
     code = document.data.get(key) if document else None
-    return code.strip() if isinstance(code, str) and code.strip() else otherwise
+    return unicodedata.normalize("NFC", code.strip()) if isinstance(code, str) and code.strip() else otherwise
 
 
 def _read_logs(found: Gathered, folder: Path) -> None:

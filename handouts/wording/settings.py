@@ -19,7 +19,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from handouts.errors import Fault, StudioFaults
+from handouts.errors import Fault, StudioFaults, quoted
 from handouts.wording.marks import Strength
 from handouts.wording.names import ALL_NAMES, LANGUAGES, STRENGTHS, instead_of
 
@@ -80,13 +80,13 @@ def read_settings(path: Path, shown: str) -> Settings:
     data: dict[str, Any] = document.data
     for key in data:
         if key not in _KEYS:
-            fault((key,), f"there is no setting '{key}'", "the settings are " + ", ".join(_KEYS), of_key=True)
+            fault((key,), f"there is no setting {quoted(key)}", "the settings are " + ", ".join(_KEYS), of_key=True)
     language = data.get("language", "en")
     if language not in LANGUAGES:
-        fault(("language",), f"'{language}' is not a language that is checked", f"write {' or '.join(LANGUAGES)}")
+        fault(("language",), f"{quoted(language)} is not a language that is checked", f"write {' or '.join(LANGUAGES)}")
     fails_at = data.get("fails at", "advice")
     if fails_at not in STRENGTHS:
-        fault(("fails at",), f"'{fails_at}' is not a strength", f"write {' or '.join(STRENGTHS)}")
+        fault(("fails at",), f"{quoted(fails_at)} is not a strength", f"write {' or '.join(STRENGTHS)}")
     known = data.get("known words", ())
     if isinstance(known, str) and known:
         fault(("known words",), "one word stands where a list belongs", "put '- ' before it, on a line of its own")
@@ -100,12 +100,12 @@ def read_settings(path: Path, shown: str) -> Settings:
         turned_off = {}
     for name, reason in turned_off.items():
         if name not in ALL_NAMES:
-            fault(("turned off", name), f"there is no kind or check '{name}'", instead_of(name), of_key=True)
+            fault(("turned off", name), f"there is no kind or check {quoted(name)}", instead_of(name), of_key=True)
         if not isinstance(reason, str) or not reason.strip():
             fault(
                 ("turned off", name),
-                f"'{name}' is turned off without a reason",
-                f"write why: '{name}: your reason'",
+                f"{quoted(name)} is turned off without a reason",
+                f"write why: '{quoted(name)[1:-1]}: your reason'",
                 of_key=True,
             )
     if faults:

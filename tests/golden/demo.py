@@ -75,7 +75,7 @@ def pdf_words(path: Path) -> Iterator[str]:
 def make_demo(out: Path) -> None:
     """The demo studio's outputs in a folder, as of a fixed day."""
     from handouts import carried
-    from handouts.making import Asked, make
+    from handouts.making.make import Asked, make
 
     for _ in make(Asked(carried.demo_studio(), out, TODAY, jobs=1)):
         pass

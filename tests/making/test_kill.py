@@ -89,15 +89,21 @@ def test_a_writer_killed_between_write_and_rename_leaves_the_old_file(tmp_path):
 def test_a_second_run_waits_and_says_for_whom(both):
     studio, _ = both
     code = (
-        "import sys, time; from pathlib import Path; from handouts.making.lock import only_run\n"
+        "import sys; from pathlib import Path; from handouts.making.lock import only_run\n"
         "with only_run(Path(sys.argv[1]), print):\n"
-        "    print('held', flush=True); time.sleep(3)"
+        "    print('held', flush=True); sys.stdin.read()"
     )
-    first = subprocess.Popen([sys.executable, "-c", code, str(studio / "out")], stdout=subprocess.PIPE, text=True)
-    assert first.stdout.readline() == "held\n"
-    second = subprocess.run(command(studio), capture_output=True, text=True)
-    first.wait()
-    first.stdout.close()
-    assert f"process {first.pid}" in second.stderr and "Waiting" in second.stderr
+    pipe = {"stdout": subprocess.PIPE, "text": True}
+    with subprocess.Popen([sys.executable, "-c", code, str(studio / "out")], stdin=subprocess.PIPE, **pipe) as first:
+        assert first.stdout.readline() == "held\n"
+        with subprocess.Popen(command(studio), stderr=subprocess.PIPE, **pipe) as second:
+            told = ""
+            while "Waiting" not in told:
+                line = second.stderr.readline()
+                assert line, told
+                told += line
+            first.stdin.close()  # the first run ends now
+            second.communicate()
+    assert f"process {first.pid}" in told
     assert second.returncode in (0, 1)
     assert not (studio / "out" / ".run").exists()

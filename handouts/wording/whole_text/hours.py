@@ -61,7 +61,8 @@ def _language(language: str) -> _Language:
         names, half = _EN_NAMES, r"^half|:30"
     return _Language(
         re.compile(pattern, re.IGNORECASE),
-        re.compile(rf"\b{number}\b", re.IGNORECASE),
+        # No word need end behind it: "3h" and "10o'clock" are hours too.
+        re.compile(rf"\b{number}(?!\d)", re.IGNORECASE),
         {name: at for at, name in enumerate(names, 1)},
         re.compile(half, re.IGNORECASE),
     )
