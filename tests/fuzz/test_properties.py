@@ -8,7 +8,7 @@ from decimal import Decimal
 
 import pytest
 import yaml
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from handouts import amounts
@@ -22,7 +22,10 @@ from handouts.reading.markdown_blocks import read_blocks
 from handouts.reading.text_file import decode_text, readable
 from handouts.reading.yaml_text import read_yaml
 
-many = settings(max_examples=300, deadline=None, derandomize=True, database=None)
+# No property is a matter of time, on a busy machine neither.
+many = settings(
+    max_examples=300, deadline=None, derandomize=True, database=None, suppress_health_check=[HealthCheck.too_slow]
+)
 WORDS = st.text(st.characters(blacklist_categories=["Cs"]), max_size=60)
 SOUND = WORDS.map(readable).map(lambda text: text.replace("\r", ""))
 UNITS = st.sampled_from(["kg", "lb"])
