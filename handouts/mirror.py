@@ -42,7 +42,7 @@ def _as_cased(word: str, model: str) -> str:
     return word.capitalize() if model[:1].isupper() else word
 
 
-def _other_hour(hour: int, half: bool = False) -> int:
+def _other_hour(hour: int, half: bool) -> int:
     """12 - h on a clock of 12; with a half hour the whole hours of what is left."""
     return (-hour - half) % 12 or 12
 

@@ -1,0 +1,43 @@
+"""The other side: what decides between a direction and a length of time, and the arithmetic.
+
+Worked by hand from the rule that hour h becomes 12 - h.
+"""
+
+import pytest
+
+from handouts.mirror import mirror
+
+
+@pytest.mark.parametrize("hour", range(1, 13))
+@pytest.mark.parametrize("half", ["", ":30"])
+def test_every_hour_of_the_clock(hour, half):
+    minutes = 720 - (hour * 60 + (30 if half else 0))  # what is left of 12 hours, in minutes
+    other = f"{minutes // 60 % 12 or 12}{half}"
+    assert mirror(f"Step to {hour}{half} o'clock", "en") == f"Step to {other} o'clock"
+
+
+@pytest.mark.parametrize(
+    ("text", "other"),
+    [
+        # Half hours are directions where the text says so, and else lengths.
+        ("2 h 30 est la ligne du talon", "9 h 30 est la ligne du talon"),
+        ("D\u2019abord le talon, 2 h 30", "D\u2019abord le talon, 9 h 30"),
+        ("vers 2 h 30", "vers 9 h 30"),
+        ("Le circuit 2 h 30", "Le circuit 2 h 30"),
+        # Whole hours are lengths where the text says so, and else directions.
+        ("Le talon 2 heures", "Le talon 10 heures"),
+        ("2 heures du matin", "2 heures du matin"),
+        ("pendant 2 heures", "pendant 2 heures"),
+        ("2 heures avant le repas", "2 heures avant le repas"),
+        ("\u00e0 2 heures de repos", "\u00e0 2 heures de repos"),
+        ("et 2 heures", "et 10 heures"),
+    ],
+)
+def test_french_hours(text, other):
+    assert mirror(text, "fr") == other
+    assert mirror(other, "fr") == text
+
+
+def test_a_language_without_rules_is_refused():
+    with pytest.raises(ValueError, match="no rules to mirror 'de'; write the text in en or fr"):
+        mirror("links", "de")
