@@ -37,7 +37,7 @@ def mirror(text: str, language: str) -> str:
 
 
 def _as_cased(word: str, model: str) -> str:
-    if model.isupper() and len(model) > 1:
+    if model.isupper():
         return word.upper()
     return word.capitalize() if model[:1].isupper() else word
 

@@ -38,6 +38,21 @@ def test_french_hours(text, other):
     assert mirror(other, "fr") == text
 
 
+@pytest.mark.parametrize(
+    ("text", "other"),
+    [
+        ("gauche", "droite"),  # "la droite", where no noun tells
+        ("tournez gauche", "tournez droite"),
+        ("un deux trois vite gauche", "un deux trois vite droit"),  # four words back
+        ("un deux trois quatre vite gauche", "un deux trois quatre vite droite"),
+        ("LE PIED GAUCHE", "LE PIED DROIT"),
+        ("Gauche puis droite", "Droite puis gauche"),
+    ],
+)
+def test_the_french_ending_follows_what_stands_before(text, other):
+    assert mirror(text, "fr") == other
+
+
 def test_a_language_without_rules_is_refused():
     with pytest.raises(ValueError, match="no rules to mirror 'de'; write the text in en or fr"):
         mirror("links", "de")

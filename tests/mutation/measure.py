@@ -30,7 +30,7 @@ PLACES: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
         ("handouts.coaching.loads", "handouts.coaching.strength", "handouts.coaching.timing"),
         ("tests/coaching", "tests/fitting/test_fit.py", "tests/fitting/test_fit_properties.py"),
     ),
-    "mirror": (("handouts.mirror",), ("tests/fitting/test_sides.py", "tests/library/test_starter_texts.py", "tests/fuzz/test_properties.py")),
+    "mirror": (("handouts.mirror",), ("tests/mirror", "tests/fitting/test_sides.py", "tests/library/test_starter_texts.py", "tests/fuzz/test_properties.py")),
     "layout": (
         ("handouts.braille.layout", "handouts.braille.lines"),
         ("tests/braille/test_layout.py", "tests/braille/test_worked_examples.py", "tests/braille/test_files.py", "tests/braille/test_layout_properties.py"),
