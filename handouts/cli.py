@@ -109,8 +109,8 @@ def make(
             click.echo(line, err=True)
         asked = Asked(folder, out or folder / "out", _today(), names, chosen, afresh, jobs, cluster)
         status = tell(asked, report, quiet, why)
-    except HandoutsError as problem:
-        _stop(str(problem))
+    except (HandoutsError, OSError) as problem:
+        _stop(_told(problem))
     sys.exit(status)
 
 
@@ -204,8 +204,8 @@ def proof(client: str, studio: Path | None, out: Path | None, report: str) -> No
             proved.append(one)
             if report == "text":
                 click.echo(one.told())
-    except HandoutsError as problem:
-        _stop(str(problem))
+    except (HandoutsError, OSError) as problem:
+        _stop(_told(problem))
     if report == "json":
         click.echo(json.dumps([one.record() for one in proved], ensure_ascii=False, indent=1))
     sys.exit(1 if any(one.proof.faults for one in proved) else 0)
@@ -344,8 +344,8 @@ def desk(studio: Path | None) -> None:
 
     try:
         waiting = list(waiting_at(_studio(studio), _today()))
-    except HandoutsError as problem:
-        _stop(str(problem))
+    except (HandoutsError, OSError) as problem:
+        _stop(_told(problem))
     for line in waiting:
         click.echo(line)
     click.echo(f"{len(waiting)} thing{'' if len(waiting) == 1 else 's'} on your desk." if waiting else "Nothing waits for you.")
@@ -393,6 +393,8 @@ def _studio(given: Path | None) -> Path:
 
 def _told(problem: HandoutsError | OSError) -> str:
     """A message for the user: what the disk refuses is told with its place and a way on."""
+    if isinstance(problem, BrokenPipeError):
+        raise problem  # the reader, such as `head`, has enough; Click ends in silence
     if not isinstance(problem, OSError):
         return str(problem)
     place = problem.filename2 or problem.filename

@@ -114,6 +114,32 @@ def test_a_log_in_a_read_only_studio_is_told(closed):
     assert result.returncode == 2 and "not written: Permission denied" in result.stderr
 
 
+@pytest.mark.parametrize("words", [("proof", "C4"), ("next", "C4"), ("desk",), ("questions",)])
+def test_every_command_bears_a_read_only_studio(closed, words):
+    before = everything(closed)
+    result = handouts(*words, "--studio", closed, before=under_the_rights, **LATE)
+    calm(result)
+    assert result.returncode in (0, 1, 2)
+    assert everything(closed) == before
+    if words[0] == "proof":
+        assert result.returncode == 2 and "not written: Permission denied" in result.stderr
+
+
+def test_a_next_plan_and_a_proof_are_their_owners_alone(tmp_path):
+    folder = lay_out(tmp_path / "studio", "C2", "C4")
+    there = set(folder.rglob("*"))
+    before = os.umask(0)
+    try:
+        handouts("next", "C2", "--studio", folder, **LATE)
+        handouts("proof", "C4", "--studio", folder)
+    finally:
+        os.umask(before)
+    new = [path for path in folder.rglob("*") if path not in there]
+    assert {path.suffix for path in new} >= {".yaml", ".html"}
+    for path in new:
+        assert stat.S_IMODE(path.stat().st_mode) == (0o700 if path.is_dir() else 0o600), path
+
+
 def test_a_client_file_that_may_not_be_read_stops_its_client_alone(tmp_path):
     folder = lay_out(tmp_path / "studio", "C4")
     add_client(folder, "bad.yaml", "BAD", "Ana")

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import os
 import re
+import subprocess
+import sys
 import zipfile
 
 import pytest
 
-from tests.hostile.studios import add_client, calm, everything, handouts, lay_out
+from tests.hostile.studios import ROOT, add_client, calm, everything, handouts, lay_out
 
 LAUGHS = (
     "a: &a [x, x, x, x, x, x, x, x, x]\n"
@@ -269,6 +271,16 @@ def test_an_impossible_day_is_told(studio):
         result = handouts("make", "--studio", studio, SOURCE_DATE_EPOCH=moment)
         calm(result)
         assert result.returncode == 2 and "SOURCE_DATE_EPOCH" in result.stderr
+
+
+def test_a_reader_that_has_enough_ends_the_run_in_silence(studio):
+    # The pipe is closed before the first line: what `handouts make | true` does.
+    reader, writer = os.pipe()
+    os.close(reader)
+    words = [sys.executable, "-m", "handouts", "make", "C4", "--studio", str(studio), "--as", "screen"]
+    ended = subprocess.run(words, stdout=writer, stderr=subprocess.PIPE, text=True, cwd=ROOT)
+    os.close(writer)
+    assert "Traceback" not in ended.stderr and "Broken pipe" not in ended.stderr
 
 
 def test_an_impossible_cluster_is_told(studio):
