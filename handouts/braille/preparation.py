@@ -412,7 +412,7 @@ def _check_characters(passage: Passage, code: Code, louis: Liblouis) -> None:
         if character in unknown
     )
     told = "; ".join(
-        f"'{character}' ({name.lower()}, U+{ord(character):04X}) at character {place + 1}"
+        f"{_shown(character)}U+{ord(character):04X}) at character {place + 1}"
         for character, name, place in places[:5]
     )
     raise UnknownCharacter(
@@ -422,7 +422,16 @@ def _check_characters(passage: Passage, code: Code, louis: Liblouis) -> None:
     )
 
 
+def _shown(character: str) -> str:
+    """The sign and its name, where it has them, up to the number that always follows."""
+    name = unicodedata.name(character, "").lower()
+    sign = f"'{character}'" if character.isprintable() else "a sign"
+    return f"{sign} ({name + ', ' if name else ''}"
+
+
 def _around(text: str, unknown: set[str]) -> str:
     """A few words on each side of the first unknown character."""
     place = next(index for index, character in enumerate(text) if character in unknown)
-    return text[max(0, place - 20) : place + 21].strip()
+    words = text[max(0, place - 20) : place + 21]
+    # A message is read aloud: what has no sign to show stands as a space.
+    return " ".join("".join(sign if sign.isprintable() else " " for sign in words).split())

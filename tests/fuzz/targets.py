@@ -411,7 +411,7 @@ def run_kept(data: bytes) -> None:
 _CODES = (("ueb", 1), ("ueb", 2), ("fr", 1), ("de", 2), ("es", 1))
 
 
-def _tree(text: str) -> Handout:
+def tree(text: str) -> Handout:
     """A tree whose shape follows the signs at the start of the lines of a text."""
 
     def line(words: str) -> tuple:
@@ -460,7 +460,7 @@ def run_braille(data: bytes) -> None:
         number=("bottom right", "top right")[head[0] // 64 % 2],
     )
     try:
-        volume = lay_out(_tree(text), code, paper)
+        volume = lay_out(tree(text), code, paper)
     except UnknownCharacter as problem:
         promise(bool(problem.characters) and str(problem).isprintable(), f"does not say which: {problem!r}")
         return

@@ -10,13 +10,16 @@ import re
 
 import pytest
 
-from handouts.errors import StudioFaults
+from handouts.braille.codes import find_code
+from handouts.braille.layout import lay_out
+from handouts.braille.pages import Paper
+from handouts.errors import StudioFaults, UnknownCharacter
 from handouts.forms import log_text
 from handouts.mirror import mirror
 from handouts.reading.text_file import decode_text
 from handouts.wording.checking import check_one
 from handouts.wording.settings import Settings, read_settings
-from tests.fuzz.targets import TARGETS, Finding, Target, promise, run, target, watch
+from tests.fuzz.targets import TARGETS, Finding, Target, promise, run, target, tree, watch
 
 SEED = 20290108
 
@@ -130,6 +133,14 @@ def test_settings_with_odd_names_are_told_on_one_line(tmp_path):
     with pytest.raises(StudioFaults) as caught:
         read_settings(tmp_path / "wording.yaml", "wording.yaml")
     assert all(str(fault).isprintable() for fault in caught.value.faults)
+
+
+def test_a_character_without_name_is_told_by_its_number():
+    # An unassigned character stood in the message as itself.
+    with pytest.raises(UnknownCharacter) as caught:
+        lay_out(tree("\u07fb\u2009deep"), find_code("ueb", 1), Paper())
+    assert str(caught.value).isprintable()
+    assert str(caught.value).startswith('no braille for a sign (U+07FB) at character 1 in "deep"')
 
 
 def test_one_hour_alone_is_mirrored_like_every_other():
