@@ -37,7 +37,7 @@ def only_run(out: Path, say: Callable[[str], None]) -> Iterator[None]:
             with contextlib.suppress(OSError):
                 path.unlink()
         try:
-            write_whole(holder, f"{getpass.getuser()}, process {os.getpid()}, since {time.strftime('%H:%M')}".encode())
+            write_whole(holder, f"{user() or 'somebody'}, process {os.getpid()}, since {time.strftime('%H:%M')}".encode())
         except OSError as problem:
             raise _unusable(out, problem) from problem
         try:
@@ -47,6 +47,15 @@ def only_run(out: Path, say: Callable[[str], None]) -> Iterator[None]:
                 holder.unlink()
     finally:
         os.close(folder)
+
+
+def user() -> str:
+    """The name of who runs the program; "" where the system has none, as for a
+    bare number in a container."""
+    try:
+        return getpass.getuser()
+    except (KeyError, OSError, ImportError):
+        return ""
 
 
 class OutUnusable(HandoutsError):

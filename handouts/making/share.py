@@ -7,7 +7,6 @@ of health from the care table.
 
 from __future__ import annotations
 
-import getpass
 import re
 import socket
 import zipfile
@@ -21,6 +20,7 @@ from handouts.coaching.care import care_table
 from handouts.errors import HandoutsError
 from handouts.making.file_names import safe_names
 from handouts.making.fingerprints import Record
+from handouts.making.lock import user
 from handouts.making.writing import write_whole
 from handouts.reading.faults import instead_of
 from handouts.reading.studio import read_studio_parts
@@ -52,7 +52,7 @@ def share(folder: Path, out: Path, code: str, to: Path) -> Iterator[Path]:
     )
     if not sheets:
         raise NotToShare(f"{code} has no sheets in {place}; make them first with 'handouts make {code}'")
-    own = frozenset({getpass.getuser().lower(), socket.gethostname().lower()})
+    own = frozenset({user().lower(), socket.gethostname().lower()} - {""})
     health = frozenset(
         name.lower() for rule in care_table().cares.values() for names in rule.names.values() for name in names
     )

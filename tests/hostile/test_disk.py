@@ -7,11 +7,12 @@ import os
 import re
 import resource
 import stat
+import subprocess
 import sys
 
 import pytest
 
-from tests.hostile.studios import add_client, calm, everything, handouts, lay_out
+from tests.hostile.studios import ROOT, add_client, calm, everything, handouts, lay_out
 
 LATE = {"SOURCE_DATE_EPOCH": "1875000000"}  # in June 2029
 EARLY = {"SOURCE_DATE_EPOCH": "1862000000"}  # in January 2029
@@ -192,6 +193,21 @@ def test_a_clock_that_was_set_back(tmp_path):
     assert "the file was changed or taken away by hand" in again.stdout
     third = handouts("make", "--studio", folder, "--as", "screen", "--jobs", "1", **EARLY)
     assert "0 files made" in third.stdout
+
+
+def test_a_user_without_a_name_can_make_and_share(tmp_path):
+    # In a container the user is often a bare number: no entry in the list of
+    # users, and nothing in the environment (Python: getpass.getuser fails).
+    folder = lay_out(tmp_path / "studio", "C4")
+    unnamed = {name: "" for name in ("LOGNAME", "USER", "LNAME", "USERNAME")}
+    code = "import pwd, sys\npwd.getpwuid = {}.__getitem__\nfrom handouts.cli import main\nmain()"
+    for words in (("make", "C4", "--as", "screen"), ("share", "C4", "--to", tmp_path / "give")):
+        result = subprocess.run(
+            [sys.executable, "-c", code, *map(str, words), "--studio", str(folder)],
+            capture_output=True, text=True, cwd=ROOT, env={**os.environ, **unnamed},
+        )  # fmt: skip
+        calm(result)
+        assert result.returncode in (0, 1), result.stderr
 
 
 def test_a_log_of_tomorrow_is_asked_about(tmp_path):
