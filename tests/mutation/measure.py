@@ -33,7 +33,7 @@ PLACES: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
     "mirror": (("handouts.mirror",), ("tests/mirror", "tests/fitting/test_sides.py", "tests/library/test_starter_texts.py", "tests/fuzz/test_properties.py")),
     "layout": (
         ("handouts.braille.layout", "handouts.braille.lines"),
-        ("tests/braille/test_layout.py", "tests/braille/test_worked_examples.py", "tests/braille/test_files.py", "tests/braille/test_layout_properties.py"),
+        ("tests/braille/test_edges_of_lines.py", "tests/braille/test_layout.py", "tests/braille/test_worked_examples.py", "tests/braille/test_files.py", "tests/braille/test_layout_properties.py"),
     ),
 }
 # Seconds after which a change counts as noticed, since the tests never end.
