@@ -76,8 +76,11 @@ def test_colour_is_an_extra_around_the_same_words(texts):
     assert [re.sub(r"\x1b\[\d*m", "", line) for line in coloured] == plain
 
 
-class Terminal(io.StringIO):
+class Terminal(io.TextIOWrapper):
     """A standard output that is a terminal: a bare system may have no other."""
+
+    def __init__(self):
+        super().__init__(io.BytesIO(), encoding="utf-8")
 
     def isatty(self):
         return True
@@ -95,7 +98,8 @@ def test_colour_comes_on_a_terminal_and_never_with_no_color(environment, coloure
     terminal = Terminal()
     monkeypatch.setattr(sys, "stdout", terminal)
     command.check(("row.md",), None, "", "text")
-    output = terminal.getvalue()
+    terminal.flush()
+    output = terminal.buffer.getvalue().decode("utf-8")
     assert "pointing blocks" in output
     assert ("\x1b[" in output) is coloured
 
