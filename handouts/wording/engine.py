@@ -9,6 +9,8 @@ from handouts.wording.marks import Mark
 from handouts.wording.prose import PAUSES, Sentence, sentences
 
 _LETTERS = re.compile(r"[^\W\d_]+")
+_JOINS = PAUSES | {"and", "then", "but", "or", "so"}
+"""What stands between two clauses: pauses, and the words that join them."""
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:
@@ -82,7 +84,7 @@ def _one_fault(sentence: Sentence, kind: Kind, span: Span, other: Kind, found: S
     if kind.counts_each and other.counts_each:
         return False
     between = sentence.words[min(span[1], found[1]) : max(span[0], found[0])]
-    return PAUSES.isdisjoint(between)
+    return _JOINS.isdisjoint(between)
 
 
 def _whole_words(sentence: Sentence, first: int, last: int) -> Span:
