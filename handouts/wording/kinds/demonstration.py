@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import PAUSES, Sentence
 
 _STANDS_FOR = {
     # whoever does the showing
@@ -45,7 +45,23 @@ _STANDS_FOR = {
         my|our|his|her|their @body
         the|our|your|that|this _? @role is|'s|has|does|did|was|do|are
     """,
-    "look": "watch|watching|observe|observing|view|clock|study|eyeball",
+    # somebody, before what they do
+    "subject": """
+        i|we|he|she|they|@name
+        @name .? @name
+        @role @name
+        sister|matron|nurse|coach|sensei|sergeant|captain|sir|miss|teacher|mum|mom|dad|gran|grandma|nan|grandad
+        the|our|your|that|this|my|each _? @role
+    """,
+    # what is done, of any sort
+    "deed": "do|does|did|done|doing|@handle|@orient|%ing|hit|hits|made|make|makes|use|uses|used|perform|performs|have|has|had",
+    # a part of a body that is there to be seen
+    "part": """
+        my|our|his|her|their _? @body|@kit|@spatial|stance|pose|posture|grip|footwork|outline|silhouette|rhythm|moves|movement|timing|stroke|line
+        this|these _? @body
+        @name|@role 's _? @body|@kit|@spatial|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line
+    """,
+    "look": "watch|watching|observe|observing|view|clock|study|eyeball|peep|scope|inspect|examine|regard",
     "look_at": """
         look|looking|glance|peek|peep|gaze|stare|squint|peer again? at|over
         look|looking|glance|peek|peep closely|carefully|again|over|across|up|down|back|hard at|to
@@ -54,7 +70,9 @@ _STANDS_FOR = {
         eyes on|over|up
         eyes over|up|back|front here|there on|to
         feast your eyes on
-        keep|fix|train|set|have|put an|your|those|both eye|eyes on
+        keep|fix|train|set|have|put|get|pin|glue|lock|rest|cast|lay|clap|run|rivet|nail|stick a|an|one|half|your|those|both|all half|an*2 eye|eyes|peepers|gaze|sights on|onto|to|at|over
+        look|looking|glance|turn|refer to|toward|towards
+        look|looking|glance|peer|gaze across|along|over|up|down|round|around at|to|toward|towards
         train|turn|aim your attention|eyes|gaze to|on|at
         eyeball|behold|regard|note
         pay|close|your attention to
@@ -95,15 +113,15 @@ _PHRASES = Phrases(
         [ here is|'s the way i|we|@name|he|she ]
         [ here is|'s my _? _? version|go|take|attempt|effort|one ]
         [ ta-da|tada|voila|voilà ]
-        i|@name|we am|is|are going to _*3 and [ do it ] slowly|once|for
-        i|@name|we am|is|'s|are [ going to do it|one|this ] !again|with|next|today|tomorrow
+        i|@name|we am|is|are going to? _*3 and [ do it ] slowly|once|for
+        i|@name|we am|is|'s|are [ going to? do it|one|this ] !again|with|next|today|tomorrow
         i|we will|shall [ do one|a|two|three ] slow|slowly|first|for|of|so
         @name|i and i|@name will [ do _*3 ] $
         so [ you|they can|could study|watch|examine|observe it|him|her|me|us|how ]
         [ @name|@role am|is|'s|are going to _ along? ] so
-        [ i am going to do it ]
+        [ i am going to? do it ]
         just|and|you|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial|as|@unit|every|twice|once|daily|at|for|exercise|one|first|again|on|in
-        ^ [ do this ] with|using|while|and
+        ^ [ do this ] using|while|and
         do|doing [ this ] with @poss
         everybody|everyone|all do|does [ this ] $
         go|goes like [ this|so ]
@@ -198,7 +216,7 @@ _PHRASES = Phrases(
         not|nearly|exactly|almost|quite|more|less|something|round|up|over|down|through|out [ like that|these|this ] with|,|.|;|$|and
         hold|holds|held|put|place|keep _*3 [ like these|those ]
         hold|do|keep|put|make|as it|them [ as in this|these ]
-        hand|foot|arm|leg|hip|knee|elbow|shoulder|heel|everyone|body|back|neck [ does|goes this|that ]
+        hand|foot|arm|leg|hip|knee|elbow|shoulder|heel|everyone|body|back|neck [ does|goes this|that ] !when|after|if|on|every
         [ does|do this ] when|if|,|.
         ^ [ this ] with _*3 and
         pretend|imagine|say [ this|that _ is ]
@@ -255,6 +273,79 @@ _PHRASES = Phrases(
         my _ is|'s|are|am _*3 , [ yours is|are|do|does not? ]
         where i have [ put|got|placed mine ]
         you have|will have [ watched|seen enough|plenty|it ]
+    """,
+    # what somebody does, whoever it is and whatever they do
+    wider="""
+        do|doing|try|repeat|follow|copy|match|echo|mirror|then|now|just|, [ what|whatever|everything|however {subject} happens|happen|is|'s|are|am|do|does|did|was|were ]
+        [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his|with|in|on|&.|&,
+        [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
+        @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his
+        @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
+        exactly|just|precisely [ as {subject} {deed} ] it|them|one|$|,|.
+        as {subject} {deed} it|them $
+        i|we will|am|'m just|now|going|to*3 [ run|go|walk|take|mark|step|dance|swim|row it|this|that|them|everything through ]
+        i|we will|am|'m just|now|going|to*3 [ do the|a|one|my first|couple|few|slow|quick|practice|demo|rep|round|set|side one|ones|rep|reps|first? ] !together|with|for|at|on|in|tomorrow|today
+        [ let me _? take|walk|run you|us|everybody|everyone|them through ] it|this|that|the|one|what|how
+        i will [ take|walk|run you|us|everybody|everyone|them through ] it|this|that|one
+        ^ [ mark|try|walk|run|take|rehearse|practise|practice|dance|step|swim|row|do|go it|this|that|them|one|through through|again|out|once|slowly|now*2 with|alongside|behind|after me|us|@name ]
+        ^ [ tail|trail|ghost|shadow|track|stalk|ape|clone|mimic|mirror|match me|him|her|@name ] !to|in|back|home|on
+        ^ [ ghost|shadow|track|tail|trace|echo|clone|nick|pinch|steal|borrow|lift my|his|her|our ] !@heard|weight|keys
+        ^ [ ghost|shadow|track|tail|trace|echo|clone @name|@role 's ]
+        ^ [ stick|stay|keep|move|go|travel|flow with|behind|beside me ] on|for|through|over|now|:|here
+        ^ [ with|after|behind me now|first|again|please*2 ] :|.|,|!|$
+        [ photograph|memorise|memorize|memorise|freeze|burn|store|save|print|fix|file|lock _*4 in|into|to|on|away your|the mind|head|memory|brain|mind's ]
+        [ take|make|grab|get a _? mental|mind's photo|picture|photograph|snapshot|snap|image|note ] of
+        [ take|make|grab|get a _? photo|picture|snapshot|snap|note ] of how|what|where
+        if|anyone|anybody|whoever|when _*5 , [ look|glance|turn|refer to|toward|towards @name|me ]
+        [ synchronise|synchronize|synchronised|synchronized|sync|synced|synch up? with|to {who} ]
+        [ sync|synch|synchronise|synchronize up? with|to the person|people|one|ones|man|woman|pair|others ]
+        [ in|into sync|synch|unison|step|time|line|formation|tandem with {who} ] !voice|call|count|calls
+        [ in|into sync|synch|unison|formation|tandem with the row|line|person|others|rest|pair|one ]
+        [ on|from|by|after|following|at|to my|his|her|our example|demonstration|showing|model|nod|wave|gesture ]
+        [ in this|that|such style|vein|manner|fashion|mode|wise|pattern|formation ] !of|as|that
+        [ this|that kind|sort|type|style of curve|bend|arc|arch|angle|shape|line|motion|movement|action|swing|twist|turn|grip|stance|pose|tilt|lean|rhythm|bounce|wiggle|feel|swing|tempo|path|effect ] ,|.|not|with|$|here
+        more|something|bit|lot|kind|all of [ this|that sort|kind of thing|motion|movement|action|business|carry-on ]
+        you|now|then|and|next|, do|try|have|go [ this|that one ] $|,|.|and|here
+        [ monkey-see|monkey see|time ]
+        [ monkey see , monkey do ]
+        [ mine goes|does|moves|looks|sits|swings|bends|runs|lifts like this|that|so ]
+        ^ [ you|you'all all? saw|watched my|his|her|their|mine|hers|@name ]
+        [ you are seeing|watching|looking mine|my|me|his|hers|@name ]
+        [ you have|had just|all|now|already*2 witnessed ]
+        you|they|everyone|everybody|people|folk [ get|gets|have|has|'ve got? a _? view|look|angle|sight|glimpse of|at ] my|me|his|her|it|this|these|@name|what|how
+        {look} {part}
+        <!to|not|i|we ^ {look_at} {part}
+        ^ [ check|notice|note|see|spot|catch|dig|cop|peep|peek|admire|witness|view {part} ]
+        ^ [ look|looking , ] my @body
+        [ like|as|with that ] , !@name not|never|no
+        like that , [ not like that ]
+        @body|@handle|@orient [ like hers|his|mine|ours|theirs ] $|,|.|and|with
+        <@handle|@orient|@body|arms|it|them [ like that ] , not|no|and
+        ^ _ [ like that ] , not|no
+        @name , [ could|would|will|can you? please? demonstrate|demo|show|model|do ] !@poss
+        @name|@role , [ demonstrate|demo|model|give us a ] !hand|call|ring
+        [ hold|lift|show|put|turn yours|it|that|them|one up|out|round so that? we|they|people|everyone|everybody|folk|others can see ]
+        [ follow|copy|repeat|match|mirror|echo|mimic|shadow what|where|whatever|everything|how {subject} ]
+        ^ [ match|mirror|follow|copy|echo me|@name|him|her ] rep|step|beat|stroke|move|for|move
+        [ take|pick|get your|the|a time|timing|count|rhythm|tempo|line|lines|shape|height|width|depth|pace|stride|spacing from|off|by {who} ]
+        [ take|pick|get your|the|a time|timing|count|rhythm|tempo|line|lines|shape|height|width|depth|pace|stride|spacing from|off|by {whose} ]
+        [ the|that|this grip|stance|pose|posture|shape|line|angle|tempo|rhythm|bend|curve|position|setup|set-up that? i|we|she|he|@name have|'ve|has|'s|am|is|use|got|demonstrated|demonstrate*2 ] !@adverb|prescribed
+        ^ [ having|after|once watched|seen|watching|seeing {who} ]
+        [ now|once|after|since that? you|everyone|they all? have|has|'ve|'s all|both|just*2 seen|watched|witnessed it|this|that|me|how|her|him|what|@name|mine ]
+        @handle|@orient|do|does|go|goes|be|hands|arms|feet|legs [ how|where hers|his|mine|theirs is|are|does|do|go|goes ]
+        ^ [ follow me ] for a|one|two|three|eight|four|:|through|down|up
+        @name 's [ got it ] !all|in|on|from|bad|under|spot|right|perfect
+        [ everyone|everybody|we|they|people can see that|this|it|how|what|where ] ?
+        ^ [ dance|walk|swim|row|skip|march|breathe|step the|this way {subject} ]
+        what|which|how [ i am about to do ]
+        [ about|going to demonstrate|show ] it|this|how|what|the|you|one|two
+    """,
+    # one verb for the speaker and for the reader: code compares them
+    turns="""
+        [ i _ _? ,|and*2 you _ ] $|,|.|and|it|them
+        [ i _ and you _ ] $|,|.|too
+        [ you _ when|as|while|once|if|after i _ ] $|,|.
+        [ when|as|whenever|once|if i _ _? , you _ ] too|$|,|.
     """,
     # "watch", with whatever may be watched: code decides
     watching="""
@@ -359,7 +450,8 @@ _PHRASES = Phrases(
         can|did|do|could [ you all|guys? see ] that|this|how|what|where|it|the|my|mine|me $
         [ you|do|did|can you? see|saw|catch|spot|notice ] how|what|where|that|the|@name my|mine|i|way|he|she|they
         you [ see ] $
-        did|do you [ see|catch|clock|get|spot ] that|it|the|my
+        did|do you [ see|catch|clock|get|spot ] that|it|my
+        did|do you [ see|catch|clock|get|spot ] the @body|@spatial|twist|turn|tilt|bend|dip|lift|flick|switch|change|move|step
         you|you'all|all can|could|will|should|might|may [ see|notice ] me|my|mine
         watched me|us !train|grow
         {look} _*3 in|on my hand|hands|feet|shoulders
@@ -525,12 +617,23 @@ def find(sentence: Sentence) -> Iterator[Span]:
             bits & _BODY for bits in sentence.classes[last:]
         ):
             continue
+        if note == "turns" and not _by_turns(words[first:last]):
+            continue
         if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
             if not _stands_alone(sentence, first, last):
                 continue
         elif (note == "watching" and not _watching(sentence, first)) or (note in ("watch", "watching", "perceived") and _not_asked(sentence, first)) or (note == "unlike" and words[first] == "like" and not _negated(sentence, first)):
             continue
         yield first, last
+
+
+def _by_turns(inside: list[str]) -> bool:
+    """Whether speaker and reader do the same: "I throw, you throw"."""
+    mine, yours = inside[inside.index("i") + 1], inside[inside.index("you") + 1]
+    return mine == yours and mine not in _SPEECH and mine not in _NO_MOVE
+
+
+_NO_MOVE = frozenset("rest stop will am are can have do want need know like feel know would could should did get think see pay win lose promise".split())
 
 
 def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
@@ -545,6 +648,39 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
 
 
+_LONG = frozenset("day days week weeks month months year years shift morning afternoon term".split())
+_READ_ONLINE = frozenset("more tips updates news recipes weekly daily free the".split())
+_TOLD = frozenset("ask asks asked asking tell tells told wonder wondered know knows knew explain explained remember forget recall like love is".split())
+_WHEN_AND_WHERE = frozenset("on at in every before after when most myself while between".split())
+_STUDIES = frozenset("trial trials study studies research evidence paper papers science benefit benefits effect effects".split())
+_NOTED = frozenset("into down onto phone diary notebook calendar sheet paper email".split())
+_ANOTHER_TIME = frozenset(
+    "phone telephone call email text letter message monday tuesday wednesday thursday friday saturday sunday tomorrow month months week weeks appointment".split()
+)
+_PLANS = frozenset("do doing take walk run go mark".split())
+_FEELS = frozenset(
+    "feel feels felt feeling respond responds react reacts cope copes settle settles behave behaves fare fares morning tomorrow today tonight monday"
+    " tuesday wednesday thursday friday saturday sunday week recover recovers tolerate tolerates heal heals like likes suit suits".split()
+)
+
+
+def _of_another_time(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether what is announced is for another day, or for the ear: "I'll take you through it by phone"."""
+    words = sentence.words
+    around = words[max(0, first - 4) : last]
+    return bool(_PLANS & set(words[first:last])) and bool({"me", "i", "we"} & set(around)) and bool(_ANOTHER_TIME & set(words[last : last + 8]))
+
+
+def _asked_of_a_feeling(words: list[str], first: int, last: int) -> bool:
+    """Whether "see how" asks what is felt, and not what is seen: "see how the knee feels in the morning"."""
+    if words[first] not in ("see", "notice", "note", "observe", "you") or not {"how", "what", "the"} & set(words[first : last + 1]):
+        return False
+    after = words[last : last + 7]
+    stop = next((place for place, word in enumerate(after) if word in PAUSES), len(after))
+    return "my" not in after and bool(_FEELS & set(after[:stop]))
+
+
+_MEDICS = LEXICON.mask("medic")
 _OF_THE_READER = frozenset("you your yourself many much easy".split())
 _INSIDE = frozenset("breath breathing mood weight floor ground heart pulse warmth ache feeling tension".split())
 _ESCORT = frozenset("to out round around who results way door your off up".split())
@@ -560,9 +696,27 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     before = words[first - 1] if first else "."
     after = words[last] if last < count else "."
     around = " ".join(words[max(0, first - 2) : last + 4])
-    if any(idiom in around for idiom in _IDIOMS):
+    if any(idiom in around for idiom in _IDIOMS) or _of_another_time(sentence, first, last) or _asked_of_a_feeling(words, first, last):
         return True
-    if (inside[0] in ("here", "this", "that", "it") or "way" in inside or "do" in inside) and ":" in words[last : last + 6]:
+    if inside[:2] in (["how", "i"], ["how", "we"]) and before in _TOLD:
+        return True
+    if inside[:3] == ["the", "one", "i"] and inside[-1] in ("do", "have", "use") and after in _WHEN_AND_WHERE:
+        return True
+    if inside[0] == "see" and ((inside[1:] == ["me"] and before in ("you", "and", "to") and (after in PAUSES or after in _WHEN_AND_WHERE)) or before in ("i", "we")):
+        return True
+    if inside[:3] in (["as", "they", "will"], ["as", "it", "will"]) and "as" in words[max(0, first - 8) : first]:
+        return True
+    if inside[0] == "do" and before in ("nor", "neither", "so"):
+        return True
+    if {"because", "reason", "why", "while"} & set(inside) and "am" in inside:
+        return True
+    if inside[-1] in ("seen", "see", "saw") and any(bits & _MEDICS for bits in sentence.classes[last : last + 3]):
+        return True
+    if "demonstrated" in inside and _STUDIES & set(words):
+        return True
+    if inside[0] == "copy" and _NOTED & set(words[last : last + 4]):
+        return True
+    if (inside[0] in ("here", "this", "that", "it") or "way" in inside) and ":" in words[last : last + 6]:
         colon = words.index(":", last)
         if count - colon > 3:
             return True  # the words follow: "this is how I'd like you to breathe: in for four"
@@ -604,8 +758,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside == ["as", "they", "are"] or (after in ("some", "most", "others") and inside[-1] == "showed") or (before == "it" and inside[0] == "shows"):
         return True
     if inside[0] in ("copy", "follow", "following", "shadow") and "me" in inside:
-        if after in ("in", "so", "?", "on", "for", "home") or (inside[0] == "following" and after == "?"):
+        if after in ("in", "so", "?", "on", "home") or (after == "for" and _READ_ONLINE & set(words[last + 1 : last + 3])) or (inside[0] == "following" and after == "?"):
             return True
+    if inside[-1] == "me" and after == "for" and _LONG & set(words[last + 1 : last + 4]):
+        return True
     if "with" in inside and inside[-1] == "me" and (_SPEECH & set(words[max(0, first - 3) : last]) or after in ("tomorrow", "today")):
         return True
     if inside[0] in ("repeat", "say") and after == ":":
