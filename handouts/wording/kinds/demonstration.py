@@ -290,6 +290,7 @@ _PHRASES = Phrases(
         ^ [ mark|try|walk|run|take|rehearse|practise|practice|dance|step|swim|row|do|go it|this|that|them|one|through through|again|out|once|slowly|now*2 with|alongside|behind|after me|us|@name ]
         ^ [ tail|trail|ghost|shadow|track|stalk|ape|clone|mimic|mirror|match me|him|her|@name ] !to|in|back|home|on
         ^ [ ghost|shadow|track|tail|trace|echo|clone|nick|pinch|steal|borrow|lift my|his|her|our ] !@heard|weight|keys
+        can|could|may|should|will|to|just|then [ tail|trail|ghost|shadow|ape|clone|mimic|mirror me|him|her|@name ] !to|in|back|home|for
         ^ [ ghost|shadow|track|tail|trace|echo|clone @name|@role 's ]
         ^ [ stick|stay|keep|move|go|travel|flow with|behind|beside me ] on|for|through|over|now|:|here
         ^ [ with|after|behind me now|first|again|please*2 ] :|.|,|!|$
@@ -648,6 +649,7 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
     return not (before and (before[-1] in _HEARD or "feel" in before or "always" in before))
 
 
+_PLACED = frozenset("sitting standing stood sat kneeling facing face lying waiting spotting".split())
 _LONG = frozenset("day days week weeks month months year years shift morning afternoon term".split())
 _READ_ONLINE = frozenset("more tips updates news recipes weekly daily free the".split())
 _TOLD = frozenset("ask asks asked asking tell tells told wonder wondered know knows knew explain explained remember forget recall like love is".split())
@@ -700,13 +702,15 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[:2] in (["how", "i"], ["how", "we"]) and before in _TOLD:
         return True
+    if "i" in inside and (_PLACED & {*inside, after} and not {"how", "what"} & set(inside)) and (inside[0] in ("the", "that", "this") or "face" in (*inside, after) or "facing" in (*inside, after)):
+        return True  # where the speaker is: the kind "viewer" has it
     if inside[:3] == ["the", "one", "i"] and inside[-1] in ("do", "have", "use") and after in _WHEN_AND_WHERE:
         return True
     if inside[0] == "see" and ((inside[1:] == ["me"] and before in ("you", "and", "to") and (after in PAUSES or after in _WHEN_AND_WHERE)) or before in ("i", "we")):
         return True
     if inside[:3] in (["as", "they", "will"], ["as", "it", "will"]) and "as" in words[max(0, first - 8) : first]:
         return True
-    if inside[0] == "do" and before in ("nor", "neither", "so"):
+    if inside[:2] == ["do", "mine"] and before in ("nor", "neither", "so"):
         return True
     if {"because", "reason", "why", "while"} & set(inside) and "am" in inside:
         return True
@@ -731,7 +735,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
                 return True
             if asked == "how" and "can" in words[max(0, first - 1) : last] and following[:1] == ["that"]:
                 return True
-        if ("your" in words[last : last + 4] and "happens" in inside) or (inside[:1] == ["look"] and "you" in words[last : last + 3]):
+        if ("your" in words[last : last + 4] and "happens" in inside) or (inside[0] == "look" and inside[-1] in ("look", "at", "how", "what", "where") and "you" in words[last : last + 3]):
             return True
         if inside[-1] == "me" and after in ("again", "in", "on", "at", "tomorrow", "after", "next", "before"):
             return True
@@ -752,6 +756,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside[0] in ("follow", "following") and {"ear", "sound", "voice", "tether", "bell"} & set(words[last : last + 5]):
         return True
     if inside[0] == "the" and "way" in inside and ("is to" in around or "it is" in around):
+        return True
+    if before == "who" and inside[0] == "follow":
         return True
     if inside[0] == "watch" and before == "not":
         return True

@@ -5,17 +5,36 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import PAUSES, Sentence
 
 _STANDS_FOR = {
+    # many who watch, and where they sit
+    "crowd": """
+        the|your|our _? audience|viewers|viewer|spectators|onlookers|crowd|judges|judge|panel|jury|gallery|stalls|grandstand|stands|stand|bleachers|auditorium|terraces|punters
+        the front|back|cheap|royal row|rows|seats|box|circle|benches
+        the folks|viewers|people|ones|those at home
+    """,
+    # what a watcher sees through
+    "device": """
+        the|your|my|this|our|a _? @camera|@screen|device|handset|mobile|tripod|gopro|selfie-stick|ipad|macbook|chromebook|telly|zoom
+        the|your|my|this ring|selfie light|stick
+        camera|screen|zoom one|two|a|b
+    """,
+    # how one gets about
+    "moving": "walk|jog|run|skate|swim|step|hop|skip|roll|wheel|row|ride|dance|crawl|march|shuffle|slide|glide|sprint|trot|stride|bound|paddle|scoot|travel|lunge|gallop|canter|creep|waltz|sidestep|cycle|drift|leap|jump|go|move|kick",
     # where the watching is done from
     "watcher": """
         me|us
         yours truly
         the|your|my|this|our|a _? @camera|@screen
         the|your|my|this|our @screen 's @camera|eye
-        the|your|my|our instructor|coach|trainer|teacher|therapist|physio|leader|demonstrator|presenter|photographer|guide|tutor|class|group|audience|viewers|spectators|crowd|room|rest|others|judges|gallery|stalls
-        whoever|whichever is|'s|holds|has|films|watches
+        the|your|my|our _? instructor|coach|trainer|teacher|therapist|physio|leader|demonstrator|presenter|photographer|guide|tutor|class|group|examiner|assessor
+        the|your|our|whole room|rest|others
+        {crowd}
+        {device}
+        the parents|mums|dads|families|house|seats|mothers|fathers|fans
+        whoever|whichever holds|films|watches
+        whoever|whichever is|'s filming|watching|looking|holding|recording
         the person|one|side|end watching|filming|holding
         where i|we _? _?
         where the|your|my @camera|@screen|coach|trainer|teacher|instructor|phone
@@ -46,32 +65,58 @@ _PHRASES = Phrases(
     _STANDS_FOR,
     toward="""
         [ {aim} {watcher} ]
+        {moving} _*2 [ to|at|past|by|round|around|behind|beside|alongside|across|over|near|before|toward|towards|through me|us ]
+        come|go|comes _*2 [ past|by|round|around|behind|beside|alongside|toward|towards me|us ]
+        stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ beside|alongside|behind|before me|us ]
+        stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ next|close|near|nearest to me|us ]
+        hold|offer|present|stick|push|reach|send|lift|extend|poke|point|turn|stretch|press|open|show|swing _*4 [ out|up|across|over|round|straight to|at|toward|towards me|us ]
+        @orient|perform|play|sing|project|act|cheat|sell|offer|flash|salute|smile|dedicate _*4 [ out|up|round|straight? to|toward|towards|at {crowd} ]
+        @orient|perform|play|sing|project|act|cheat|sell|offer|flash|salute|smile|bow|wave|nod _*4 [ out? to|toward|towards|at the parents|house|fans|seats|mums|dads|families ]
+        [ back|side|front|face|profile|shoulder|chest|toes|feet|head|heels|palms|hip|soles to|at|toward|towards {device} ]
+        line|lined|square|align|aligned|squared _*4 [ with|to {device} ]
+        [ at|by|near|on|from the|your _? @camera|@screen|webcam end|side ]
+        [ the _ where? i|we am|'m|are sitting|standing|stood|sat|kneeling|spotting|waiting|lying|leaning|filming|perched|parked|at|facing on|in|at? ]
+        [ to|toward|towards|at|near|nearer|beside|behind|past|from where i|we am|'m|are|was ]
+        [ same|other|opposite|wrong way|direction i|we am|are facing|turned|pointing ]
+        [ clockwise|anticlockwise|anti-clockwise|counterclockwise|left|right as|when|if i|we|you face|look|see|watch|view at|toward|towards? ]
+        [ clockwise|anticlockwise|anti-clockwise|counterclockwise|left|right from my|our|the _? point|angle|side|view|end|seat|viewpoint ]
+        [ as|when|where i|we|you face me|us|you|it ]
+        [ so|until|till|where|once that? i|we|they have|'ve|see|get|gets|catch|spot|view got? your|both|all|the|every|you ] !then|at|on|again|there|soon|tomorrow|next|monday|tuesday|wednesday|thursday|friday|in
+        till|until|so|where that? i|we can|could [ get|fit|take|have all|the|both|you ] of|in|whole
+        stay|stays|is|are|be|fit|fits|get|keep|remains|remain|everything|body|come|step|move|back [ in|into the|my|our _? frame|shot|picture|view ] !of|door|beside|and
+        keep|stay|stays|get|be|is|are|stand|bring|put|move|step|hold _*4 [ in|into|within|inside my|our view|sight|eyeline|eye-line|vision|sightline ]
+        [ let|lets|letting me|us|coach|them see|watch|view|inspect|have|check the|those|that|these|each _? @body ]
+        [ let|lets|letting me|us|coach|them see|watch|view|inspect|have|check the|those|that|these|each soles|sole|whites|underside|inside|outside|back|front|side|top ]
+        [ i|we cannot see your|both|the ]
+        @body [ my|our end|side ] ,|.|$|and
+        [ across from|opposite my|our @body|chair|mat|seat ]
         [ face|faces|facing {watcher} ]
         turn|turns|turned|turning|rotate|twist|point|aim|angle|tilt|tip|lean|roll|step|open|pivot|swivel|swing|reach|present|direct|drop|fold|bow|slide|shuffle|walk|run|lunge|move|sidestep|travel|show|lift|press|push|kick|sweep|extend|lie|sit|stand|kneel _*4 [ towards|toward|to {watcher} ]
         palm|palms|back|backs|chest|front|side|shoulder|shoulders|feet|heels|heel|soles|sole|toes|toe|knees|knee|hip|hips|face|head|bum|bottom|end|handle|profile|thumb|thumbs|elbow|elbows [ to|at {watcher} ]
-        [ in my|our|the direction ] of? !the
+        [ in my|our direction ]
         [ in the direction of me|us|the _? @camera|@screen ]
         [ back|over|round|around|off in|to my direction|side|way ]
         [ in my direction|way ]
         [ my side|end|corner|half|flank ] !there is|are|'s
         [ on|to|along|from|at my _? side|end|corner|half|flank ] !there
-        [ my way ] for|and|,|on|with|in|until|for
+        [ my|our way ] for|and|,|on|with|in|until|for
         [ where|wherever i am ] standing|sitting|,|.|stood|sat
         [ from my _? vantage|viewpoint|angle|perspective|seat|chair point? ]
         [ my far|near|nearest|left|right side|hand|end ] !@body
         [ left|right from the stage|front|camera|audience|desk|piano|screen ]
         [ for|so the|that|all*2 folks|people|viewers|audience|those|everyone|everybody at? home|back? _? see|watch ]
         [ to|at the folks|people|viewers|audience|ones|those at|back|in home|zoom|front? ]
-        turn|swing|lean|roll|tip|point|step|face|slide|shuffle|send|kick|push|drop|reach|rotate|pivot|open|come|bring|look|move|tilt|walk|run|lunge|travel|twist _*4 [ my way ]
+        turn|swing|lean|roll|tip|point|step|face|slide|shuffle|send|kick|push|drop|reach|rotate|pivot|open|come|bring|look|move|tilt|walk|run|lunge|travel|twist|pull|press|pass|toss|throw|point|aim|angle|lift|swivel|scoot|roll|bend|curl|sweep|draw|row|skate|swim|shift|sidestep|jump _*4 [ over|round|back|straight? my|our way ]
         [ screenwards|screenward|camerawards|camera-side|mewards|lenswards|camera-facing|screen-side|audience-side|stageward|stagewards|classwards|coachward|coachwards ]
-        [ on|to|from|at|over|by my|our left|right|right-hand|left-hand ] side? !@body|@kit|of
-        [ my|our right|left|right-hand|left-hand ] side? !@body|@kit|hand
-        <to|on|at [ my|our right|left hand side? ]
+        [ on|to|from|at|over|by my left|right|right-hand|left-hand ] side? !@body|@kit|of
+        [ my right|left|right-hand|left-hand ] side? !@body|@kit|hand
+        <to|on|at [ my right|left hand side? ]
         [ the|your|our|a instructor|coach|trainer|teacher|therapist|leader|demonstrator|presenter|model|camera|viewer|watcher|onlooker|observer|photographer|reader 's left|right|side|eye|front ]
         [ @name 's right|left ] !@body|hand
         [ stage|house|camera|screen left|right ]
         [ upstage|downstage|camera-left|camera-right|stage-left|stage-right|screen-left|screen-right ]
-        [ left|right|right-hand|left-hand|top|bottom|middle|centre|center side|edge|half|corner|part|third*2 of the|your|my|this|our @screen|page|picture|photo|frame|image|video|stage|shot|diagram|drawing|mirror|poster|sheet ]
+        [ left|right|right-hand|left-hand|top|bottom|middle|centre|center side|edge|half|corner|part|third*2 of the|your|my|this|our @screen|picture|photo|image|video|stage|shot|diagram|drawing|mirror ]
+        [ left|right|right-hand|left-hand side|edge|half|corner|part|third*2 of the|your|my|this|our page|poster|sheet ]
         [ on|at|to|towards|toward|in|by the left|right|top|bottom side|edge|half|corner|hand*2 of the|your|my|this|our screen|page|picture|photo|image|frame|display|shot|stage|monitor|video|diagram|drawing ]
         [ your|the screen|page|monitor|display 's left|right|top|bottom ]
         [ on|at|to|towards|toward the|your left|right side? as you|we|i ] look|see|watch|face|view|read
@@ -149,7 +194,8 @@ _PHRASES = Phrases(
         [ left|right|front of me|us ]
         [ turn|turned|turning|turns your|the|one|that _? back|side|face|hip|shoulder|front|profile on|to me|us ]
         [ opposite|other|same|wrong way|direction|side to|as|from my|me|i|mine ]
-        [ the|your _? side|end|hand|arm|leg|foot|knee|shoulder|hip|one facing|nearest|closest me|us|the @camera? ]
+        [ the|your _? side|end|hand|arm|leg|foot|knee|shoulder|hip|one|heel|elbow|ear facing|nearest|closest|nearer|closer|furthest|farthest to|from? me|us ]
+        [ the|your _? side|end|hand|arm|leg|foot|knee|shoulder|hip|one|heel|elbow|ear facing|nearest|closest|nearer|closer|furthest|farthest to|from? {device} ]
         [ that|which faces|face|is|'s facing? me|us|the _? class|group|audience|@camera|@screen ] <class|group|audience|me|us|@camera|@screen
         [ the lobby|security|front|back|side _? @camera ]
         [ anticlockwise|clockwise|anti-clockwise as i|seen|viewed|from ]
@@ -158,7 +204,7 @@ _PHRASES = Phrases(
     """,
 )
 
-_NOT_BY_SIGHT = frozenset("come throw hand give bring listen talk speak say write send tell email text call shout sing next matters matter happens happen".split())
+_NOT_BY_SIGHT = frozenset("comes came coming report reports goes bounce up come throw hand give bring listen talk speak say write send tell email text call shout sing next matters matter happens happen".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
@@ -171,11 +217,50 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first : last + 1] == ["in", "my", "direction", "of"]:
             continue
+        if _said_of_oneself(words, first, last):
+            continue
         if words[first] == "my" and words[last - 1] == "side" and words[first - 1 : first] == ["from"] and "there" in words:
             continue
         if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and _NOT_BY_SIGHT & set(words[max(0, first - 3) : first]):
             continue
         yield first, last
+
+
+_SIDES = frozenset("left right clockwise anticlockwise leg arm foot hand turn step it".split())
+_NO_PLACE = frozenset("bargain family story argument things deal tree".split())
+_HAPPENS = frozenset("is was are has had went goes can cannot could will aches hurts cracks clicks got gets never always still felt feels".split())
+_SOCIAL = frozenset("then there soon again on at tomorrow".split())
+_FEELINGS = frozenset("get gets go goes feel feels cope copes do does are is manage like it far many much long".split())
+
+
+def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
+    """Whether the writer tells of himself, or of an opinion, and points nowhere."""
+    inside = words[first:last]
+    before = words[first - 1] if first else "."
+    after = words[last] if last < len(words) else "."
+    starts = before in PAUSES
+    if inside[0] == "my" and inside[-1] in ("left", "right", "hand") and before not in ("to", "on", "at", "toward", "towards", "is", "'s", "use", "from", "opposite", "not", "facing"):
+        if "hand" in inside or (starts and after in _HAPPENS and "your" not in words[last : last + 4]):
+            return True
+        if before == "than":
+            return True
+    if inside[0] == "where" and before == "from" and first == 1 and not _SIDES & set(words[last:]):
+        return True
+    if after == "of" and _NO_PLACE & set(words[last : last + 4]):
+        return True
+    if starts and inside[0] in ("from", "to", "toward", "towards", "on") and {"me", "my", "i"} & set(inside):
+        rest = set(words[last:])
+        if inside in (["to", "me"], ["from", "me"]):
+            return len(words) > 5 and words.count("me") == 1
+        if after in ("he", "she", "they") or (after in (",", "as") and not _SIDES & rest):
+            return True
+    if inside[:3] == ["up", "to", "me"] and before in ("is", "'s", "not", "was", "be"):
+        return True
+    if inside[-1] in ("me", "us") and after in ("coaches", "trainers", "all", "lot"):
+        return True
+    if inside[0] in ("let", "lets") and inside[-1] in ("see", "how") and after in ("how", "you", "if", ",") and _FEELINGS & set(words[last : last + 4]):
+        return True
+    return inside[-1] in ("catch", "see", "get", "you") and "i" in inside and _SOCIAL & set(words[last : last + 2]) != set() and "your" not in words[last : last + 3]
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
