@@ -184,7 +184,10 @@ Handles = Annotated[int, *_whole(1, 2, "2")]
 
 
 class Model(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True, arbitrary_types_allowed=True)
+    # Built at the first use: a worker that only gets finished models never does.
+    model_config = ConfigDict(
+        frozen=True, extra="forbid", populate_by_name=True, arbitrary_types_allowed=True, defer_build=True
+    )
 
     @model_validator(mode="before")
     @classmethod

@@ -43,6 +43,12 @@ class FormKind:
     ending: str
     module: str
 
+    def get_ready(self) -> None:
+        """Load what the form's first sheet would otherwise wait for."""
+        module = importlib.import_module(self.module)
+        if hasattr(module, "get_ready"):
+            module.get_ready()
+
     def render(self, handout: Any, form: Any, look: Look) -> Rendered:
         """handout: Handout.  form: the client's PrintForm, ScreenForm, ..."""
         rendered: Rendered = importlib.import_module(self.module).render(handout, form, look)

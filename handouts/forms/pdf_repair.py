@@ -21,7 +21,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
-from typing import Any
+from typing import Any, TypeAlias
 from xml.etree.ElementTree import Element
 
 import pikepdf
@@ -122,7 +122,7 @@ def repair(data: bytes, root: Element, running: str = "running") -> bytes:
     """
     with pikepdf.open(io.BytesIO(data)) as pdf:
         old = _old_tree(pdf)
-        streams = [list(pikepdf.parse_content_stream(page)) for page in pdf.pages]
+        streams = [_operations(page) for page in pdf.pages]
         drawn = [piece for number, page in enumerate(pdf.pages) for piece in _drawn(page, number, streams[number], old)]
         drawn.sort(key=lambda piece: (piece.page, *piece.place.order))
         document, texts, figures = _new_tree(root, running)
@@ -182,14 +182,28 @@ def _old_tree(pdf: pikepdf.Pdf) -> dict[tuple[int, int], _Place]:
     return found
 
 
+# An operator's name, its operands where this module reads them, and the
+# instruction that holds both: each look into an instruction is slow.
+_Operation: TypeAlias = tuple[str, Any, Any]
+_READ = frozenset(("BDC", "BMC", "Tf", "Tj", "TJ", "cm"))
+
+
+def _operations(page: pikepdf.Page) -> list[_Operation]:
+    found = []
+    for instruction in pikepdf.parse_content_stream(page):
+        name = str(instruction.operator)
+        found.append((name, instruction.operands if name in _READ else None, instruction))
+    return found
+
+
 def _drawn(
-    page: pikepdf.Page, number: int, stream: list[Any], old: dict[tuple[int, int], _Place]
+    page: pikepdf.Page, number: int, stream: list[_Operation], old: dict[tuple[int, int], _Place]
 ) -> Iterator[_Drawn]:
     fonts = {name: _to_unicode(font) for name, font in page.Resources.get("/Font", Dictionary()).items()}
     text: list[str] = []
     letters: dict[bytes, str] = {}
     mcid: int | None = None
-    for operands, operator in ((i.operands, str(i.operator)) for i in stream):
+    for operator, operands, _ in stream:
         if operator == "BDC":
             mcid = int(operands[1]["/MCID"]) if "/MCID" in operands[1] else None
             text = []
@@ -476,7 +490,7 @@ def _write_tree(pdf: pikepdf.Pdf, document: _Node, pages: int) -> None:
     pdf.Root["/StructTreeRoot"] = root
 
 
-def _write_streams(pdf: pikepdf.Pdf, streams: list[list[Any]], drawn: list[_Drawn]) -> None:
+def _write_streams(pdf: pikepdf.Pdf, streams: list[list[_Operation]], drawn: list[_Drawn]) -> None:
     """Marks page furniture as artifacts, content with the type it stands in,
     and paints list markers where they are read."""
     types = {(piece.page, piece.mcid): piece.type for piece in drawn}
@@ -485,29 +499,33 @@ def _write_streams(pdf: pikepdf.Pdf, streams: list[list[Any]], drawn: list[_Draw
         if piece.place.marker:
             moves[piece.page, piece.mcid] = piece.place.order[0]
     for number, (page, stream) in enumerate(zip(pdf.pages, streams, strict=True)):
-        for at, (operands, operator) in enumerate(stream):
-            if str(operator) == "BDC" and "/MCID" in operands[1]:
+        for at, (name, operands, instruction) in enumerate(stream):
+            if name == "BDC" and "/MCID" in operands[1]:
                 kind = types.get((number, int(operands[1]["/MCID"])), "Artifact")
                 properties = Dictionary(Type=Name.Pagination) if kind == "Artifact" else operands[1]
-                stream[at] = pikepdf.ContentStreamInstruction([Name(f"/{kind}"), properties], operator)
+                typed = pikepdf.ContentStreamInstruction([Name(f"/{kind}"), properties], instruction.operator)
+                stream[at] = (name, operands, typed)
         here = {mcid: before for (on, mcid), before in moves.items() if on == number}
         page.Contents = pdf.make_stream(pikepdf.unparse_content_stream(_reordered(stream, here)))
 
 
-def _reordered(stream: list[Any], moves: dict[int, int]) -> list[Any]:
-    """The same painting with marked content moved in front of other content.
+def _reordered(stream: list[_Operation], moves: dict[int, int]) -> list[Any]:
+    """The instructions of the same painting with marked content moved in front
+    of other content.
 
     moves: MCID to the MCID that it is to stand before.  A piece is moved only
     between places with the same transformation, and takes its colour along.
     """
+    instructions = [instruction for _, _, instruction in stream]
+    if not moves:
+        return instructions
     spans: dict[int, tuple[int, int]] = {}
     states: dict[int, tuple[Any, ...]] = {}
     stack: list[tuple[Any, ...]] = []
     # transformation matrices so far, then the last colour and the last gs
     state: tuple[Any, ...] = ((), None, None)
     mcid = None
-    for at, (operands, operator) in enumerate(stream):
-        name = str(operator)
+    for at, (name, operands, _) in enumerate(stream):
         if name == "q":
             stack.append(state)
         elif name == "Q":
@@ -532,11 +550,11 @@ def _reordered(stream: list[Any], moves: dict[int, int]) -> list[Any]:
         if states[moved][0] != states[target][0]:
             continue
         first, last = spans[moved]
-        taken = [stream[at] for at in states[moved][1:] if at is not None]
-        before.setdefault(spans[target][0], []).extend([save, *taken, *stream[first : last + 1], restore])
+        taken = [instructions[at] for at in states[moved][1:] if at is not None]
+        before.setdefault(spans[target][0], []).extend([save, *taken, *instructions[first : last + 1], restore])
         gone.update(range(first, last + 1))
     result: list[Any] = []
-    for at, instruction in enumerate(stream):
+    for at, instruction in enumerate(instructions):
         result += before.get(at, ())
         if at not in gone:
             result.append(instruction)
@@ -610,11 +628,10 @@ def elements(pdf: pikepdf.Pdf) -> Iterator[pikepdf.Object]:
 def _untagged(page: pikepdf.Page, tagged: set[tuple[tuple[int, int], int]]) -> Iterator[str]:
     """Painted content that is neither in the tree nor an artifact."""
     marks: list[bool] = []
-    for instruction in pikepdf.parse_content_stream(page):
-        operator = str(instruction.operator)
+    for operator, operands, _ in _operations(page):
         if operator in ("BMC", "BDC"):
-            artifact = instruction.operands[0] == Name.Artifact
-            mcid = instruction.operands[1].get("/MCID") if operator == "BDC" else None
+            artifact = operands[0] == Name.Artifact
+            mcid = operands[1].get("/MCID") if operator == "BDC" else None
             known = mcid is not None and (page.obj.objgen, int(mcid)) in tagged
             if mcid is not None and not known:
                 yield f"content {mcid} is not in the tree"

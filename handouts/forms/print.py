@@ -27,6 +27,15 @@ COLOURS = {
 }
 
 
+def get_ready() -> None:
+    """Load WeasyPrint, which takes as long as a short sheet.
+
+    Raises MissingLibrary when Pango is not installed.
+    """
+    _weasyprint()
+    _fetcher()
+
+
 def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
     """The sheet as PDF bytes with tags, and its number of pages.
 

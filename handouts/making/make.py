@@ -173,18 +173,18 @@ def make(asked: Asked, say: Callable[[str], None] = lambda line: None) -> Iterat
     Raises NothingAsked for an unknown name, ClusterMissing when a cluster is
     asked for that is not there, and OutUnusable.
     """
-    reading = read_studio_parts(asked.folder, carried.starter_texts())
-    _check_names(asked.names, reading)
-    for code, faults in reading.faults_by_client.items():
-        if not asked.names or not code or code in asked.names:
-            yield Outcome(code, faults=faults)
-    studio = reading.studio
-    with only_run(asked.out, say):
-        workers = workers_for(asked.jobs, asked.cluster)
-        try:
-            yield from _written(asked, workers.run(_steps(asked, studio)))
-        finally:
-            workers.close()
+    workers = workers_for(asked.jobs, asked.cluster)
+    try:
+        workers.get_ready()
+        reading = read_studio_parts(asked.folder, carried.starter_texts())
+        _check_names(asked.names, reading)
+        for code, faults in reading.faults_by_client.items():
+            if not asked.names or not code or code in asked.names:
+                yield Outcome(code, faults=faults)
+        with only_run(asked.out, say):
+            yield from _written(asked, workers.run(_steps(asked, reading.studio)))
+    finally:
+        workers.close()
 
 
 def _check_names(names: tuple[str, ...], reading: StudioReading) -> None:

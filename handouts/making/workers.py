@@ -8,6 +8,7 @@ writes them.
 
 from __future__ import annotations
 
+import contextlib
 import multiprocessing
 import os
 import re
@@ -32,6 +33,9 @@ SECONDS_A_SHEET = 300
 # Tasks on their way for each worker: enough to keep it busy, few enough that
 # memory stays flat however many clients there are.
 _AHEAD = 3
+# Processes to start before anything is known of the work: more would slow the
+# reading on a small machine, and a client's few sheets need no more.
+_EARLY = 1
 
 
 @dataclass(frozen=True)
@@ -59,6 +63,9 @@ Step = TypeVar("Step")
 class Workers(Protocol):
     """Makes sheets."""
 
+    def get_ready(self) -> None:
+        """Called while there is no task yet: what can be loaded meanwhile, is."""
+
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
         """Each step in order, with what came of its task; None where it has none."""
 
@@ -85,6 +92,9 @@ def work(task: Task) -> Result:
 
 class InThisProcess:
     """One sheet after the other, without the cost of starting processes."""
+
+    def get_ready(self) -> None:
+        pass
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
         return ((step, work(task) if task else None) for step, task in steps)
@@ -118,6 +128,12 @@ def _serve(pipe: Connection) -> None:
     """What a worker process does until its pipe is closed."""
     # Ctrl-C is for the process that asked; it closes the pipes.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    for form in FORMS.values():
+        if pipe.poll():
+            break
+        # A library that is missing is told by the sheet that needs it.
+        with contextlib.suppress(MissingLibrary):
+            form.get_ready()
     while True:
         try:
             task = pipe.recv()
@@ -134,6 +150,12 @@ class Processes:
         self._context = multiprocessing.get_context("spawn")
         self._jobs = jobs
         self._workers: list[_Worker] = []
+
+    def get_ready(self) -> None:
+        """Start processes while the studio is read: an interpreter with its
+        libraries takes about as long."""
+        while len(self._workers) < min(self._jobs, _EARLY):
+            self._start()
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
         slots: deque[_Slot[Step]] = deque()
@@ -277,6 +299,9 @@ class Cluster:
                 f"every worker of {address} must have handouts {own}, and {others[0]}; "
                 "install this version there with its extra 'cluster'"
             )
+
+    def get_ready(self) -> None:
+        pass
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
         ahead = max(1, len(self._client.scheduler_info()["workers"])) * _AHEAD

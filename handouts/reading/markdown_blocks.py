@@ -14,6 +14,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TypeAlias
 from xml.etree.ElementTree import Element
 
@@ -41,6 +42,7 @@ _REFUSED = (
     (re.compile(r"\\"), "a backslash is not read here", "take it out"),
     (re.compile(r"&#?\w+;"), "a sign is written as HTML code", "type the sign itself"),
 )
+_ANY_REFUSED = re.compile("|".join(f"(?:{pattern.pattern})" for pattern, _, _ in _REFUSED))
 _LIST_LINE = re.compile(r"( *)([-*+]|[0-9]{1,9}[.)])(?: +(.*)|$)")
 _STRONG = re.compile(r"\*\*[^*\s](?:[^*]*[^*\s])?\*\*")
 
@@ -63,9 +65,7 @@ def read_blocks(lines: list[tuple[int, str]]) -> tuple[tuple[TextBlock, ...], li
     problems = [problem for line in read for problem in _refused(line)] or list(_misplaced(read, empty_above))
     if problems or not read:
         return (), problems
-    # A library call for each part: the parser keeps state, so none is shared.
-    parser = markdown.Markdown(extensions=["sane_lists"]).parser
-    root = parser.parseDocument(list(_even(read, empty_above))).getroot()
+    root = _library().parser.parseDocument(list(_even(read, empty_above))).getroot()
     assert root is not None
     blocks = tuple(_block(element) for element in root)
     problems = [problem for text, line in _texts(blocks) for problem in _unclosed(text, line)]
@@ -73,6 +73,20 @@ def read_blocks(lines: list[tuple[int, str]]) -> tuple[tuple[TextBlock, ...], li
         wrong = "the lists and paragraphs of this part cannot be told apart"
         problems.append((read[0].number, wrong, "put an empty line before and after each list"))
     return blocks, problems
+
+
+def _library() -> markdown.Markdown:
+    """The library as if new: to build it takes longer than to read a part."""
+    library = _built_library()
+    library.reset()
+    # What a text that was too deep left behind.
+    library.parser.state.clear()
+    return library
+
+
+@lru_cache(maxsize=1)
+def _built_library() -> markdown.Markdown:
+    return markdown.Markdown(extensions=["sane_lists"])
 
 
 @dataclass(frozen=True)
@@ -101,6 +115,8 @@ class _Line:
 
 def _refused(line: _Line) -> Iterator[Problem]:
     text = " " * line.indent + f"{line.sign} {line.words}".strip(" ")
+    if not (_ANY_REFUSED.search(text) or _ANY_REFUSED.search(line.words)):
+        return
     for pattern, wrong, instead in _REFUSED:
         if pattern.search(text) or pattern.search(line.words):
             yield line.number, wrong, instead
