@@ -178,6 +178,8 @@ FLAG = (
     "Head still, [[gaze horizontal]].",
     "[[Eyes anywhere but the floor]].",
     "Elbows in, [[eyeballs forward]].",
+    "[[Look where]] your hand goes.",
+    "Tilt the head back and [[see the ceiling]].",
 )
 """Passages with a fault, the marked words between the brackets."""
 
@@ -279,10 +281,8 @@ LEAVE = (
 """Near misses, without a mark."""
 
 KNOWN_MISSES = (
-    "Look where your hand goes.",
     "Keep the horizon in view.",
     "Keep the wall in sight as you step.",
-    "Tilt the head back and see the ceiling.",
     "Stargaze for three breaths.",
 )
 """Faults that are not found yet; a passage that comes to be found moves to FLAG."""

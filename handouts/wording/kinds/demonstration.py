@@ -177,7 +177,8 @@ _PHRASES = Phrases(
         [ mime|miming it|this|the ]
         [ all|your? eyes this|my way ]
         [ all|your? eyes to|on the front|leader|coach|instructor|teacher ]
-        [ eyes here|up|over|this here|way? ] a|please|.|,|!|for
+        [ eyes here|over ] a|please|.|,|!|for
+        [ eyes up|over|this|down|front here|way ]
         [ witness ] how|the|my|@name|this
         [ spot|tell|see|notice what i|my|she|he|@name ]
         [ could|can|did|do you all? see|spot|tell|notice|catch the|any difference|change ] in|between
@@ -791,7 +792,7 @@ _IDIOMS = (
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
 _CARE = frozenset(
-    "for out over that your ego it's step edge kerb curb gap door road traffic time clock timer tv telly television film video videos game games match numbers number"
+    "ball shuttle shuttlecock puck horizon ground for out over that your ego it's step edge kerb curb gap door road traffic time clock timer tv telly television film video videos game games match numbers number"
     " display screen scales weight pace water weather news corner floor stairs grandchildren kids football rugby telly's space tongue language dial needle gauge seconds"
     " second label counter monitor scoreboard readout baby pot clips clip people it's".split()
 )

@@ -122,8 +122,14 @@ def _look(words: list[str], place: int) -> Span | None:
     word = words[place]
     reach = place + 1
     way = _at(words, reach)
-    if way == "'s":
+    if way == "'s" or (word == "look" and place == 1 and words[0] == "you" and _at(words, place + 2) in PAUSES):
         return None
+    if way in _OWNERS or way in ("them", "it", "him", "everyone"):  # "look your partner in the eye"
+        for far in range(reach + 1, min(reach + 5, len(words) - 2)):
+            if words[far] == "in" and words[far + 1] in _SMALL and words[far + 2] in _BODY | _WORN:
+                return _start(words, place), far + 3
+    if way == "where" and _at(words, reach + 1) in ("your", "the") and word in ("look", "looking", "gaze"):
+        return _start(words, place), reach + 1
     if word.endswith("ing") and place == 0 and way in ("ahead", "back", "forward") and _at(words, reach + 1) in PAUSES:
         return None
     if (
@@ -165,6 +171,8 @@ def _look(words: list[str], place: int) -> Span | None:
         and not any(other in _SEEN_THROUGH for other in words[reach + 1 : reach + 5])
     ):
         return None
+    if way == "through" and word in ("stare", "staring", "gaze", "gazing"):
+        return _start(words, place), reach + 1
     if way in ("at", "toward", "towards", "to", "on", "upon"):
         if way == "to" and word in ("look", "looking") and not _landmark(words, reach + 1):
             return None
@@ -328,7 +336,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
     elif word == "eye" and _at(words, place + 1) == "line":
         return place, place + 2
     elif word == "eye" and _at(words, place + 1) == "contact":
-        return None if _barred(words, place + 3) or _at(words, place + 2) != "with" else (place, place + 2)
+        held = _at(words, place - 1) in _MEETS_EYES or _at(words, place - 2) in _MEETS_EYES
+        return (place, place + 2) if held or (_at(words, place + 2) == "with" and not _barred(words, place + 3)) else None
     elif word == "vision" and (place == 0 or words[place - 1] in PAUSES):
         if _at(words, place + 1) not in eyes.LEADS and _at(words, place + 1) not in (":", "level", "fixed"):
             return None
@@ -356,8 +365,12 @@ def _eyes(words: list[str], place: int) -> Span | None:
         ):
             return None
     before = _at(words, first - 1)
-    if word == "eyes" and (before in eyes.NOT_GAZE or before in _NOT_BEFORE_EYES):
+    if word == "eyes" and (before in eyes.NOT_GAZE or before in _NOT_BEFORE_EYES or before == "line"):
         return None
+    if word == "eyes" and before in ("lock", "locking", "meet", "meeting") and _at(words, place + 1) == "with":
+        return first - 1, place + 2
+    if word == "eyes" and before in ("meet", "meeting") and first < place and words[first] not in ("my", "your"):
+        return first - 1, place + 1
     after = _at(words, place + 1)
     if before == "with" and first < place and (after == "" or after in PAUSES or after in _ENDS):
         if _at(words, first - 2) in ("level", "line"):
@@ -443,7 +456,13 @@ def _eyes(words: list[str], place: int) -> Span | None:
                 if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in _SMALL
                 else reach + 2
             )
+            if _at(words, skip) == "where":
+                return start, skip + 1
             if _barred(words, skip) and not (aiming and _at(words, skip) in ("it", "that")):
+                if "me" in words[skip : skip + 3] or "my" in words[skip : skip + 3]:
+                    return None
+                if fixed or (any(other in _STAND_STILL for other in words[skip : skip + 3]) and not _SET_BY_IT.isdisjoint(words)):
+                    return start, reach + 1
                 return None
             return start, _aimed(words, skip) or reach + 1
         return start, reach + 1
@@ -474,11 +493,17 @@ def _eyes(words: list[str], place: int) -> Span | None:
     return None
 
 
+_MEETS_EYES = _words("make makes making keep keeps keeping hold holds holding maintain maintaining avoid lose losing break meet constant steady good firm")
+"""Words before "eye contact" that ask for it."""
+_STAND_STILL = _words("clock mirror mirrors screen display monitor tv telly reflection poster timer")
+"""What hangs on a wall and may set the head as a spot does; other kinds have it where it is read."""
+_SET_BY_IT = _words("head neck chin nose")
+_WORN = _words("collar belt badge shirt visor helmet tie")
 _SEARCHES = _words(
     "see check find search read look smile feel breathe do say speak work move start stay sit lie stand with"
 )
 _BETWEEN = _words(
-    "open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
+    "soften softens softening relax relaxed relaxes open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
 )
 _ENOUGH = _words(
     "lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady"
@@ -489,6 +514,8 @@ def _sight(words: list[str], place: int) -> Span | None:
     """ "sight straight out the door", "your sight level"."""
     if words[place - 2 : place] == ["line", "of"]:
         return place - 2, place + 1
+    if _at(words, place + 1) in ("line", "lines"):
+        return (place - 1 if _at(words, place - 1) in _OWNERS else place), place + 2
     if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
@@ -546,12 +573,13 @@ def _focus(words: list[str], place: int) -> Span | None:
                 and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points")
             ) or (
                 words[reach] in ("point", "thing")
+                and _at(words, reach + 1) != "where"
                 and words[reach - 1] in ("a", "one", "fixed", "still", "single", "the", "focal")
             ):
                 return (place - 1 if _at(words, place - 1) == "not" else place), reach + 1
             if words[reach] in PAUSES or words[reach] in ("breath", "breathing", "feeling", "how", "what"):
                 return None
-    return _eyes(words, place)
+    return _eyes(words, place) if words[place] != "fix" else None
 
 
 def _in_view(words: list[str], place: int) -> Span | None:
@@ -625,6 +653,8 @@ def _watch(words: list[str], place: int) -> Span | None:
                 "kettlebell",
             ):
                 return None
+            if words[reach] in ("ground", "floor") and _at(words, reach + 1) not in _GROUND_AHEAD:
+                return None
             if _at(words, reach + 1) == ":" or (
                 words[reach] in _PINCHED
                 and not any(
@@ -643,6 +673,38 @@ def _watch(words: list[str], place: int) -> Span | None:
     return None
 
 
+_GROUND_AHEAD = _words("ahead in a an one two three four five six some between below as while about just")
+
+
+def _see(words: list[str], place: int) -> Span | None:
+    """ "tilt the head back and see the ceiling"."""
+    before = _at(words, place - 1)
+    asked = place == 0 or before in PAUSES or before in ("and", "then", "you")
+    if not asked or _at(words, place - 2) in ("not", "will", "if") or _at(words, place + 1) not in ("the", "your"):
+        return None
+    if before == "you" and _at(words, place - 2) not in ("until", "till", "so"):
+        return None
+    for reach in range(place + 2, min(place + 4, len(words))):
+        if words[reach] in _SEEN_BY_THE_HEAD:
+            after = _at(words, reach + 1)
+            ends = after == "" or after in PAUSES or after in _ENDS or after in eyes.WAYS or after in ("ahead", "above", "below")
+            return (place, reach + 1) if ends else None
+        if words[reach] not in _SMALL and words[reach] not in ("far", "opposite"):
+            return None
+    return None
+
+
+_SEEN_BY_THE_HEAD = _words("ceiling sky horizon wall navel floor rafters roof ground mat skyline clouds stars belly-button")
+"""What comes into sight only when the head is brought there."""
+
+
+def _check(words: list[str], place: int) -> Span | None:
+    """ "check over your shoulder"."""
+    if _told(words, place) and _at(words, place + 1) in ("over", "behind", "past") and "shoulder" in words[place + 2 : place + 5]:
+        return place, words.index("shoulder", place) + 1
+    return None
+
+
 def _pick(words: list[str], place: int) -> Span | None:
     """ "pick a spot on the wall"."""
     if not _told(words, place):
@@ -650,6 +712,8 @@ def _pick(words: list[str], place: int) -> Span | None:
     for reach in range(place + 1, min(place + 5, len(words))):
         word = words[reach]
         if word == "point" and words[reach - 1] == "focal":
+            return place, reach + 1
+        if word in _FIXED_ON and any(other in eyes.LOOKS for other in words[reach + 1 : reach + 6]):
             return place, reach + 1
         if word in ("spot", "point", "mark", "something", "object"):
             rest = words[reach + 1 : reach + 12]
@@ -681,6 +745,9 @@ def _pick(words: list[str], place: int) -> Span | None:
             return None
     return None
 
+
+_FIXED_ON = (eyes.TARGETS | eyes.FAR_THINGS) - _words("spot point mark something object mat")
+"""Things that are picked out to be stared at; a spot or a point is read further on."""
 
 _READERS = {
     **{word: _look for word in eyes.LOOKS},
@@ -739,6 +806,9 @@ _READERS = {
     **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,
     "find": _pick,
+    "see": _see,
+    "check": _check,
+    "checking": _check,
     "choose": _pick,
     "select": _pick,
 }

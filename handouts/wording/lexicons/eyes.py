@@ -30,7 +30,8 @@ AIMS = words(
 """Verbs that aim the eyes."""
 
 FIXED = words(
-    "fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed horizontal neutral level"
+    "fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed horizontal neutral level vertical"
+    " downcast upturned perpendicular diagonal zeroed honed"
 )
 """How the eyes are kept."""
 
@@ -48,7 +49,7 @@ NOT_GAZE = words(
 """Words beside "eyes" that do not aim them."""
 
 OTHERS = words(
-    "me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
+    "screens phones scale scales me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
     " physio leader neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
     " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge card"
     " sheet page log diary plan timetable calendar notes website options results scores week weeks month months past year progress example illustration demo figure"
@@ -62,6 +63,8 @@ TARGETS = words(
     nouns(
         "spot point mark wall ceiling floor horizon sky tree lamp light lampshade picture-rail door window corner something object candle flame dot crack"
         " knot tile brick leaf post star cloud roof rafter beam balcony fence skyline skirting skirting-board thumb thumbnail fingertip finger"
+        " doorknob door-handle doorhandle knob light-switch keyhole letterbox chimney steeple spire buoy lighthouse headland shore shoreline hilltop"
+        " summit treetop treeline rooftop lamppost flag hoop basket backboard crossbar bullseye dartboard vase painting calendar plant doorframe doorway"
         " thing target scoreboard stage goalpost sign pole mast hill skylight ground mat distance middle-distance"
     )
 )
