@@ -14,6 +14,7 @@ _STANDS_FOR = {
         him|her|them !@body
         the|our|your|that|this _? @role
         @role @name
+        wee|young|old|our|big|little|dear|lovely @name
     """,
     # whoever is shown, in a comparison
     "shown": """
@@ -22,6 +23,8 @@ _STANDS_FOR = {
         our @name
         @role @name
         the one|ones|person|people next|in|at|on|beside|opposite
+        wee|young|old|big|little|dear|lovely @name
+        these|those _? @role
     """,
     # a thing of theirs: whose it is, and the thing
     "theirs": """
@@ -51,8 +54,11 @@ _STANDS_FOR = {
         @name .? @name
         @role @name
         sister|matron|nurse|coach|sensei|sergeant|captain|sir|miss|teacher|mum|mom|dad|gran|grandma|nan|grandad
-        the|our|your|that|this|my|each _? @role
+        the|our|your|that|this|my|each|these|those _? @role
+        wee|young|old|big|little|dear|lovely @name
     """,
+    # how somebody does it, or what a part of the body is like
+    "like_what": "flat|loose|level|upright|tall|still|soft|light|heavy|quick|smooth|neat|tidy|floppy|stiff|slow|fast|steady|strong|rigid|relaxed|crisp|sharp|bouncy|graceful|controlled|tight|round|straight|bent|square",
     # what is done, of any sort
     "deed": "do|does|did|done|doing|@handle|@orient|%ing|hit|hits|made|make|makes|use|uses|used|perform|performs|have|has|had",
     # a part of a body that is there to be seen
@@ -89,7 +95,7 @@ _PHRASES = Phrases(
         something|somewhat like this
         in|with|using this|that|the|such sort|kind|type|style of motion|movement|way|fashion|manner|action|shape|rhythm|arc|style|path|line|position|grip
         in this|such manner|fashion
-        in this way !,
+        <!, in this way $
         in such a way !that|as
         this is|'s [ how i|we|you|he|she|they do ]
         ^ [ this is|'s how ] $
@@ -342,12 +348,47 @@ _PHRASES = Phrases(
         what|which|how [ i am about to do ]
         [ about|going to demonstrate|show ] it|this|how|what|the|you|one|two
     """,
+    # half sentences, clinic sheets, classes in full cry
+    spoken="""
+        keep|keeping [ up|pace|time wi|with me|us|him|her|@name ]
+        watch|study|copy|follow|eyeball [ lane|row|group|table|station|team|court|line|mat @number ]
+        no [ like that ] ,|.|$
+        [ as shown|seen|taught|practised|practiced|rehearsed|done|learnt|learned|instructed|performed at|in|during|on|by appointment|clinic|class|session|sessions|physio|therapist|hospital|ward|therapy|surgery|studio|training|nurse|monday|tuesday|wednesday|thursday|friday|saturday|sunday|rehearsal|practice|workshop|lesson ]
+        [ demonstrated|modelled|modeled movement|exercise|technique|position|grip|pattern|action|motion|stretch|method|range|hold|stance|posture|form|sequence|steps|swing|stroke ]
+        [ this , and|then*2 this ]
+        [ this and|then this and ] this|hold|back|stop|rest
+        and|then|,|just [ copy|follow|imitate|mimic|mirror ] $
+        ^ [ vibe|groove|flow|rock|bounce|sway|pulse|bop|shimmy|strut|twirl|spin|reach|lunge|squat|stretch|march|stomp|bend|lift|drop|punch|kick|jab|paddle|stroke with|alongside me|us ]
+        ^ [ like that ] , yeah|yes|right|see|ok|okay|innit|aye|got|love|good|lovely
+        ^ [ this ] . $
+        is|'s|are|um|uh|er [ this kind|sort|type of thing ] ,|.|$|really|here
+        , not|no [ so|thus ] $
+        @handle|@orient|@body|@kit [ just? like these|those ] $|,|.
+        [ as {like_what} as {shown} ]
+        [ as {like_what} as {whose} ]
+        [ as {like_what} as i|we|she|he|@name ]
+        you|you'all|and|to are|be|are,|become [ my mirror|reflection|shadow|twin|double|echo|copy ]
+        ^ [ be my mirror|reflection|shadow|twin|double ]
+        i|@name|we|he|she will|'s|'ll|am|going|to*3 go|start|begin|lead|goes|starts|begins|leads first? ,|and|then*2 [ you|everyone|everybody|all follow|copy|join|repeat|mirror|do ]
+        ^ [ me first ] $|,|.|then
+        ^ [ my|mine turn , ? and|then*2 your|yours turn ]
+        ^ [ what|which|where|how _? did|do|does|is|are|'s|was|were my|mine ] _? @body|feet
+        tell|ask me [ what|where|which|how _? my ] _? @body
+        [ what|anything changed|different ] between
+        ^ [ look|watch|observe and learn|copy|repeat|follow|do|try ]
+        sit|stand|stop|stay|wait|pause|rest|gather|come|hush|kneel|lie|hang|back _*3 [ and|to watch|observe ] $|first|me|this|how|while|closely|for
+        come|gather|closer|over|round|here and|to [ have|take|get a _? look|gander|nosey|peek|squint|peep ]
+        if|when|until|unless you can|could not [ see me|us|him|her|@name ]
+        you [ noticed|spotted|clocked ] how|where|me|my|that|what !yourself
+    """,
     # one verb for the speaker and for the reader: code compares them
     turns="""
         [ i _ _? ,|and*2 you _ ] $|,|.|and|it|them
         [ i _ and you _ ] $|,|.|too
         [ you _ when|as|while|once|if|after i _ ] $|,|.
         [ when|as|whenever|once|if i _ _? , you _ ] too|$|,|.
+        [ you _ where|wherever|how|what|whatever i _ ] $|,|.
+        [ where|wherever|what|whatever i _ , you _ ] too|$|,|.
     """,
     # "watch", with whatever may be watched: code decides
     watching="""
@@ -651,6 +692,8 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
 
 
 _PLACED = frozenset("sitting standing stood sat kneeling facing face lying waiting spotting".split())
+_WHENS = frozenset("if when whenever while as by before after once why how".split())
+_FIRST_PERSON = frozenset("get move keep hold bend use make".split())
 _LONG = frozenset("day days week weeks month months year years shift morning afternoon term".split())
 _READ_ONLINE = frozenset("more tips updates news recipes weekly daily free the".split())
 _TOLD = frozenset("ask asks asked asking tell tells told wonder wondered know knows knew explain explained remember forget recall like love is".split())
@@ -710,6 +753,22 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside[0] == "see" and ((inside[1:] == ["me"] and before in ("you", "and", "to") and (after in PAUSES or after in _WHEN_AND_WHERE)) or before in ("i", "we")):
         return True
     if inside[:3] in (["as", "they", "will"], ["as", "it", "will"]) and "as" in words[max(0, first - 8) : first]:
+        return True
+    if inside in (["do", "this"], ["does", "this"]) and (before in ("to", "why") or after == "by" or (before in ("you", "it", "that", "this") and (words[first - 2 : first - 1] or ["."])[0] in _WHENS)):
+        return True
+    if inside == ["this"] and note == "spoken" and first:
+        return True
+    if "shown" in inside[:2] and (_STUDIES | {"figures", "numbers", "results"}) & set(words[last : last + 4]):
+        return True
+    if inside[:2] in (["as", "i"], ["as", "we"]) and ((before in PAUSES and inside[-1] in _FIRST_PERSON and len(inside) == 3) or after in ("told", "said")):
+        return True
+    if inside[-1] == "demo" and after in ("day", "tape", "version", "account", "kit"):
+        return True
+    if inside[0] == "copy" and after in ("out", "down"):
+        return True
+    if inside == ["what", "i", "do"] and after in _WHEN_AND_WHERE and "is" in words[last : last + 7]:
+        return True
+    if inside in (["look", "here"], ["see", "here"]) and words[last + 1 : last + 2] and words[last + 1] in ("i", "you", "we", "it", "nobody", "there"):
         return True
     if inside[:2] == ["do", "mine"] and before in ("nor", "neither", "so"):
         return True
