@@ -32,7 +32,7 @@ from handouts.handout import Handout
 SECONDS_A_SHEET = 300
 # Tasks on their way for each worker: enough to keep it busy, few enough that
 # memory stays flat however many clients there are.
-_AHEAD = 3
+_AHEAD = 6
 # Processes to start before anything is known of the work: more would slow the
 # reading on a small machine, and a client's few sheets need no more.
 _EARLY = 1
