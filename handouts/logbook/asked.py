@@ -155,7 +155,11 @@ def read_questions(path: Path) -> tuple[ReadersQuestion, ...]:
 
 def add_questions(studio_folder: Path, client: str, new: Iterable[ReadersQuestion]) -> tuple[ReadersQuestion, ...]:
     """Keep questions, numbered on from the last; the same question about the
-    same exercise from the same client is kept once while it is open."""
+    same exercise from the same client is kept once while it is open.
+
+    The caller holds the folder of the logs (`handouts.making.lock.alone_in`),
+    which guards the questions too.
+    """
     path = _path(studio_folder, client)
     old = read_questions(path) if path.is_file() else ()
     kept, number = list(old), max((one.number for one in old), default=0)
@@ -175,7 +179,13 @@ def answer_question(
     studio_folder: Path, client: str, number: int, answer: str, today: datetime.date
 ) -> ReadersQuestion:
     """Mark a question as answered.  Raises UnknownQuestion."""
-    path = _path(studio_folder, client)
+    from handouts.making.lock import alone_in
+
+    with alone_in(studio_folder / "logs"):
+        return _answered(_path(studio_folder, client), client, number, answer, today)
+
+
+def _answered(path: Path, client: str, number: int, answer: str, today: datetime.date) -> ReadersQuestion:
     old = read_questions(path) if path.is_file() else ()
     chosen = next((one for one in old if one.number == number), None)
     if chosen is None:

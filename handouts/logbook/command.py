@@ -11,6 +11,7 @@ import datetime
 import io
 import sys
 from collections.abc import Iterator, Mapping
+from contextlib import AbstractContextManager
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -22,7 +23,7 @@ from handouts.errors import Fault, StudioFaults
 from handouts.forms.log_text import NoLogText, holds_log
 from handouts.forms.log_text import read as read_log_text
 from handouts.logbook.asked import ReadersQuestion, add_questions
-from handouts.logbook.drafts import Draft, read_drafts, write_drafts
+from handouts.logbook.drafts import Draft, exchange, read_drafts, same_message, write_drafts
 from handouts.logbook.files import CannotLog, answer_warning, append_lines, clean, log_path, open_warnings
 from handouts.logbook.interview import HELP, next_after, prompts, raw_of
 from handouts.logbook.known import known_of
@@ -31,6 +32,7 @@ from handouts.logbook.placing import place_of
 from handouts.logbook.telling import describe
 from handouts.logbook.tokens import LONGEST
 from handouts.logbook.understanding import interpret
+from handouts.making.lock import alone_in
 from handouts.models import Client, LogLine, Studio
 from handouts.reading.faults import find_suggestion
 from handouts.reading.log import read_log
@@ -320,6 +322,7 @@ class _Desk:
         self.folder, self.code, self.today, self.ask = folder, code, today, ask
         self.studio, self.client = _read(folder, code)
         self.language = self.client.facts.language
+        self._known: Known | None = None
 
     def all_lines(self) -> tuple[LogLine, ...]:
         path = log_path(self.folder, self.code)
@@ -330,7 +333,12 @@ class _Desk:
 
     def known(self, waiting: int = 0) -> Known:
         standing = tuple(line for line in self.all_lines() if line.corrected is None)
-        return known_of(self.studio, self.client, standing, self.today, waiting)
+        self._known = known_of(self.studio, self.client, standing, self.today, waiting, self._known)
+        return self._known
+
+    def alone(self) -> AbstractContextManager[None]:
+        """While nobody else changes a log or a draft.  Nothing is asked meanwhile."""
+        return alone_in(self.folder / "logs")
 
     # --- taking in ---------------------------------------------------------------
 
@@ -338,12 +346,13 @@ class _Desk:
         """New messages: what is sure is stored at once, the rest waits."""
         status = STORED
         for message in messages:
-            earlier = self.waiting()
-            understanding = interpret(message, self.known(len(earlier)))
-            if not understanding.questions:
-                self._store(message, understanding)
-                continue
-            write_drafts(self.folder, self.code, (*earlier, Draft(message)))
+            with self.alone():
+                earlier = self.waiting()
+                understanding = interpret(message, self.known(len(earlier)))
+                if not understanding.questions:
+                    self._store(message, understanding)
+                    continue
+                write_drafts(self.folder, self.code, (*earlier, Draft(message)))
             if not self.ask:
                 self._tell_questions(message, understanding)
                 status = WAITS
@@ -357,34 +366,41 @@ class _Desk:
         while drafts := self.waiting():
             draft = drafts[0]
             if draft.asked_up_to is not None:
-                if self._interview(draft, drafts[1:]) == WAITS:
+                if self._interview(draft) == WAITS:
                     return WAITS
                 continue
             if not self.ask:
                 self._tell_questions(draft.message, interpret(draft.message, self.known(), draft.answers))
                 return WAITS
-            settled = self._settle(draft, drafts[1:])
-            if settled is None:
+            if not self._settle(draft):
                 return WAITS
-            write_drafts(self.folder, self.code, drafts[1:])
         return status
 
-    def _settle(self, draft: Draft, rest: tuple[Draft, ...]) -> Draft | None:
-        """Ask until nothing is in doubt, then store.  None where asking was
+    def _settle(self, draft: Draft) -> bool:
+        """Ask until nothing is in doubt, then store.  False where asking was
         stopped; the draft is then on disk as far as it came."""
         click.echo(f"Message of {self.code}: {quoted(draft.message.raw)}")
         while True:
-            understanding = interpret(draft.message, self.known(), draft.answers)
-            if not understanding.questions:
-                self._store(draft.message, understanding)
-                return draft
+            with self.alone():
+                waits = same_message(self.folder, self.code, draft)
+                if waits is None:
+                    click.echo(f"Settled meanwhile by somebody else: {quoted(draft.message.raw)}")
+                    return True
+                draft = waits
+                understanding = interpret(draft.message, self.known(), draft.answers)
+                if not understanding.questions:
+                    self._store(draft.message, understanding)
+                    exchange(self.folder, self.code, draft, None)
+                    return True
             question = understanding.questions[0]
             said = self._put(question, len(understanding.questions))
             if said is None:
                 click.echo(f"Stopped. Nothing of this message is in the log yet; go on with: handouts log {self.code}")
-                return None
-            draft = draft.answered(question.key, said)
-            write_drafts(self.folder, self.code, (draft, *rest))
+                return False
+            with self.alone():
+                waits = same_message(self.folder, self.code, draft)
+                if waits is not None:
+                    exchange(self.folder, self.code, waits, waits.answered(question.key, said))
 
     def _put(self, question: Question, count: int) -> str | None:
         """One question and its answer; None when asking is to stop."""
@@ -479,11 +495,11 @@ class _Desk:
             version=asked.version or current[plan],
         )
         click.echo(HELP)
-        if self._interview(Draft(message, asked_up_to=1 if message.date else 0), ()) == WAITS:
+        if self._interview(Draft(message, asked_up_to=1 if message.date else 0)) == WAITS:
             return WAITS
         return self.go_on()
 
-    def _interview(self, draft: Draft, rest: tuple[Draft, ...]) -> int:
+    def _interview(self, draft: Draft) -> int:
         """Prompts from where the draft stands; afterwards the draft is whole."""
         place = (draft.message.plan, draft.message.version or 0)
         session = self.known().sessions.get(place)
@@ -515,15 +531,18 @@ class _Desk:
                     fields = (*fields, Filled(prompt.exercise, prompt.name, clean(text)))
                 trail.append(at)
                 at = next_after(asked, at, fields)
-            draft = replace(draft, message=replace(draft.message, fields=fields), asked_up_to=at)
-            write_drafts(self.folder, self.code, (draft, *rest))
+            draft = self._kept(draft, replace(draft, message=replace(draft.message, fields=fields), asked_up_to=at))
         if not draft.message.fields:
-            write_drafts(self.folder, self.code, rest)
+            self._kept(draft, None)
             click.echo("Nothing was answered, so nothing is stored.")
             return STORED
-        whole = Draft(replace(draft.message, raw=raw_of(draft.message.fields)))
-        write_drafts(self.folder, self.code, (whole, *rest))
+        self._kept(draft, Draft(replace(draft.message, raw=raw_of(draft.message.fields))))
         return STORED
+
+    def _kept(self, old: Draft, new: Draft | None) -> Draft:
+        with self.alone():
+            exchange(self.folder, self.code, old, new)
+        return new or old
 
 
 def _line(words: str) -> str | None:

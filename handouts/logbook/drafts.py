@@ -1,7 +1,8 @@
 """Messages that wait for answers: nothing is lost when asking is stopped.
 
 One file a client, logs/CLIENT.draft.json, written anew after every answer and
-gone when nothing waits any more.
+gone when nothing waits any more.  Who reads it to write it back holds the
+folder of the logs (`handouts.making.lock.alone_in`).
 """
 
 from __future__ import annotations
@@ -66,6 +67,27 @@ def write_drafts(folder: Path, client: str, drafts: tuple[Draft, ...]) -> None:
         write_whole(path, (text + "\n").encode("utf-8"))
     else:
         path.unlink(missing_ok=True)
+
+
+def exchange(folder: Path, client: str, old: Draft, new: Draft | None) -> None:
+    """Put a draft where another stands now, or take that away with None.
+
+    Where somebody changed or settled the other in the meantime, that stays as
+    it is, and the new one goes behind the others: nothing is lost.
+    """
+    waiting = list(read_drafts(folder, client))
+    if old in waiting:
+        at = waiting.index(old)
+        waiting[at : at + 1] = [new] if new is not None else []
+    elif new is not None:
+        waiting.append(new)
+    write_drafts(folder, client, tuple(waiting))
+
+
+def same_message(folder: Path, client: str, draft: Draft) -> Draft | None:
+    """The draft of the same message as it waits now, with whatever others have
+    answered; None when it waits no more."""
+    return next((one for one in read_drafts(folder, client) if one.message == draft.message), None)
 
 
 def _entry(draft: Draft) -> dict[str, Any]:

@@ -13,6 +13,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from handouts.errors import HandoutsError
+from handouts.making.lock import alone_in
 from handouts.making.writing import write_whole
 from handouts.models import LogLine
 from handouts.reading.log import COLUMNS, LATER_COLUMNS, read_log
@@ -52,6 +53,7 @@ def append_lines(
 ) -> tuple[LogLine, ...]:
     """Write lines at the end of a client's log, in one step.
 
+    The caller holds the folder of the logs (`handouts.making.lock.alone_in`).
     replaces: numbers of lines that these correct; they are marked with today.
     Returns the new lines as they stand in the file.
     Raises StudioFaults when the log is not sound, CannotLog for a line that is
@@ -73,6 +75,11 @@ def answer_warning(folder: Path, client: str, number: int, answer: str) -> LogLi
     Raises CannotLog where line `number` has no warning that stands.
     """
     path = log_path(folder, client)
+    with alone_in(path.parent):
+        return _answered(path, number, answer)
+
+
+def _answered(path: Path, number: int, answer: str) -> LogLine:
     lines = read_log(path, _shown(path)) if path.is_file() else ()
     line = next((line for line in lines if line.line == number), None)
     if line is None or not line.warning or line.corrected is not None:

@@ -13,6 +13,7 @@ from typing import Literal, TypeAlias
 
 from handouts.amounts import MassUnit
 from handouts.fitting.fitted import FittedSession
+from handouts.logbook.names import Names
 from handouts.models import Client, Exercise, LogLine, Side
 
 SESSION = "session"
@@ -202,6 +203,7 @@ class Known:
     current: plan and version that the client should be using, one a plan.
     exercises: all texts, by id and language.
     history: lines of the log that stand.
+    names: of all exercises, in the client's language.
     waiting: messages of this client that came before and wait for answers.
     """
 
@@ -211,6 +213,7 @@ class Known:
     exercises: Mapping[tuple[str, str], Exercise]
     history: tuple[LogLine, ...]
     today: datetime.date
+    names: Names
     waiting: int = 0
 
 

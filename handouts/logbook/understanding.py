@@ -35,7 +35,10 @@ def interpret(message: Message, known: Known, answers: Mapping[str, str] | None 
     that cannot be is asked again, with the reason.
     """
     asking = Asking(answers or {})
-    before = Before(message, known, names_for(known.exercises, message.language), asking)
+    # A draft may have waited while the client changed the language.
+    own = message.language == known.client.facts.language
+    names = known.names if own else names_for(known.exercises, message.language)
+    before = Before(message, known, names, asking)
     heard = _heard(before)
     place = plan_of(before, heard)
     date = date_of(before, heard, place)

@@ -1,4 +1,4 @@
-"""One run at a time in one out folder; the second waits and says for whom."""
+"""One at a time in one folder; the second waits, and in an out folder says for whom."""
 
 from __future__ import annotations
 
@@ -47,6 +47,29 @@ def only_run(out: Path, say: Callable[[str], None]) -> Iterator[None]:
                 holder.unlink()
     finally:
         os.close(folder)
+
+
+@contextmanager
+def alone_in(folder: Path) -> Iterator[None]:
+    """Hold a folder for the moment that it takes to read something in it and to
+    write it back; another who wants to do so waits.
+
+    Not to be held while a person is asked something, nor twice by one process.
+    The folder is made when it is not there; where the system has no such locks
+    it goes on without.  Raises OSError when the folder cannot be made or read.
+    """
+    make_private(folder)
+    try:
+        import fcntl
+    except ImportError:  # Windows
+        yield
+        return
+    held = os.open(folder, os.O_RDONLY)
+    try:
+        fcntl.flock(held, fcntl.LOCK_EX)
+        yield
+    finally:
+        os.close(held)
 
 
 def user() -> str:

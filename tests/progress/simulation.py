@@ -32,6 +32,7 @@ from handouts.coaching.progression import Aim
 from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedSession
 from handouts.logbook.message import Known, Message, PlanVersion
+from handouts.logbook.names import names_for
 from handouts.logbook.understanding import interpret
 from handouts.models import Client, ClientFacts, Kit, LogLine, Plan, PlanChoice, Studio
 from handouts.progress.next_plan import NextPlan, next_plan
@@ -213,6 +214,7 @@ class _Course:
         self.studio = demo.model_copy(
             update={"clients": {self.client.facts.code: self.client}, "plans": {("S1", 1): plan}, "logs": {}, "exercises": texts}
         )
+        self.names = names_for(texts, "en")
         self.current: PlanVersion = ("S1", 1)
         self.lines: list[LogLine] = []
         self.next_line = 2
@@ -298,7 +300,7 @@ class _Course:
                 yield " ".join(words[:2])
 
     def _log(self, day: datetime.date, raw: str) -> bool:
-        known = Known(self.client, self.fitted, (self.current,), self.studio.exercises, tuple(self.lines), day)
+        known = Known(self.client, self.fitted, (self.current,), self.studio.exercises, tuple(self.lines), day, self.names)
         message = Message(raw, "en", date=day, plan=self.current[0], version=self.current[1])
         understood = interpret(message, known)
         self.watch.counted["messages"] += 1
