@@ -10,8 +10,8 @@ from handouts.wording.prose import PAUSES, Sentence
 _STANDS_FOR = {
     # many who watch, and where they sit
     "crowd": """
-        the|your|our _? audience|viewers|viewer|spectators|onlookers|crowd|judges|judge|panel|jury|gallery|stalls|grandstand|stands|stand|bleachers|auditorium|terraces|punters
-        the front|back|cheap|royal row|rows|seats|box|circle|benches
+        the|your|our _? audience|viewers|viewer|spectators|onlookers|crowd|judges|judge|panel|jury|gallery|stalls|grandstand|stands|stand|bleachers|auditorium|terraces|punters|critics|gods|boxes|balcony|congregation|press|paparazzi|followers|subscribers|adjudicators|adjudicator|scouts
+        the front|back|cheap|royal|dress row|rows|seats|box|circle|benches
         the folks|viewers|people|ones|those at home
     """,
     # what a watcher sees through
@@ -28,7 +28,9 @@ _STANDS_FOR = {
         yours truly
         the|your|my|this|our|a _? @camera|@screen
         the|your|my|this|our @screen 's @camera|eye
-        the|your|my|our _? instructor|coach|trainer|teacher|therapist|physio|leader|demonstrator|presenter|photographer|guide|tutor|class|group|examiner|assessor
+        the|your|my|our _? instructor|coach|trainer|teacher|therapist|physio|leader|demonstrator|presenter|photographer|guide|tutor|class|group|examiner|assessor|clinician|operator|tester|director|host|filmer|cameraman|cameraperson
+        examiner|assessor|clinician|operator|therapist|instructor|camera|audience|tester|physio|presenter
+        my|our _? @kit|@room|@surface|pole|launch|boat|bank
         the|your|our|whole room|rest|others
         {crowd}
         {device}
@@ -40,11 +42,14 @@ _STANDS_FOR = {
         where the|your|my @camera|@screen|coach|trainer|teacher|instructor|phone
         where|wherever my _
         the side|end|corner|wall i|we|where
-        my|our side|end|corner|hand|hands|voice|chair|seat|desk|mat|thumb|finger|shoulder|position|window|stool|foot|knee|elbow|nose|face
+        my|our side|end|corner|hand|hands|chair|seat|desk|mat|thumb|finger|shoulder|position|window|stool|foot|knee|elbow|nose|face
     """,
     "aim": """
         toward|towards
         facing|opposite
+        at right angles|angle to
+        at an angle to
+        lengthways|longways|widthways|crosswise|lengthwise|endways to|with
         nearest|closest|nearer|furthest|farthest to|from?
         closer|further|farther to|from
         away|off from|to
@@ -90,6 +95,33 @@ _PHRASES = Phrases(
         [ i|we cannot see your|both|the ]
         @body [ my|our end|side ] ,|.|$|and
         [ across from|opposite my|our @body|chair|mat|seat ]
+        @body|teeth|smile|line|jazz|work|it|numbers [ out? to|toward|towards|at {crowd} ]
+        @body|teeth|smile|work|it [ out? to|toward|towards|at the parents|house|fans|seats|families ]
+        @body|one|end [ by|beside|near {device} ]
+        @body|one|end [ next|nearest|closest to? {device} ]
+        gone|going|go|goes|went|disappear|disappears|drift|drifting|slip|slipped|fall|fell|step|stepped|move|moved|walk|walked|are|is|were|drop [ off|out|outside of? the|my|our? screen|camera|shot|frame|view|picture|lens ] !of
+        i|we have only got [ your ]
+        i|we only|just have|get|got|see [ your ]
+        stay|keep|be|stand|lie|sit|remain|move|come|fit [ within|inside|into|in the|my frame|shot|picture|lens ] !of|and
+        [ in full|plain|clear view of {watcher} ]
+        [ where|so that? the|your|my|our @camera|@screen|coach|class|group|audience|judges|panel|lens|instructor will|can|could|would? see|sees|catch|catches|pick|picks|film|films|get|gets ]
+        turn|away|back|side|shoulder|step|pace|roll|lean|face|hip|profile _? [ from|on {device} ]
+        turn|away|back|side|shoulder|step|pace|roll|lean|face|hip|profile _? [ from|on {crowd} ]
+        step|steps|pace|paces|metre|metres|meter|meters|yard|yards|stroke|strokes|back|away [ back|away? from me|us ]
+        circle|gather|huddle|crowd|arc|ring|semicircle|horseshoe|line|bunch _*2 [ round|around|behind|before|about me|us ]
+        {moving}|pass|go|come _*2 [ past|round|around|by|behind|across my|our _? @body|chair|mat|seat|bench|desk ]
+        [ from where you are|'re looking|watching|viewing|facing ]
+        [ as you|we are looking|watching|viewing|facing at? me|us|it|them|this|the? ]
+        [ from the front|side|back|rear ] , it|you|your _? should|look|looks|make|makes|form|forms|will|would|resemble|resembles|must
+        ^ [ from behind|above|below|overhead ] , it|you|your|the _? should|look|looks|make|makes|form|forms|will|would|resemble|resembles|must
+        [ seen|viewed|watched|filmed|photographed|looked side-on|head-on|front-on|face-on|sideways|edge-on|end-on ]
+        [ to|for an|any|the|a _? onlooker|onlookers|observer|watcher|bystander|outsider|passer-by|spectator|viewer ]
+        if someone|anyone|somebody|anybody|i|you _*4 ,? [ they|i|you would see ]
+        [ if someone|anyone|somebody|anybody|i were|was|stood|looked|watched|is|stands|looks|watches _*3 ,? they|i would see ]
+        [ looking|looked down|up|straight on|at|upon you|me ]
+        step|walk|move|come|drift|roll|lean|slide|shuffle|run _*2 [ out|off of? camera|shot|frame|screen|lens ]
+        @orient|face|facing [ down|up|centre|center|front|off stage ]
+        the|your one|leg|arm|hand|foot|side|knee|hip|elbow|shoulder [ i can|cannot|could not? see|reach ]
         [ face|faces|facing {watcher} ]
         turn|turns|turned|turning|rotate|twist|point|aim|angle|tilt|tip|lean|roll|step|open|pivot|swivel|swing|reach|present|direct|drop|fold|bow|slide|shuffle|walk|run|lunge|move|sidestep|travel|show|lift|press|push|kick|sweep|extend|lie|sit|stand|kneel _*4 [ towards|toward|to {watcher} ]
         palm|palms|back|backs|chest|front|side|shoulder|shoulders|feet|heels|heel|soles|sole|toes|toe|knees|knee|hip|hips|face|head|bum|bottom|end|handle|profile|thumb|thumbs|elbow|elbows [ to|at {watcher} ]
@@ -246,13 +278,19 @@ def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
             return True
     if inside[0] == "where" and before == "from" and first == 1 and not _SIDES & set(words[last:]):
         return True
+    if inside == ["my", "right"] and after == "to" and not {"your", "you"} & set(words[last : last + 4]):
+        return True
+    if inside == ["at", "me"] and before == "back":
+        return True
+    if {"doctor", "nurse", "therapist", "physio", "coach", "trainer"} & set(inside) and {"help", "advice", "support", "questions"} & set(words[last : last + 4]):
+        return True
     if after == "of" and _NO_PLACE & set(words[last : last + 4]):
         return True
-    if starts and inside[0] in ("from", "to", "toward", "towards", "on") and {"me", "my", "i"} & set(inside):
+    if starts and inside[0] in ("from", "to", "toward", "towards", "on", "at") and {"me", "my", "i"} & set(inside):
         rest = set(words[last:])
         if inside in (["to", "me"], ["from", "me"]):
             return len(words) > 5 and words.count("me") == 1
-        if after in ("he", "she", "they") or (after in (",", "as") and not _SIDES & rest):
+        if after in ("he", "she", "they") or (after in (",", "as", "all") and not _SIDES & rest):
             return True
     if inside[:3] == ["up", "to", "me"] and before in ("is", "'s", "not", "was", "be"):
         return True
