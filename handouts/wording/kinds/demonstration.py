@@ -756,6 +756,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside in (["do", "this"], ["does", "this"]) and (before in ("to", "why") or after == "by" or (before in ("you", "it", "that", "this") and (words[first - 2 : first - 1] or ["."])[0] in _WHENS)):
         return True
+    if inside[-1] in ("line", "lines") and inside[0] in ("look", "watch", "follow", "looking", "following") and note != "spoken":
+        return True
     if inside == ["this"] and note == "spoken" and first:
         return True
     if "shown" in inside[:2] and (_STUDIES | {"figures", "numbers", "results"}) & set(words[last : last + 4]):

@@ -28,7 +28,7 @@ _PINCHED = _words("finger fingers toe toes hand hands knuckle knuckles elbow elb
 _PEOPLE = en.LEXICON.classes["role"] - _words(
     "line lines row rows star stars guide model group crew rest team class boy girl"
 ) | {"prize", "row"}
-_OWNERS = _words("your the both those my his her their these")
+_OWNERS = _words("that your the both those my his her their these")
 _TELLS = _words(
     "no and then to not never always keep keeps keeping you should can let without avoid quit stop stopping start try while by but or so just now also"
     " again when as rather than before if don't instead gently slowly softly simply everyone everybody all folks guys ladies resist of from must could may either please with eyes help"
@@ -56,7 +56,7 @@ _NEEDS_A_THING = _words(
 )
 """Ways of looking that are a figure of speech without a thing: "look into it"."""
 _STARES = _words(
-    "good steady soft fixed level gentle calm long hard forward relaxed straight firm still unblinking focused"
+    "horizontal downward upward visual lifted good steady soft fixed level gentle calm long hard forward relaxed straight firm still unblinking focused"
 )
 """Words between "a" and "stare"."""
 _NOT_BEFORE_EYES = _words("by between behind of around before in under above below near for into roll from to")
@@ -122,6 +122,8 @@ def _look(words: list[str], place: int) -> Span | None:
     word = words[place]
     reach = place + 1
     way = _at(words, reach)
+    if way in ("ahead", "back") and _at(words, reach + 1) == ":" and place == 0:
+        return None
     if way == "'s" or (word == "look" and place == 1 and words[0] == "you" and _at(words, place + 2) in PAUSES):
         return None
     if way in _OWNERS or way in ("them", "it", "him", "everyone"):  # "look your partner in the eye"
@@ -165,6 +167,8 @@ def _look(words: list[str], place: int) -> Span | None:
         and _at(words, reach + 2) in ("left", "right", "side", "front", "back")
     ):
         return _start(words, place), reach + 3
+    if way in ("through", "around", "round") and any(other in _ROUTES for other in words[reach + 1 : reach + 4]):
+        return _start(words, place), _aimed(words, reach + 1) or reach + 1
     if (
         way == "through"
         and word in ("look", "looking")
@@ -174,7 +178,7 @@ def _look(words: list[str], place: int) -> Span | None:
     if way == "through" and word in ("stare", "staring", "gaze", "gazing"):
         return _start(words, place), reach + 1
     if way in ("at", "toward", "towards", "to", "on", "upon"):
-        if way == "to" and word in ("look", "looking") and not _landmark(words, reach + 1):
+        if way == "to" and word in ("look", "looking") and not (_landmark(words, reach + 1) and _place_word(_at(words, reach + 1))):
             return None
         if way == "on" and word in ("look", "looking"):
             return None
@@ -365,6 +369,12 @@ def _eyes(words: list[str], place: int) -> Span | None:
         ):
             return None
     before = _at(words, first - 1)
+    if word == "eyes" and before == "where" and _at(words, place + 1) in ("go", "look", "land", "travel", "lead", "point"):
+        return first, place + 2
+    if word == "eyes" and before == "roll" and _at(words, place + 1) in ("up", "down", "back"):
+        return first - 1, place + 2
+    if word == "eyes" and _at(words, place + 1) == "in" and _at(words, place + 3) in ("boat", "water"):
+        return first, place + 4
     if word == "eyes" and (before in eyes.NOT_GAZE or before in _NOT_BEFORE_EYES or before == "line"):
         return None
     if word == "eyes" and before in ("lock", "locking", "meet", "meeting") and _at(words, place + 1) == "with":
@@ -433,7 +443,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return start, reach + 1
     if after == "anywhere" and _at(words, reach + 1) in ("but", "except"):
         return start, _aimed(words, reach + 2) or reach + 1
-    if after == "about" and aiming and _at(words, reach + 1) in en.LEXICON.classes["number"]:
+    if after == "about" and (aiming or words[reach - 1] in ("is", "are", "be")) and _at(words, reach + 1) in en.LEXICON.classes["number"]:
         return start, place + 1
     if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in", "where"):
         if after == "in" and _at(words, reach + 1) == "front":
@@ -485,7 +495,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     if (
         aiming
         and aiming in _ENOUGH
-        and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently"))
+        and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently", "there"))
     ):
         return start, place + 1
     if doing and word in ("gaze", "eyes") and words[reach - 1] not in ("rest", "resting", "go", "find"):
@@ -498,15 +508,17 @@ _MEETS_EYES = _words("make makes making keep keeps keeping hold holds holding ma
 _STAND_STILL = _words("clock mirror mirrors screen display monitor tv telly reflection poster timer")
 """What hangs on a wall and may set the head as a spot does; other kinds have it where it is read."""
 _SET_BY_IT = _words("head neck chin nose")
+_ROUTES = _words("bend turn corner apex bar ring hoop rings")
+"""What one looks through or round on the way."""
 _WORN = _words("collar belt badge shirt visor helmet tie")
 _SEARCHES = _words(
     "see check find search read look smile feel breathe do say speak work move start stay sit lie stand with"
 )
 _BETWEEN = _words(
-    "soften softens softening relax relaxed relaxes open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
+    "kind sort of like pretty fairly quite um soften softens softening relax relaxed relaxes open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
 )
 _ENOUGH = _words(
-    "lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady"
+    "lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady soften softens softening maintain maintains maintaining hold holding"
 )
 
 
@@ -609,6 +621,8 @@ def _admire(words: list[str], place: int) -> Span | None:
         return place, place + 2
     if _at(words, place + 1) not in ("the", "your", "a"):
         return None
+    if words[place] == "spot" and _at(words, place + 2) in ("front", "turn", "turns", "corner", "corners", "pirouette", "pirouettes"):
+        return place, place + 3
     for reach in range(place + 2, min(place + 5, len(words))):
         if words[reach] in eyes.FAR_THINGS or (
             words[place] == "track" and words[reach] in ("ball", "shuttle", "shuttlecock", "puck", "thumb", "fingertip")
@@ -624,7 +638,10 @@ def _lock(words: list[str], place: int) -> Span | None:
     reach = place + 1
     if _at(words, reach) == "in":
         reach += 1
-    if _at(words, reach) not in ("on", "onto") or not _told(words, place):
+    told = _told(words, place) or _at(words, place - 1) in _DOES_IT
+    if told and words[place].startswith("fixat") and _at(words, reach) in ("target", "thumb", "finger", "letter", "card", "the", "your"):
+        return place, _aimed(words, reach) or reach + 1
+    if _at(words, reach) not in ("on", "onto") or not told:
         return None
     reach += 2 if _at(words, reach + 1) == "to" else 1
     for far in range(reach, min(reach + 4, len(words))):
@@ -671,6 +688,17 @@ def _watch(words: list[str], place: int) -> Span | None:
         if words[reach] in PAUSES:
             return None
     return None
+
+
+_DOES_IT = _words("patient client person participant learner athlete student")
+"""Who does it, in a clinic's or a teacher's sheet."""
+
+
+def _does(words: list[str], place: int) -> Span | None:
+    """ "patient looks over shoulder"."""
+    if _at(words, place - 1) not in _DOES_IT:
+        return None
+    return _look([*words[: place - 1], "to", "look", *words[place + 1 :]], place)
 
 
 _GROUND_AHEAD = _words("ahead in a an one two three four five six some between below as while about just")
@@ -803,10 +831,11 @@ _READERS = {
             "behold",
         )
     },
-    **{word: _lock for word in ("lock", "fixate", "fixating", "zero", "home", "concentrate", "hone")},
+    **{word: _lock for word in ("lock", "fixate", "fixates", "fixating", "zero", "home", "concentrate", "hone")},
     "pick": _pick,
     "find": _pick,
     "see": _see,
+    **{word: _does for word in ("looks", "gazes", "stares", "peers", "glances")},
     "check": _check,
     "checking": _check,
     "choose": _pick,

@@ -251,6 +251,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if _said_of_oneself(words, first, last):
             continue
+        if {"balcony", "gods", "boxes"} & set(words[first:last]) and {"eyes", "eye", "gaze", "look"} & set(words[max(0, first - 2) : first]):
+            continue  # where the eyes go: the kind "gaze" has it
         if words[first] == "my" and words[last - 1] == "side" and words[first - 1 : first] == ["from"] and "there" in words:
             continue
         if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and _NOT_BY_SIGHT & set(words[max(0, first - 3) : first]):

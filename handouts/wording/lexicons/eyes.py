@@ -22,7 +22,7 @@ LEADS = words(
 
 AIMS = words(
     verbs(
-        "fix set keep lift raise drop lower turn cast send train point take move bring direct aim shift sweep rest hold lock pin focus glue park"
+        "maintain soften fix set keep lift raise drop lower turn cast send train point take move bring direct aim shift sweep rest hold lock pin focus glue park"
         " plant steady swing slide draw trace level land place put anchor run throw fasten settle return pull tip lead guide trail tilt let lose"
         " flick dart nail wander carry rivet concentrate stick leave"
     )
@@ -31,7 +31,7 @@ AIMS = words(
 
 FIXED = words(
     "fixed glued locked trained pinned set focused focussed riveted stuck anchored parked resting lifted raised lowered dropped cast directed pointed pointing aimed steady fastened settled nailed horizontal neutral level vertical"
-    " downcast upturned perpendicular diagonal zeroed honed"
+    " downcast upturned perpendicular diagonal zeroed honed stabilised stabilized stable held maintained"
 )
 """How the eyes are kept."""
 
@@ -86,7 +86,7 @@ LEXICAL_UNITS = words([*nouns("metre meter yard inch pace step"), "feet", "foot"
 """Lengths after "eyes": "eyes six feet ahead"."""
 
 IDEAS = words(
-    "diet sleep habits habit form technique training session sessions programme program schedule routine work stress pain fear doubt doubts problem"
+    "excuses excuse headlines diet sleep habits habit form technique training session sessions programme program schedule routine work stress pain fear doubt doubts problem"
     " problems setback hype scales weight load loads rep reps set sets effort cause causes reason reasons evidence research study studies science"
     " bigger whole way side bright facts fact cost costs goal goals aim aims shoes kit bedtime breakfast meals food history big trend average"
     " mistakes mistake curtain calories fats sugar story medication tablets dose symptoms knowledge option choices"
