@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import datetime
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal, TypeAlias
 
@@ -28,14 +28,22 @@ _WHOLE = r"(?:0|[1-9][0-9]{0,5})"
 
 @dataclass(frozen=True)
 class Mass:
-    """A weight as stamped on the iron: amount and unit are never converted."""
+    """A weight as stamped on the iron: amount and unit are never converted.
+
+    exact: kilograms, where the amount is only the name of a sum of pieces that
+        are stamped in different units; None for everything else.  Two weights
+        of one name are the same weight.
+    """
 
     amount: Decimal
     unit: MassUnit
+    exact: Decimal | None = field(default=None, compare=False)
 
     @property
     def kilograms(self) -> Decimal:
         """The exact mass in kilograms, for sums and comparisons alone."""
+        if self.exact is not None:
+            return self.exact
         return self.amount * KILOGRAMS_PER_POUND if self.unit == "lb" else self.amount
 
     def __str__(self) -> str:

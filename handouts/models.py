@@ -805,15 +805,6 @@ class Adjustable(Model):
     plates: ListOf[PiecesText] = Field(min_length=1, max_length=12)
     up_to: MassText | None = Field(None, alias="up to")
 
-    @model_validator(mode="after")
-    def _one_unit(self) -> Adjustable:
-        if any(plate.mass.unit != self.handle.unit for plate in self.plates):
-            raise ValueError(
-                "handle and plates are stamped in different units, so their sum has no stamp; "
-                "write plates of the handle's unit alone"
-            )
-        return self
-
 
 class Band(Model):
     """One band.

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from decimal import Decimal
+from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from functools import lru_cache
 from types import MappingProxyType
@@ -66,7 +66,9 @@ def settings(adjustable: Adjustable, count: Literal[1, 2]) -> Mapping[Mass, tupl
     count: 2 for two handles set alike at the same time, from the same plates.
     Plates go on in pairs, one on each end, so a plate without a partner stays
     in the box.  Where several settings make one total, the one with the fewest
-    plates is taken: less to find and to fasten by touch.
+    plates is taken: less to find and to fasten by touch.  Where plates are
+    stamped in another unit than the handle, the total is reckoned exactly and
+    named to a tenth of the handle's unit, since it has no stamp.
     Returns an empty mapping when there are fewer handles than `count`.
     Source: arithmetic; plates in pairs are common practice.
     """
@@ -80,13 +82,27 @@ def settings(adjustable: Adjustable, count: Literal[1, 2]) -> Mapping[Mass, tupl
     for size in sorted(sizes, key=_heaviness, reverse=True):
         for total, plates in list(found.items()):
             for on_each_end in range(1, sizes[size] // (2 * count) + 1):
-                made = Mass(total.amount + 2 * on_each_end * size.amount, total.unit)
+                made = _sum(total, 2 * on_each_end, size)
                 if top is not None and made.kilograms > top:
                     break
                 setting = (*plates, Pieces(on_each_end, size))
                 if made not in found or _number(setting) < _number(found[made]):
+                    # Of two sums with one name the key is to hold its own exact one.
+                    found.pop(made, None)
                     found[made] = setting
     return {total: found[total] for total in sorted(found, key=_heaviness)}
+
+
+def _sum(total: Mass, count: int, plate: Mass) -> Mass:
+    """A handle with more plates on it.
+
+    Source of the factor between units: International Yard and Pound Agreement, 1959.
+    """
+    if total.exact is None and plate.unit == total.unit:
+        return Mass(total.amount + count * plate.amount, total.unit)
+    kilograms = total.kilograms + count * plate.kilograms
+    in_its_unit = kilograms if total.unit == "kg" else kilograms / KILOGRAMS_PER_POUND
+    return Mass(in_its_unit.quantize(Decimal("0.1"), ROUND_HALF_UP), total.unit, exact=kilograms)
 
 
 def _number(plates: Iterable[Pieces]) -> int:
@@ -106,8 +122,11 @@ def weights_there(kit: Kit, count: Literal[1, 2]) -> Mapping[Mass, tuple[Pieces,
     for adjustable in kit.adjustable:
         for total, plates in settings(adjustable, count).items():
             if total not in found or _number(plates) < _number(found[total]):
+                found.pop(total, None)
                 found[total] = plates
-    found |= dict.fromkeys(usable(kit.dumbbells, count), ())
+    for mass in usable(kit.dumbbells, count):
+        found.pop(mass, None)
+        found[mass] = ()
     return MappingProxyType({mass: found[mass] for mass in sorted(found, key=_heaviness)})
 
 
@@ -131,22 +150,25 @@ def choose(weights: Iterable[Mass], asked: Mass, ceiling: Mass | None = None) ->
 
     weights: those that can be used, each as stamped.
     ceiling: never gone above, whatever was asked for.
-    Equally near, the lighter is taken.
+    Equally near, the lighter is taken.  A weight of the very name that was
+    asked for is the one that was meant, whatever its plates add up to.
     Source of the rule: common practice; the bound is the smallest step of a rack.
     """
     there = sorted(weights, key=_heaviness)
     lightest = there[0] if there else None
     target = Fraction(asked.kilograms)
-    top = target * (1 + MOST_ABOVE)
-    if ceiling is not None:
-        top = min(top, Fraction(ceiling.kilograms))
-    allowed = [mass for mass in there if Fraction(mass.kilograms) <= top]
+    top, most = target * (1 + MOST_ABOVE), ceiling.kilograms if ceiling is not None else None
+    allowed = [
+        mass
+        for mass in there
+        if (Fraction(mass.kilograms) <= top or mass == asked) and (most is None or mass.kilograms <= most)
+    ]
     if not allowed:
         return Choice(asked, None, "all too heavy" if there else "none there", lightest)
     chosen = min(allowed, key=lambda mass: (abs(Fraction(mass.kilograms) - target), _heaviness(mass)))
     difference = Fraction(chosen.kilograms) - target
     how: Literal["as asked", "below", "just above"] = (
-        "as asked" if difference == 0 else "below" if difference < 0 else "just above"
+        "as asked" if chosen == asked or difference == 0 else "below" if difference < 0 else "just above"
     )
     return Choice(asked, chosen, how, lightest)
 

@@ -328,8 +328,10 @@ def _ready_lines(session: FittedSession) -> Iterable[Line]:
 def _handle(load: FittedLoad, words: Phrases) -> Line:
     """How to set up a handle: its total, then the plates on each end."""
     plates = _listed(words.line("plates", count=plate.count, mass=words.mass(plate.mass)) for plate in load.plates)
-    key = "handle_pair" if load.held == "each hand" else "handle_one"
     assert load.mass is not None
+    key = "handle_pair" if load.held == "each hand" else "handle_one"
+    if load.mass.exact is not None:
+        key = f"{key}_about"
     return words.line(key, mass=words.mass(load.mass), plates=plates)
 
 

@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 from pydantic import ValidationError
 
 from handouts.amounts import Mass, Pieces, read_load, read_mass, read_pieces, read_tension
-from handouts.coaching.loads import choose_band, in_unit, settings, weights_there
+from handouts.coaching.loads import choose, choose_band, in_unit, settings, weights_there
 from handouts.models import Adjustable, Band, Kit
 
 UNITS = pint.UnitRegistry(non_int_type=Decimal)
@@ -79,9 +79,58 @@ def test_of_two_settings_the_one_with_fewer_plates_is_taken() -> None:
     assert made[read_mass("6 kg")] == (Pieces(1, read_mass("2 kg")),)
 
 
-def test_handle_and_plates_are_of_one_unit() -> None:
-    with pytest.raises(ValidationError, match="different units"):
-        adjustable(1, "5 lb", "4 x 1 kg")
+def test_plates_of_another_unit_are_reckoned_exactly_and_the_sum_is_named_in_the_handles() -> None:
+    # Worked with 1 lb = 0.45359237 kg (1959): 2 kg + 2 x 5 lb = 6.5359237 kg,
+    # + 2 x 2.5 lb = 4.26796185 kg, all four 8.80388555 kg.
+    made = settings(adjustable(1, "2 kg", "2 x 5 lb", "2 x 2.5 lb"), 1)
+    assert [(str(total), total.kilograms) for total in made] == [
+        ("2 kg", Decimal(2)), ("4.3 kg", Decimal("4.26796185")), ("6.5 kg", Decimal("6.5359237")), ("8.8 kg", Decimal("8.80388555")),
+    ]  # fmt: skip
+    assert made[read_mass("6.5 kg")] == (Pieces(1, read_mass("5 lb")),)
+    # A handle in pounds with kilograms: 5 lb + 2 kg = 9.409 lb.
+    assert totals(adjustable(1, "5 lb", "2 x 1 kg"), 1) == ["5 lb", "9.4 lb"]
+
+
+def test_a_mixed_sum_is_met_by_its_name_and_never_above_a_ceiling() -> None:
+    there = weights_there(Kit(adjustable=(adjustable(1, "2 kg", "2 x 5 lb"),)), 1)
+    asked = read_mass("6.5 kg")
+    chosen = choose(there, asked)
+    assert chosen.how == "as asked" and chosen.chosen is not None and chosen.chosen.exact == Decimal("6.5359237")
+    # 6.5359 kg is above a limit of 6.5 kg, though it is called 6.5.
+    assert str(choose(there, asked, ceiling=asked).chosen) == "2 kg"
+    # 6.5359 kg is more than 2.5 % above 6.3 kg.
+    assert str(choose(there, read_mass("6.3 kg")).chosen) == "2 kg"
+    # 0.5 kg + 2 x 0.25 lb = 0.726796185 kg, 3.8 % above its own name.
+    light = weights_there(Kit(adjustable=(adjustable(1, "0.5 kg", "2 x 0.25 lb"),)), 1)
+    assert [str(mass) for mass in light] == ["0.5 kg", "0.7 kg"]
+    assert str(choose(light, read_mass("0.7 kg")).chosen) == "0.7 kg"
+
+
+def test_a_dumbbell_of_the_same_name_goes_before_a_mixed_sum() -> None:
+    there = weights_there(Kit(dumbbells=(read_pieces("1 x 6.5 kg"),), adjustable=(adjustable(1, "2 kg", "2 x 5 lb"),)), 1)
+    (mass,) = (mass for mass in there if str(mass) == "6.5 kg")
+    assert mass.exact is None and there[mass] == ()
+
+
+mixed_sizes = st.lists(
+    st.tuples(st.integers(1, 6), st.sampled_from(["0.5", "1.25", "2.5", "5"]), st.sampled_from(["kg", "lb"])), min_size=1, max_size=4
+)
+
+
+@given(mixed_sizes, st.sampled_from(["kg", "lb"]))
+def test_mixed_totals_agree_with_a_units_library(plates: list[tuple[int, str, str]], unit: str) -> None:
+    made = settings(adjustable(1, f"4 {unit}", *(f"{many} x {size} {its}" for many, size, its in plates)), 1)
+    for total, setting in made.items():
+        pieces = [UNITS.Quantity(2 * plate.count * plate.mass.amount, plate.mass.unit).to("kg") for plate in setting]
+        weighed = sum(pieces, UNITS.Quantity(Decimal(4), unit).to("kg"))
+        assert total.kilograms == weighed.magnitude
+        told = weighed.to(unit).magnitude
+        assert total.amount == told or abs(total.amount - told) <= Decimal("0.05")
+        owned: dict[Mass, int] = {}
+        for many, size, its in plates:
+            mass = read_mass(f"{size} {its}")
+            owned[mass] = owned.get(mass, 0) + many
+        assert all(2 * plate.count <= owned[plate.mass] for plate in setting)
 
 
 sizes = st.lists(st.tuples(st.integers(1, 9), st.sampled_from(["0.5", "1", "1.25", "2", "2.5", "5"])), min_size=1, max_size=4)

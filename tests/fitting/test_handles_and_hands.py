@@ -27,6 +27,18 @@ def test_the_sheet_says_how_to_set_a_handle() -> None:
     assert "Two dumbbells of 11 kg each" not in told
 
 
+def test_plates_of_another_unit_are_told_as_stamped_and_the_sum_as_about() -> None:
+    # 2 kg + 2 x 5 lb = 6.5359237 kg by the pound of 1959.
+    row = an_exercise("row", equipment=["dumbbell"], hands="one")
+    kit = {"adjustable": [{"handle": "2 kg", "plates": ["2 x 5 lb", "2 x 2.5 lb"]}]}
+    session = fit_to(a_client(kit=kit), a_plan(straight_sets("row", load="7 kg")), row)
+    assert "Set one handle to about 6.5 kg: on each end 1 plate of 5 lb." in words_of(session)
+    assert any("one dumbbell of 6.5 kg is the heaviest there not above it; the next there is 8.8 kg" in each.what for each in session.remarks)
+    french = fit_to(a_client(kit=kit, language="fr"), a_plan(straight_sets("row", load="7 kg")), row)
+    told = [line.replace("\u00a0", " ").replace("\u202f", " ") for line in words_of(french)]
+    assert "Réglez une poignée sur 6,5 kg environ : de chaque côté 1 disque de 5 lb." in told
+
+
 def test_new_plates_take_time_and_in_a_superset_they_need_the_trainers_eye() -> None:
     kit = {"adjustable": [{"handles": "2", "handle": "2 kg", "plates": ["8 x 1 kg"]}]}
     texts = [an_exercise(name, equipment=["pair of dumbbells"], hands="one each") for name in ("press", "curl")]

@@ -87,6 +87,7 @@ _RACKS: tuple[dict[str, object], ...] = (
     {"dumbbells": [f"2 x {kg} kg" for kg in (2, 3, 4, 5)] + ["1 x 8 kg", "1 x 12 kg"]},
     {"dumbbells": ["2 x 4 kg", "2 x 8 kg", "1 x 16 kg", "1 x 24 kg"]},
     {"adjustable": [{"handles": "2", "handle": "2 kg", "plates": ["8 x 0.5 kg", "8 x 1.25 kg", "8 x 2.5 kg"]}]},
+    {"adjustable": [{"handles": "2", "handle": "2 kg", "plates": ["8 x 1.25 lb", "8 x 2.5 lb", "8 x 1 kg", "4 x 5 lb"]}]},
     {"dumbbells": ["1 x 20 lb"], "adjustable": [{"handles": "2", "handle": "4 lb", "plates": ["8 x 2.5 lb", "4 x 5 lb"]}]},
 )
 
@@ -131,7 +132,7 @@ def people(count: int, seed: int) -> Iterator[Person]:
     rng = random.Random(seed)
     for number in range(count):
         rack = rng.choice(_RACKS)
-        unit = "lb" if " lb" in str(rack) else "kg"
+        unit = "lb" if " lb" in str(rack).split("plates")[0] else "kg"
         strength = rng.random()
         once = {name: (low + strength * (high - low)) * rng.uniform(0.8, 1.2) for name, (low, high) in _ONCE.items()}
         data: dict[str, object] = {
@@ -406,9 +407,9 @@ class _Course:
         ends = [Decimal(0)]
         for plate in adjustable.plates:  # type: ignore[attr-defined]
             many = plate.count // (2 * handles)
-            ends = [end + plate.mass.amount * count for end in ends for count in range(many + 1)]
+            ends = [end + plate.mass.kilograms * count for end in ends for count in range(many + 1)]
         handle = adjustable.handle  # type: ignore[attr-defined]
-        return mass.unit == handle.unit and any(handle.amount + 2 * end == mass.amount for end in ends)
+        return mass.unit == handle.unit and any(handle.kilograms + 2 * end == mass.kilograms for end in ends)
 
     def _broken(self, what: str) -> None:
         self.watch.broken.append(f"{self.client.facts.code}, {self.current}: {what}")
