@@ -11,7 +11,7 @@ A phrase is a line of parts, each part one word or a choice of words:
     _                   any one word, never a pause; _*3 up to three of them
     !x   &x             what follows here is not x; is x (and stays unread)
     <!x  <x             what stands before here is not x; is x
-    ^    $              here a clause starts; ends
+    ^    $              here a clause starts; ends (also "x|$" as the last part)
     [ ... ]             the words that are marked (without brackets: all of it)
     {who}               any of the phrases that `who` stands for
 
@@ -112,6 +112,10 @@ ANY = 1 << 200
 """A bit that every word has: what may stand beside the anchor is open."""
 
 
+_MOST_PAIRS = 20_000
+"""Pairs of words kept in memory for each kind; a text of a megabyte has fewer."""
+
+
 class Phrase(NamedTuple):
     """A phrase as it is tried at its anchor.
 
@@ -140,10 +144,14 @@ class Phrases:
 
     def __init__(self, lexicon: Lexicon, stands_for: Mapping[str, str] | None = None, /, **groups: str):
         self._by_word: dict[str, list[Phrase]] = {}
+        # Which phrases are left once the word to the right of the anchor is
+        # known: most pairs of words come again and again.
+        self._pairs: dict[tuple[str, str, int], list[Phrase]] = {}
         for note, lines in groups.items():
             for line in _lines(lines):
                 for spelt in _without_braces(line, stands_for or {}):
-                    self._add(lexicon, spelt, note, lexicon.parts)
+                    for ending in _endings(spelt):
+                        self._add(lexicon, ending, note, lexicon.parts)
         self.triggers = frozenset(self._by_word)
 
     def _add(self, lexicon: Lexicon, line: str, note: str, known: dict[str, Part]) -> None:
@@ -166,15 +174,20 @@ class Phrases:
 
     def find(self, sentence: Sentence) -> Iterator[tuple[int, int, str]]:
         """(first word, word after the last, note) of every match, by place."""
-        by_word = self._by_word
         words, classes = sentence.words, sentence.classes
+        if self.triggers.isdisjoint(words):
+            return
+        by_word, pairs = self._by_word, self._pairs
         final = len(words) - 1
         for place in [place for place, word in enumerate(words) if word in by_word]:
             right, right_bits = (words[place + 1], classes[place + 1] | ANY) if place < final else (".", -1)
+            likely = pairs.get((words[place], right, right_bits))
+            if likely is None:
+                likely = self._pair(words[place], right, right_bits)
+            if not likely:
+                continue
             left, left_bits = (words[place - 1], classes[place - 1] | ANY) if place else (".", -1)
-            for right_mask, right_words, left_mask, left_words, after, before, note in by_word[words[place]]:
-                if not (right_mask & right_bits or right in right_words):
-                    continue
+            for _, _, left_mask, left_words, after, before, note in likely:
                 if not (left_mask & left_bits or left in left_words):
                     continue
                 spans: dict[int, int] = {}
@@ -188,6 +201,14 @@ class Phrases:
                 last = spans.get(CLOSE, end)
                 if last > first:
                     yield first, last, note
+
+    def _pair(self, word: str, right: str, right_bits: int) -> list[Phrase]:
+        """The phrases of an anchor that the word to its right allows."""
+        if len(self._pairs) >= _MOST_PAIRS:
+            self._pairs.clear()
+        likely = [one for one in self._by_word[word] if one.right_mask & right_bits or right in one.right_words]
+        self._pairs[word, right, right_bits] = likely
+        return likely
 
 
 def _beside(parts: tuple[Part, ...]) -> tuple[int, frozenset[str]]:
@@ -209,6 +230,19 @@ def _beside(parts: tuple[Part, ...]) -> tuple[int, frozenset[str]]:
 
 def _lines(text: str) -> list[str]:
     return [line.strip() for line in text.splitlines() if line.strip()]
+
+
+def _endings(line: str) -> Iterator[str]:
+    """The line itself, or two of it where its last part is a word or the end of a clause: "with|$"."""
+    start, _, last = line.rpartition(" ")
+    choices = last.split("|")
+    if "$" not in choices or len(choices) == 1:
+        yield line
+        return
+    others = [choice for choice in choices if choice != "$" and choice not in PAUSES]
+    yield f"{start} $"
+    if others:
+        yield f"{start} {'|'.join(others)}"
 
 
 def _without_braces(line: str, stands_for: Mapping[str, str]) -> Iterator[str]:

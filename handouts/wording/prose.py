@@ -39,7 +39,8 @@ _NOT_A_LINE_END = re.compile(r"[^\n]+")
 
 _BREAK = re.compile(
     r"[.!?…][.!?…\"'”’»)\]*_]{0,8}+(?=\s)"  # the end of a sentence
-    r"|\n(?=[ \t]*(?:\n|[-*+][ \t]|\d{1,9}[.)][ \t]|\#{1,6}[ \t]|>|\||(?:={2,}|-{2,})[ \t]*(?:\n|$)))"  # of a block
+    r"|\n(?:[ \t]*+\n)++"  # empty lines
+    r"|\n(?=[ \t]*(?:[-*+][ \t]|\d{1,9}[.)][ \t]|\#{1,6}[ \t]|>|\||(?:={2,}|-{2,})[ \t]*(?:\n|$)))"  # of a block
     r"|(?m:(?<=\n)[ ]{0,3}\#{1,6}[ \t][^\n]*+)"  # a heading is a block of its own
     r"|\|"  # of a cell
 )
@@ -47,6 +48,8 @@ _ABBREVIATIONS = frozenset(
     "e.g i.e eg ie etc vs approx fig figs no nos dr mr mrs ms st min mins sec secs max cf resp ca p pp vol ex incl".split()
 )
 _LAST_WORD = re.compile(r"[\w.]+$")
+_ABBREVIATIONS_END = frozenset(f" {word}"[-2:] for word in _ABBREVIATIONS)
+"""The last two characters of an abbreviation, to leave most words alone."""
 
 _TOKEN = re.compile(
     r"\d+(?:[.,:/]\d+)*+(?:[^\W\d_]+)?"
@@ -229,7 +232,10 @@ def sentence_spans(prose: str) -> Iterator[tuple[int, int]]:
     for found in _BREAK.finditer(prose):
         end = found.end()
         if found.group()[0] == ".":
-            last = _LAST_WORD.search(prose, max(start, found.start() - 12), found.start())
+            before = found.start()
+            two = prose[before - 2 : before].lower()
+            likely = two in _ABBREVIATIONS_END or not two[:1].isalnum()
+            last = _LAST_WORD.search(prose, max(start, before - 12), before) if likely else None
             if last and last.group().lower() in _ABBREVIATIONS:
                 continue
         while end - start > LONGEST_SENTENCE:
