@@ -15,6 +15,7 @@ _STANDS_FOR = {
         the|our|your|that|this _? @role
         @role @name
         wee|young|old|our|big|little|dear|lovely @name
+        therapist|physio|instructor|demonstrator|clinician !@number
     """,
     # whoever is shown, in a comparison
     "shown": """
@@ -32,6 +33,7 @@ _STANDS_FOR = {
         my|our|his|her|their _? @body|@kit
         @name|@role 's _? @body|@kit
         the|our|your|that|this|a _? @role 's _? @body|@kit
+        therapist|physio|instructor|demonstrator|clinician|leader 's _? _
     """,
     # a thing of theirs, whatever it is
     "whose": """
@@ -40,6 +42,7 @@ _STANDS_FOR = {
         @name 's
         the|our|your|that|this|a _? @role 's
         @role @name 's
+        therapist|physio|instructor|demonstrator|clinician|leader 's
     """,
     # somebody doing it
     "doing": """
@@ -284,7 +287,7 @@ _PHRASES = Phrases(
     # what somebody does, whoever it is and whatever they do
     wider="""
         do|doing|try|repeat|follow|copy|match|echo|mirror|then|now|just|, [ what|whatever|everything|however {subject} happens|happen|is|'s|are|am|do|does|did|was|were ]
-        [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his|with|in|on|&.|&,
+        [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his|with|in|on
         [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
         @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his
         @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
@@ -381,6 +384,33 @@ _PHRASES = Phrases(
         if|when|until|unless you can|could not [ see me|us|him|her|@name ]
         you [ noticed|spotted|clocked ] how|where|me|my|that|what !yourself
     """,
+    # the speaker's own body, and good and bad ways of doing it
+    said="""
+        [ more|less|just|exactly|bit|nearly|almost|quite|much like him|her|them|hers|his ] ,|.|!|$|and|than
+        @body go|goes|went [ so ]
+        you|everyone|everybody|they [ get|gets|have|see the|a _? view|angle|profile ] !of
+        check|measure|compare|test|line|match|hold|put|place yours|your _*3 [ against|beside|alongside|to|with mine|hers|his ]
+        ^ [ be a|the|our mirror ]
+        [ as per mine|hers|his|me|@name ]
+        [ the|that _ you see me|him|her|@name ]
+        ^ [ what you are seeing|watching|looking ] !for|forward
+        [ what you see here|there|now ]
+        ^ [ this is|'s what i|we|you do? not? want|need|like ] $|,|;
+        [ what good|bad|right|wrong|perfect|ideal looks like ]
+        [ this is|'s good|right|correct|wrong|bad|better|best|perfect ] ,|;|and|but this|not|that
+        [ here i am ] in|at the _? position|pose|shape|start|bottom|top|hold
+        am just|simply|only|really doing [ this ] $|,|.|with|and
+        all|thing i _*2 do|doing is|'s [ this ]
+        [ hold|keep|put|make|turn|have|do|get yours the|just|to? same|likewise|match|matching|alike|identical|looking ]
+        trace|draw|go|move|step|follow|do|copy [ what my @body ]
+        [ the|that|this line|path|route|arc|circle|shape|track|curve my|i|she|he|@name ] !told|said|of|think|mentioned|described
+        [ along|pace|time with my hand|hands|arm|arms|foot|feet|elbow|elbows|body|hips|shoulders|knees|legs ]
+        ^ breathe|move|go|lift|turn|change|start|stop|switch|sit|drop|step|push|pull|swing|rise|bend|raise|lower|stand|kneel _*3 [ when|as|while|once|whenever my @body ]
+        ^ @handle|@orient|change|switch|breathe|rise|swap|bow|begin _*2 [ when|as|once|whenever|after i do|@handle|@orient|change|switch|swap|rise|begin ] $|,|.
+        ^ @handle|@orient|start|begin as soon [ as i do|@handle|@orient|start|begin ]
+        @role to [ demonstrate|model|show ] !up
+        ^ [ imitate|mimic ] $|x|for|this|that
+    """,
     # one verb for the speaker and for the reader: code compares them
     turns="""
         [ i _ _? ,|and*2 you _ ] $|,|.|and|it|them
@@ -458,7 +488,7 @@ _PHRASES = Phrases(
         hold|grip|do|try|keep|lift|carry|bend|grab|wear|tie|wrap|use|move|swing|turn|place|put _*3 [ this|my way ] $|and|instead|,|.
         ^ [ do|not this ] $|,|.
         is|are|'s|am doing [ this ] with|$|.|,|when
-        [ get|see|catch the picture|idea|gist|drift ] from|?|$
+        [ get|see|catch the picture|idea|gist|drift ] ?|from
     """,
     watch="""
         {look} {who}
@@ -673,7 +703,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
 def _by_turns(inside: list[str]) -> bool:
     """Whether speaker and reader do the same: "I throw, you throw"."""
     mine, yours = inside[inside.index("i") + 1], inside[inside.index("you") + 1]
-    return mine == yours and mine not in _SPEECH and mine not in _NO_MOVE
+    return mine == yours and mine not in _SPEECH and (mine not in _NO_MOVE or (mine == "do" and "it" in inside))
 
 
 _NO_MOVE = frozenset("rest stop will am are can have do want need know like feel know would could should did get think see pay win lose promise".split())
@@ -726,6 +756,8 @@ def _asked_of_a_feeling(words: list[str], first: int, last: int) -> bool:
     return "my" not in after and bool(_FEELS & set(after[:stop]))
 
 
+_AFTER_DEMO = frozenset("follows follow given shows starts begins coming x2 x3".split())
+_AFTER_A_NOUN = LEXICON.mask("function", "prep", "leader", "be", "modal", "pause", "not", "me", "they", "det")
 _MEDICS = LEXICON.mask("medic")
 _OF_THE_READER = frozenset("you your yourself many much easy".split())
 _INSIDE = frozenset("breath breathing mood weight floor ground heart pulse warmth ache feeling tension".split())
@@ -758,7 +790,13 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[-1] in ("line", "lines") and inside[0] in ("look", "watch", "follow", "looking", "following") and note != "spoken":
         return True
-    if inside == ["this"] and note == "spoken" and first:
+    if inside == ["this"] and note == "spoken" and first and not (first == 1 and before in ("and", "then", "now", "or")):
+        return True
+    if inside[-1] in ("demo", "demos", "demonstration") and len(inside) == 1 and not (after in PAUSES or after in _AFTER_DEMO or sentence.classes[last] & _AFTER_A_NOUN):
+        return True
+    if inside[0] == "copy" and {"file", "files", "folder", "example", "template", "text", "link", "code", "key", "page"} & set(inside) and after in ("in", "to", "from", "at"):
+        return True
+    if inside[-1] in ("were", "was") and inside[:2] in (["as", "they"], ["as", "it"]):
         return True
     if "shown" in inside[:2] and (_STUDIES | {"figures", "numbers", "results"}) & set(words[last : last + 4]):
         return True
@@ -842,7 +880,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] == "like" and before in ("feel", "feels", "felt", "sound", "sounds"):
         return True
-    if inside[0] in ("what", "everything", "anything") and after in ("is", "was") and "is" not in inside:
+    if inside[0] in ("what", "everything", "anything") and after in ("is", "was") and "is" not in inside and "you" not in inside:
         return True
     return "showing" in inside and bool({"film", "films", "cinema", "programme"} & set(words[:first]))
 
@@ -991,6 +1029,21 @@ ENGLISH = Kind(
         "It's not [[this]], it's [[this]].",
         "Your hips should move [[like hers]] do.",
         "Cross your legs [[in this way]].",
+        "Now do [[what Mrs. Hale does]] with the hoop.",
+        "Swing it [[how I swing it]].",
+        "[[I'll run it through]] once at full speed.",
+        "[[Tail me]] for the first lap.",
+        "[[Mark it with me]], no music.",
+        "[[I throw, you throw]].",
+        "[[Wherever I go, you go]].",
+        "[[Sync up with the rower]] beside you.",
+        "If you are stuck, [[look to Brenda]].",
+        "Make it more [[like hers]].",
+        "Technique [[as shown at appointment]].",
+        "[[Where are my]] elbows now?",
+        "[[Mimic therapist]], both hands.",
+        "Go [[like this]] and [[watch]] my elbow.",
+        "Breathe [[when my chest]] rises.",
     ),
     leave=(
         "Watch out for the step by the door.",
@@ -1023,5 +1076,17 @@ ENGLISH = Kind(
         "Watch for the bus.",
         "Nobody's watching, so dance.",
         "Notice how the breath changes.",
+        "So many of you asked how I got my splits.",
+        "Here is the one I do on the nursery floor.",
+        "See the doctor before you see me.",
+        "Bring the heels as near as they will go.",
+        "See how the knee feels in the morning.",
+        "I'll take you through it by phone on Monday.",
+        "The benefits were demonstrated in two trials.",
+        "When you do this, breathe out.",
+        "Neither do mine.",
+        "Copy the file to the embosser.",
+        "Look to your GP for advice.",
+        "You rest when I rest.",
     ),
 )

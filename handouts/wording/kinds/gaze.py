@@ -130,6 +130,8 @@ def _look(words: list[str], place: int) -> Span | None:
         for far in range(reach + 1, min(reach + 5, len(words) - 2)):
             if words[far] == "in" and words[far + 1] in _SMALL and words[far + 2] in _BODY | _WORN:
                 return _start(words, place), far + 3
+    if way in ("through", "around", "round") and any(other in _ROUTES for other in words[reach + 1 : reach + 4]):
+        return _start(words, place), _aimed(words, reach + 1) or reach + 1
     if way == "where" and _at(words, reach + 1) in ("your", "the") and word in ("look", "looking", "gaze"):
         return _start(words, place), reach + 1
     if word.endswith("ing") and place == 0 and way in ("ahead", "back", "forward") and _at(words, reach + 1) in PAUSES:
@@ -167,8 +169,6 @@ def _look(words: list[str], place: int) -> Span | None:
         and _at(words, reach + 2) in ("left", "right", "side", "front", "back")
     ):
         return _start(words, place), reach + 3
-    if way in ("through", "around", "round") and any(other in _ROUTES for other in words[reach + 1 : reach + 4]):
-        return _start(words, place), _aimed(words, reach + 1) or reach + 1
     if (
         way == "through"
         and word in ("look", "looking")
@@ -936,6 +936,16 @@ ENGLISH = Kind(
         "[[Keep your eyes on the ball]].",
         "Turn the head, and [[let the eyes go]] with it.",
         "[[Focus on a spot]] near the door and lift one foot.",
+        "[[Look your opponent in the collar]].",
+        "Hold [[eye contact]] with the person opposite.",
+        "Let [[your sight line]] fall on the kerb ahead.",
+        "[[Stare through]] your partner, guard up.",
+        "Patient [[looks over shoulder]].",
+        "[[Spot the front]] as you turn.",
+        "[[Look around the corner]] as you ride.",
+        "Head back, [[see the ceiling]].",
+        "[[Gaze vertical]], ten a side.",
+        "The body goes where [[the eyes go]].",
     ),
     leave=(
         "Close your eyes and breathe.",
@@ -951,5 +961,13 @@ ENGLISH = Kind(
         "Hands level with your eyes.",
         "Looking ahead, week five adds a set.",
         "Look past the numbers this week.",
+        "Don't look at the scale till Friday.",
+        "Focus on the point where your foot presses.",
+        "Watch the ground, it's icy.",
+        "Look to improve by one rep.",
+        "Never look a gift horse in the mouth.",
+        "Patient looks well.",
+        "See the nurse on the ground floor.",
+        "Look ahead: May is a rest month.",
     ),
 )

@@ -282,6 +282,8 @@ def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
         return True
     if inside == ["my", "right"] and after == "to" and not {"your", "you"} & set(words[last : last + 4]):
         return True
+    if inside[-1] == "eye" and inside[0] == "a":
+        return True
     if inside == ["at", "me"] and before == "back":
         return True
     if {"doctor", "nurse", "therapist", "physio", "coach", "trainer"} & set(inside) and {"help", "advice", "support", "questions"} & set(words[last : last + 4]):
@@ -361,6 +363,16 @@ ENGLISH = Kind(
         "What [[you see on your left]] is my right.",
         "Kneel at right angles [[to the camera]].",
         "Put the chair [[where I can see]] it.",
+        "Walk [[past me]] one by one.",
+        "Perform it [[out to the crowd]].",
+        "Twist [[toward the ring light]].",
+        "Lie with your feet [[at the webcam end]].",
+        "Roll to [[the bench where I'm sitting]].",
+        "Turn [[clockwise as I face]] you.",
+        "Patient sits [[facing clinician]].",
+        "[[From the front]], your knees should line up.",
+        "Come back, you've gone [[off screen]].",
+        "Form a circle [[round me]].",
     ),
     leave=(
         "My right-hand man holds the pads.",
@@ -383,5 +395,15 @@ ENGLISH = Kind(
         "Hand it to me.",
         "Put me down for Tuesday.",
         "My hips go back as the bar comes down my thighs.",
+        "We walk with the hedge on our left.",
+        "Take the handle in the hand nearest the stack.",
+        "From where I stand as a coach, sleep matters most.",
+        "The top of the sheet has our number.",
+        "Bow to whoever is next to you.",
+        "It's up to me to set the load.",
+        "From behind you, bring the arms forward.",
+        "My left is weaker than my right.",
+        "Lean in the direction of the turn.",
+        "A trainer's eye is worth having.",
     ),
 )
