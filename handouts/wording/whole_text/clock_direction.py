@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from handouts.wording.whole_text.check import Check, Flaw
@@ -126,33 +126,40 @@ def _find(document: Document) -> Iterator[Flaw]:
     language = document.language
     if not document.hours:
         return
-    words = _words(language)
     floor = document.facts.clock in ("", "floor")
-    for piece, named in document.hours:
-        all_hours = [hours for hours in named if all(1 <= hour < 13 for hour in hours.values)]
-        flaws = [
-            Flaw(
-                found.start(),
-                found.end(),
-                f"There is no hour '{found[0]}' on a clock of 12.",
-                "Write an hour from 1 to 12.",
-            )
-            for found in (words.no_hour.finditer(piece.text) if len(all_hours) < len(named) else ())
-        ]
-        for at, hours in enumerate(all_hours):
-            begin = all_hours[at - 1].end if at else 0
-            end = all_hours[at + 1].start if at + 1 < len(all_hours) else len(piece.text)
-            flaw = (
-                _too_small(piece.text, begin, hours, end, words, language)
-                or _wrong_way(piece.text, begin, hours, end, words, language)
-                or _wrong_side(piece.text, begin, hours, end, words, language)
-                or _wrong_degrees(piece.text, begin, hours, end, words, language)
-                or (_wrong_half(piece.text, begin, hours, words, language) if floor else None)
-            )
-            if flaw:
-                flaws.append(flaw)
-        for flaw in flaws:
+    for piece, hours in document.hours:
+        for flaw in _in_sentence(piece.text, hours, language, floor):
             yield flaw._replace(start=piece.start + flaw.start, end=piece.start + flaw.end)
+
+
+# The same sentence says the same: a long file of one line over and over is no slower than another.
+@lru_cache(maxsize=1000)
+def _in_sentence(text: str, named: tuple[Hours, ...], language: str, floor: bool) -> tuple[Flaw, ...]:
+    """The flaws of a sentence, counted from its start."""
+    words = _words(language)
+    all_hours = [hours for hours in named if all(1 <= hour < 13 for hour in hours.values)]
+    flaws = [
+        Flaw(
+            found.start(),
+            found.end(),
+            f"There is no hour '{found[0]}' on a clock of 12.",
+            "Write an hour from 1 to 12.",
+        )
+        for found in (words.no_hour.finditer(text) if len(all_hours) < len(named) else ())
+    ]
+    for at, hours in enumerate(all_hours):
+        begin = all_hours[at - 1].end if at else 0
+        end = all_hours[at + 1].start if at + 1 < len(all_hours) else len(text)
+        flaw = (
+            _too_small(text, begin, hours, end, words, language)
+            or _wrong_way(text, begin, hours, end, words, language)
+            or _wrong_side(text, begin, hours, end, words, language)
+            or _wrong_degrees(text, begin, hours, end, words, language)
+            or (_wrong_half(text, begin, hours, words, language) if floor else None)
+        )
+        if flaw:
+            flaws.append(flaw)
+    return tuple(flaws)
 
 
 def _too_small(text: str, begin: int, hours: Hours, end: int, words: _Words, language: str) -> Flaw | None:

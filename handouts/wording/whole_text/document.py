@@ -117,7 +117,7 @@ class Document:
         return piece if piece and place < piece.end else None
 
     @cached_property
-    def hours(self) -> tuple[tuple[Piece, list[Hours]], ...]:
+    def hours(self) -> tuple[tuple[Piece, tuple[Hours, ...]], ...]:
         """The sentences that name hours of the clock as directions, each with its hours."""
         found = []
         before: Piece | None = None

@@ -7,7 +7,7 @@ orientation and mobility teaching; one hour is 360 / 12 = 30 degrees.
 from __future__ import annotations
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 HOUR = 30
@@ -68,7 +68,8 @@ def _language(language: str) -> _Language:
     )
 
 
-def find_hours(sentence: str, language: str) -> list[Hours]:
+@lru_cache(maxsize=1000)
+def find_hours(sentence: str, language: str) -> tuple[Hours, ...]:
     """The hours that a sentence names as directions, in order."""
     rules = _language(language)
     found = []
@@ -77,7 +78,7 @@ def find_hours(sentence: str, language: str) -> list[Hours]:
         words = [word[0].lower() for word in rules.number.finditer(match[0])]
         hours = tuple(float(rules.names.get(word) or word.split(":")[0]) for word in words)
         found.append(Hours(match.start(), match.end(), (*hours[:-1], hours[-1] + half)))
-    return found
+    return tuple(found)
 
 
 def places_of_hours(prose: str, language: str) -> list[int]:
