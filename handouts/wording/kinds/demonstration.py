@@ -411,6 +411,40 @@ _PHRASES = Phrases(
         @role to [ demonstrate|model|show ] !up
         ^ [ imitate|mimic ] $|x|for|this|that
     """,
+    # what the best of the class do, and "this" as all that is said
+    example="""
+        [ as|how|where|like {subject} {deed} mine|his|hers|theirs ]
+        [ @name|@role style|fashion|fashioned ] $
+        [ @name|@role 's is ] the|what|where|how
+        [ follow|copy|match|mirror|shadow|watch|study the senior|black|brown|higher|advanced|older belts|grades|ranks|ones ]
+        {look} the|that|those _? @role
+        [ the same _ i|he|she|we|@name {deed} ] !had|last
+        [ i will _ one|two|it|a ] so|first|slowly|now|for|to
+        [ the way|how mine|hers|theirs go|goes|sit|sits|hang|hangs|point|points|turn|turns|lie|lies|are|rest|rests|fall|falls|curl|bend|bends|cross|move|moves|sweep|roll ]
+        [ take|make a? note of {part} ]
+        [ take|make a? note of how|what|where|that i|my|he|she|his|her|@name ]
+        [ let them|everyone|everybody|us|people|others see|watch ] $|how|this|it|that
+        let 's all? [ see|watch @name ] !on|at|tomorrow|next
+        ^ [ do|pull a|an @name ] $
+        [ @name|@role sets|set|gives|provides the|us|a good? example|standard ]
+        it is|'s [ this motion|movement|action|shape|gesture|rhythm|twist|swing|thing ] $|here|with|that
+        ^ [ this|that there|here? is|'s the movement|motion|action|shape|rhythm ] $
+        [ something|somewhat like so ]
+        there you go , [ like that ]
+        it|them|one|everyone|that [ like @name ] $
+        [ @name goes|go|is|'s first|up ] $
+        use|take|have|treat my|his|her|their _? [ _ as a|your|the guide|model|template|reference|mirror|example ]
+        use|take|have|treat @name 's _? [ _ as a|your|the guide|model|template|reference|mirror|example ]
+        wrong|right|mistake|error|fault|way|trick|version|technique|movement|motion|action|move|want|like|mean|need is|'s [ this ] $
+        people|folk|you|avoid|stop|without|end|ends|keep|keeps|start|starts doing [ this ] $|with|when|at
+        instead of [ this ] $
+        and|then [ this ] , and|then|hold|back
+        ^ [ my _ is|are your _ ] $
+    """,
+    # the same verb for the speaker, later in the sentence: code compares them
+    echo="""
+        [ where|when|how|as|like|whenever|wherever i|we|he|she|@name _ ]
+    """,
     # one verb for the speaker and for the reader: code compares them
     turns="""
         [ i _ _? ,|and*2 you _ ] $|,|.|and|it|them
@@ -692,10 +726,12 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if note == "turns" and not _by_turns(words[first:last]):
             continue
+        if note == "echo" and (words[last - 1] not in words[max(0, first - 6) : first] or words[last - 1] in _NO_MOVE | _SPEECH | _SMALL_WORDS):
+            continue
         if note == "manner" and words[last - 1] in ("this", "so", "thus") and "like" in words[first:last]:
             if not _stands_alone(sentence, first, last):
                 continue
-        elif (note == "watching" and not _watching(sentence, first)) or (note in ("watch", "watching", "perceived") and _not_asked(sentence, first)) or (note == "unlike" and words[first] == "like" and not _negated(sentence, first)):
+        elif (note == "watching" and not _watching(sentence, first)) or (note in ("watch", "watching", "perceived", "copy", "wider", "signals") and _not_asked(sentence, first)) or (note == "unlike" and words[first] == "like" and not _negated(sentence, first)):
             continue
         yield first, last
 
@@ -706,6 +742,7 @@ def _by_turns(inside: list[str]) -> bool:
     return mine == yours and mine not in _SPEECH and (mine not in _NO_MOVE or (mine == "do" and "it" in inside))
 
 
+_SMALL_WORDS = frozenset("the a an to of in on at up down and or it is be not you your my".split())
 _NO_MOVE = frozenset("rest stop will am are can have do want need know like feel know would could should did get think see pay win lose promise".split())
 
 
@@ -724,6 +761,7 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
 _PLACED = frozenset("sitting standing stood sat kneeling facing face lying waiting spotting".split())
 _WHENS = frozenset("if when whenever while as by before after once why how".split())
 _FIRST_PERSON = frozenset("get move keep hold bend use make".split())
+_SEEN_BY_YOU = frozenset("see saw seen watched watch witnessed observe observed noticed notice".split())
 _LONG = frozenset("day days week weeks month months year years shift morning afternoon term".split())
 _READ_ONLINE = frozenset("more tips updates news recipes weekly daily free the".split())
 _TOLD = frozenset("ask asks asked asking tell tells told wonder wondered know knows knew explain explained remember forget recall like love is".split())
@@ -789,6 +827,24 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside in (["do", "this"], ["does", "this"]) and (before in ("to", "why") or after == "by" or (before in ("you", "it", "that", "this") and (words[first - 2 : first - 1] or ["."])[0] in _WHENS)):
         return True
     if inside[-1] in ("line", "lines") and inside[0] in ("look", "watch", "follow", "looking", "following") and note != "spoken":
+        return True
+    if after == "me" and "see" in inside and _ANOTHER_TIME & set(words[last + 1 : last + 5]):
+        return True
+    if inside[-1] == "see" and "about" in words[last : last + 5]:
+        return True
+    if inside[0] in ("show", "showing") and before in ("of", "just"):
+        return True
+    if inside[0] == "like" and before in ("looks", "look", "seems", "seem", "sounds"):
+        return True
+    if inside[-1] in ("what", "whatever") and after == "you" and not _SEEN_BY_YOU & set(words[last : last + 4]):
+        return True
+    if inside[0] in ("imitate", "mimic", "ape") and inside[1:2] == ["a"] and not sentence.classes[last - 1] & LEXICON.mask("role", "body"):
+        return True
+    if inside == ["along", "with", "me"] and (before in PAUSES and after == ","):
+        return True
+    if inside[0] == "join" and any(bits & LEXICON.bits["heard"] for bits in sentence.classes[last : last + 4]):
+        return True
+    if inside[0] == "my" and inside[-2:-1] == ["your"] and inside[1] != inside[-1]:
         return True
     if inside == ["this"] and note == "spoken" and first and not (first == 1 and before in ("and", "then", "now", "or")):
         return True
@@ -863,7 +919,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside == ["as", "they", "are"] or (after in ("some", "most", "others") and inside[-1] == "showed") or (before == "it" and inside[0] == "shows"):
         return True
-    if inside[0] in ("copy", "follow", "following", "shadow") and "me" in inside:
+    if inside[0] in ("copy", "follow", "following", "shadow") and {"me", "us"} & set(inside):
         if after in ("in", "so", "?", "on", "home") or (after == "for" and _READ_ONLINE & set(words[last + 1 : last + 3])) or (inside[0] == "following" and after == "?"):
             return True
     if inside[-1] == "me" and after == "for" and _LONG & set(words[last + 1 : last + 4]):
@@ -886,7 +942,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
 
 
 _IDIOMS = (
-    "see fit", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
+    "see fit", "the ropes", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
     "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
