@@ -14,9 +14,10 @@ _TOO_WIDE = frozenset("muscle muscles bone bones joint joints skin body tendon t
 _SIZES = frozenset("level with to at until till reaching touching line toward towards".split())
 _PREPOSITION = LEXICON.mask("prep")
 _NOT_A_PLACE = frozenset("of with for from after before as".split())
-_LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly too again now today".split())
+_LEADS_IN = frozenset(", : — ( just right so that is or namely roughly about exactly i.e somewhere all the way up down out over directly too again now today flat snug snugly flush firmly lightly gently resting tucked directly just-about tight high low".split())
 _SAYS_WHERE = frozenset("the a where until till so touching level close enough your halfway midway in line wherever".split())
-_STOPS = frozenset("and but then not if because while or with . ! ? ;".split())
+_STOPS = frozenset("and but then not if because while or with without using . ! ? ;".split())
+_POINTED = frozenset("this that these those here there yonder".split())
 _CONTACT = frozenset(
     "touch touches touching meet meets brush brushes reach reaches feel feels press presses rest rests graze grazes kiss kisses"
     " contact bend bends crease creases starts ends begins stops".split()
@@ -41,13 +42,20 @@ def explained_after(sentence: Sentence, last: int, reach: int = 9, size: bool = 
         return False
     counts = classes[place] & LEXICON.bits["number"] or words[place] in ("a", "an", "half")
     apposed = words[place] in _SAYS_WHERE and any(word in (",", ":", "—", "(") for word in words[last:place])
-    explains = words[place] in ("where", "until", "till", "so", "close", "touching", "level", "wherever")
+    explains = words[place] in ("where", "until", "till", "so", "close", "touching", "level", "wherever") or (
+        words[place] == "with" and not _CONTACT.isdisjoint(words[place : place + 6])
+    )
     if not (opens or counts or apposed or explains):
         return False
     if counts and not apposed:
         reach = 4
     for near in range(place, min(count, place + reach)):
-        if near > place and (words[near] in _STOPS or (counts and words[near] == ",")):
+        if words[near] in _POINTED and near <= place + 4:
+            return False
+        level = words[near] == "with" and words[near - 1] in ("level", "flush", "line")
+        if near > place and ((words[near] in _STOPS and not level) or (counts and words[near] == ",")):
+            return False
+        if words[near] in ("click", "clicks", "stop", "stops") and words[near - 1] == "it":
             return False
         if classes[near] & _PLACE and words[near] not in _TOO_WIDE and (near > place or classes[near] & LEXICON.bits["unit"]):
             return True
@@ -65,6 +73,8 @@ def explained_before(sentence: Sentence, first: int) -> bool:
     elif words[first] not in ("right", "just", "here", "there"):
         return False
     if place < 1 or not classes[place] & (_BODY | LEXICON.mask("surface", "unit")) or words[place] in _TOO_WIDE:
+        return False
+    if words[place] in ("click", "stop") and words[place - 1] in ("to", "it"):
         return False
     for near in range(place - 1, max(-1, place - 7), -1):
         if words[near] in _STOPS or words[near] == ",":

@@ -4,12 +4,30 @@ from collections.abc import Iterator
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
-from handouts.wording.landmarks import explained
+from handouts.wording.landmarks import explained, explained_after
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import PAUSES, Sentence
 
+_OUTDOORS = (
+    "oak|oaks|ash|elm|beech|birch|willow|pine|fir|tree|trees|trunk|stump|log|hedge|bush|bushes|gate|gates|stile|wall|bridge|path|track|trail|footpath"
+    "|lane|road|street|avenue|alley|driveway|pavement|sidewalk|hill|slope|bank|mound|dune|dunes|ridge|summit|crest|field|meadow|pond|lake|river|stream"
+    "|canal|shore|beach|pier|jetty|pontoon|boat|church|chapel|tower|steeple|spire|shop|store|cafe|café|pub|school|barn|shed|hut|house|cottage|garage"
+    "|van|car|cars|bus|lorry|truck|bin|bins|skip|hydrant|lamppost|streetlight|streetlamp|kerb|curb|crossing|roundabout|junction|monument|statue|fountain"
+    "|pavilion|bandstand|shelter|playground|swings|goalpost|goalposts|scoreboard|dugout|ditch|puddle|boulder|post|posts|fence|flag|flags|buoy|buoys|rope|ropes"
+    "|signpost|letterbox|mailbox|postbox|marquee|tent|railings|steps|stairs|staircase|corridor|doorway|door|archway|arch"
+)
+"""Places out of doors and on the way, that a walk goes to or along."""
+
+_FITTINGS = (
+    "lever|levers|button|buttons|knob|knobs|switch|catch|latch|pin|pins|clip|clips|hook|hooks|hole|holes|slot|slots|groove|notch|peg|pegs|dial|buckle|toggle"
+    "|zip|strap|straps|handle|handles|pedal|pedals|tab|flap|socket|loop|ring|rung|rungs|cleat|bolt|screw|wheel|collar|tag|cord|plug|valve|nozzle|cuff"
+)
+"""Parts of a machine or of kit, of which there may be several."""
+
 _STANDS_FOR = {
-    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|than|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even",
+    "outdoors": _OUTDOORS,
+    "fitting": _FITTINGS,
+    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|than|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even|top|ower|oot|doon|roond",
 }
 
 _PHRASES = Phrases(
@@ -34,7 +52,6 @@ _PHRASES = Phrases(
         [ where|wherever my|the finger|fingers|hand|thumb|palm|toe|foot|stick|pointer|cone|x is|are|'s|was|goes|sits|lands|lies|now ]
         [ the|this|that|a bit|part|spot|dent|place|bone|edge|hole|notch|point|one|area|muscle i am|have|'ve|just? %ing|got ]
         [ thus far ] from|,|.|off
-        [ this close ]
         [ thataways|thisaways|there-ish|here-ish ]
         [ round|around about so ]
         a _? of [ so much ]
@@ -43,7 +60,7 @@ _PHRASES = Phrases(
         [ the one , there ]
         tap|touch|lift|push|press|squeeze|grab|rub|pinch|bend|pull|raise|lower|straighten|relax|tighten [ this|that ] ,|.|up|down|with|then|in|out|first|only|and
         reach|rest|push|lean|press|tap|brace|pull|rub|line|step for|against|on|at|onto|towards|over|up*2 [ this|that|these|those ] ,|.|with|and|then|$
-        keep [ this|that ] tucked|still|soft|straight|bent|in|down|relaxed|long|tight|up|close
+        keep [ this|that ] tucked|still|soft|straight|bent|in|down|relaxed|long|tight|close
         [ all|the of|whole*2 this|that ] stays|stay|relaxes|works|moves|soft|still
         all of [ this ] stays|is|should
         is|'s [ this ] that should|is|does|works|moves|hurts
@@ -60,7 +77,7 @@ _PHRASES = Phrases(
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
         [ this one ] , not
-        not [ that|this one ] $|,
+        _ ,? not [ that|this one ] $|,
         ^ take|grab|hold [ these|those ] $
         you|@body are|is|'s [ here ] ;|and|but|, i|it|you
         i want you|it [ there ] $
@@ -68,7 +85,7 @@ _PHRASES = Phrases(
         [ about|roughly|around so ] ,|.|$
         [ that is|'s the _ i mean ]
         ^ [ not here|there ] ,|.|!|;|:
-        [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will|has|had|have
+        <!have|leave|keep|put|with|get|bring|set|having|had|find|need [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will|has|had|have
         [ {about}*2 this|that sort|kind|type of angle|height|distance|width|level|spot|place|size|gap|depth|length ]
         for|at|to [ there ] and there
         between [ here and there ]
@@ -79,7 +96,34 @@ _PHRASES = Phrases(
         step|stride|lunge|pause|stretch|line [ this|that long ]
         [ {about}*2 this|that much room|space|gap|slack|distance|clearance|daylight|bend|lift|turn|lean ]
         drop|lift|raise|lower|bend|move|turn|open|lean|slide|tilt _? [ that|this much ]
-        [ this is|'s where ] you|it|the|your|they !live|train|meet|work
+        [ this is|'s where ] you|it|your|they !live|train|meet|work
+        [ this is|'s where ] the @body|@kit|@surface|@spatial
+        [ here|that is|'s where ] your|the @body|@kit|bar
+        [ here is|'s how @dim apart? ] to|your|the|it|they|apart
+        [ that|this is|'s the height|width|depth|angle|distance|spot|gap|line|level|size|bend|stance|place|position ] for|to|i|you want|need|aim|for
+        [ that|this is|'s the height|width|depth|angle|distance|spot|gap|level|size ] for|to|. 
+        [ the level|height|line|width|size|depth|length of this|that|these|those ] ,|.|and|or|$
+        [ the level|height|line|width of that|those @surface|@kit|@room ]
+        [ {about}*2 more like {about}? here|there ]
+        [ {about}? more or less {about}? here|there ]
+        [ {about}? like so much ]
+        grab|take|fetch|pick|collect|choose|get [ one|two|three|both|some|any|either of these|those|them there? ] and|,|.|with|from|off|$
+        from [ this|that one ] to|over|across|back|and
+        from this|that one _*2 to [ this|that one ]
+        from [ this|that @body ] to this|that|the
+        from this|that @body _*2 to [ this|that @body ]
+        [ over|up|down|round|along|back by|near|past|beside|behind this|that|these|those ] ,|.|and|then|$
+        @handle _*3 against|onto|beside|under|underneath|round|around [ this|that|these|those ] $
+        hop|hops|step|steps|jump|jumps|leap|skip|climb|crawl|weave|duck|run|jog|walk|swim|sprint|cycle|roll|reach|lean|pass over|under|to|round|around|past|behind|onto|off|through|from|between [ this|that one ]
+        hop|step|jump|leap|skip|climb|crawl|weave|duck|run|jog|walk|swim over|under|to|round|around|past|behind|onto|off|through this one _*3 ,? then|and [ that one ]
+        turn|face|point|move|jog|run|walk _*3 that|this _ , then to [ this|that one ]
+        [ thus @dim ]
+        [ thon|yon _ ]
+        [ them|this|these here|there ] @kit|@room|@body
+        [ them @kit|@room over? there ]
+        @handle|work|use [ these|this muscle|muscles|bone|bones|fingers|joint|joints|tendon|tendons|ribs ] as|,|.|and|to|when|while|for|$
+        @handle|@orient|onto _*3 onto [ this edge|corner|side|bit|part ]
+        lower|higher|further|farther|wider|deeper|closer|past|nearer|beyond than [ {about}? here|there ]
         [ this is|'s as @dim as ]
         [ this|that is|'s how wide|high|far|low|deep|big|long|close ] your|the|it|they|apart|i !come|have
         that is|'s [ how wide|high|low|deep|big|close ] your|the|it|they|apart|i
@@ -98,8 +142,8 @@ _PHRASES = Phrases(
         here and [ here ]
         [ to the side|left|right|front|back|end|corner|edge there|here ]
         [ about|roughly|around|just so @dim apart? ] !that|as|you|your|it
-        [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ]
-        [ where|wherever i point|tap|touch|pat|press|hold|am|put ] !standing|sitting
+        [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ] !at|in|with|now|on
+        [ where|wherever i point|tap|touch|pat|press|hold|put ] !standing|sitting
         [ where|wherever my finger|fingers|hand|hands|thumb|palm|toe|foot is|are|'s|goes|go|rests ]
         [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ] <indicated|pointed|touched
         [ than this ] $
@@ -119,11 +163,24 @@ _PHRASES = Phrases(
         [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib ]
     """,
     limb="""
+        let [ this shoulder|hip|knee|elbow|arm|leg|side|heel|hand|wrist|foot ] drop|hang|sink|fall|go|rest|float|bend|lead|lift|rise|come
         [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|knuckle|knob|heel ]
     """,
     thing="""
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across|off|onto|into|use|grab|take|touch|fetch|hit|reach [ this|that|these|those _? @room ]
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across [ that|those _? @surface|@kit ] !with|and
+        face|facing|faces|hit|touch|reach [ that|those _? @room ]
+        to|for|at|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across|through|near|up|down|along|into|opposite|follow|following|climb|cross|pass|circle|as [ that|those _? {outdoors} ]
+        up|down|along|follow|following|climb|cross|through [ this _? path|track|trail|lane|road|street|hill|slope|bank|corridor|stairs|steps|ramp|door|doorway ]
+    """,
+    fitting="""
+        push|pull|press|grab|turn|twist|flick|undo|loosen|tighten|squeeze|lift|lower|slide|unhook|unclip|hold|use|take|into|in|onto|on|through|over|round|to|from|at [ this|that|these|those _? {fitting} ]
+    """,
+    gadget="""
+        at|to|from|by|past|behind|round|around|beside|toward|towards|under|over|off|onto|near|on|through|for|grab|hold|push|pull|press|turn|take|use|is|'s [ this|that|these|those _ _? thing|things|thingy|thingies|jobby|gizmo|contraption|doodah|thingummy|thingamajig|whatsit ]
+    """,
+    so_size="""
+        [ {about}? so high|wide|big|low|deep|small|tall|thick|narrow|long|thin apart? ] ,|.|off|above|apart|between|from|and
     """,
 )
 
@@ -161,8 +218,19 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for first, last, note in _PHRASES.find(sentence):
         if not _TESTS[note](sentence, first, last) or _said_next(sentence, first, last):
             continue
-        if (note == "thing" and sentence.words[last : last + 1] == [","]) or not explained(sentence, first, last, size=note in ("size", "strong")):
+        if (note == "thing" and sentence.words[last : last + 1] == [","]) or not _rescued(sentence, first, last, note):
             yield first, last
+
+
+def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
+    """Whether the sentence says the place or the size itself."""
+    words = sentence.words
+    size = note in ("size", "strong", "so_size")
+    after = words[last : last + 1]
+    if size and (after in (["from"], ["off"], ["above"], ["between"], ["in"]) or (after == ["to"] and words[last - 1] in ("close", "near"))):
+        comma = next((place for place in range(last, min(len(words), last + 6)) if words[place] == ","), 0)
+        return bool(comma) and explained_after(sentence, comma, size=True)
+    return explained(sentence, first, last, size=size)
 
 
 def _speaks_of_self(sentence: Sentence, first: int) -> bool:
@@ -184,8 +252,10 @@ def _said_next(sentence: Sentence, first: int, last: int) -> bool:
     return ":" in words[last : last + 5] and len(words) - words.index(":", last) > 3
 
 
-def _always(sentence: Sentence, first: int, last: int) -> bool:
-    return True
+def _strong(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether the words are no talk of what the speaker can or did: "I can't lift that much"."""
+    words = sentence.words
+    return not (words[last - 1] in ("much", "far", "high", "low", "deep", "long") and _speaks_of_self(sentence, first) and {"can", "could", "did", "do", "used", "went"} & set(words[:first]))
 
 
 def _place(sentence: Sentence, first: int, last: int) -> bool:
@@ -198,7 +268,13 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if word in ("yonder", "hither", "thither"):
         return True
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
+        if sentence.earlier[-2:] == ["once", "more"]:
+            return False
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
+    if words[last : last + 2] in (["and", "then"], ["and", "now"], ["or", "thereabouts"]) or words[max(0, first - 2) : first] == ["then", "and"]:
+        return False
+    if prefix and _is_talk(sentence, first, last):
+        return False
     if first and {"nobody", "no-one", "nobody's"} & set(words[max(0, first - 6) : first]) and word == "here":
         return False
     if before in ("going", "on") and prefix[:1] in (["on"], ["in"]):
@@ -213,7 +289,11 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if word == "here" and not {"over", "round", "around"} & set(prefix) and _speaks_of_self(sentence, first):
         return False
-    if before in _STILL and (before in _STAYS or _SAID_BEFORE & set(words[:first])) and not {"about", "here"} & set(words[first:last]):
+    if "not" in words[max(0, first - 1) : first + 1] and prefix == ["from"] and "from" in words[:first]:
+        return True
+    if prefix == ["from"] and words[last : last + 4] in ([",", "not", "from", "there"], [",", "not", "from", "here"]):
+        return True
+    if before in _STILL and {"over", "across"}.isdisjoint(prefix) and (before in _STAYS or _SAID_BEFORE & set(words[:first])) and not {"about", "here"} & set(words[first:last]):
         return False
     after_class = classes[last] if last < len(words) else 0
     # "there are two pads", "is there a", "here comes", "here is the key point"
@@ -225,6 +305,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if not prefix and (first == 0 or before in (".", "!", "?")) and after in (",", ":", "!", ".", "?", "there", "—"):
         return False  # "Here, like so"; "There!"
     if prefix and prefix[-1] == "from":
+        if after == "on":  # "from here on the rim round to here"
+            return any(words[near] == "to" and words[near + 1] in ("here", "there") for near in range(last + 2, min(len(words) - 1, last + 8)))
         return after == "to" and bool({"here", "there", "this", "that"} & set(words[last + 1 : last + 4]))
     if "from" in prefix:
         return True
@@ -242,6 +324,10 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in _STILL:
         return False
+    if before == "not" and words[:first] and not classes[first - 1] & LEXICON.bits["do"]:
+        return True
+    if first and classes[first - 1] & LEXICON.mask("body", "kit") and _bare_noun(sentence, first - 1) and word != before:
+        return True
     if word == "there" and "here" not in words and before != "not":
         return False
     for near in range(first - 1, max(-1, first - 8), -1):
@@ -250,6 +336,56 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         if classes[near] & _HANDS and words[near] not in ("get", "go", "stop", "come", "work"):
             return words[near] not in _STILL or near < first - 1
     return before == "not" or "tender" in words or "tenderness" in words
+
+
+_CROWD = frozenset(
+    "class club gym team group wind weather air water clinic people folk folks view crowd council snow rain sea sun noise temperature traffic climate man woman someone"
+    " somebody anyone anybody everyone everybody nobody us".split()
+)
+_LIVES = frozenset("live lives lived works worked train trains trained grew born teach teaches taught races raced ran coached coach play played study studied".split())
+_WEATHER = frozenset("all winter summer spring autumn weather weathers rain snow cold heat wind dark sun sunshine fog frost wild country world".split())
+_SIDED = frozenset("left right front back both other top bottom your the my each rear lead leading working one".split())
+
+
+def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether the words tell of a place in the world: "the wind up there is fierce", "I've been out there all winter"."""
+    words, classes = sentence.words, sentence.classes
+    before = words[first - 1] if first else ""
+    after = words[last : last + 3]
+    if before in _CROWD or before in _LIVES:
+        return True
+    if words[last - 1] == "there" and words[last - 2] == "out" and _WEATHER & set(after):
+        return True
+    if words[last - 1] == "here" and after[:2] in (["at", "home"], ["in", "the"], ["on", "the"]) and not any(bits & _HANDS for bits in classes[:first]):
+        return after[1] == "home" or not any(bits & (LEXICON.bits["body"] | LEXICON.bits["kit"]) for bits in classes[:first])
+    if (not first or before in (",", ".", "so", "and", "but")) and words[first] in ("round", "around", "over", "down", "up", "out", "in"):
+        if after[:1] and after[0] in ("we", "i", "they", "people", "it", "everyone", "nobody"):
+            return True
+        if after[:1] and after[0] in (",", "the", "our") and words[last - 2] in ("in", "over", "round", "around"):
+            place = last + (after[0] == ",")
+            noun = classes[place + 1] if place + 1 < len(words) else 0
+            return bool(place + 2 < len(words) and words[place] in ("the", "our", "it") and not noun & LEXICON.mask("body", "kit", "room"))
+    clause = first
+    while clause > 0 and first - clause < 9 and words[clause - 1] not in (".", "!", "?", ";", ",", ":", "but", "because"):
+        clause -= 1
+    said = words[clause:first]
+    if said[:1] == ["it"] and 2 < len(said) + 1 <= 5 and (classes[clause + 1] & LEXICON.bits["be"] or said[1] in ("gets", "get", "got", "feels", "was")):
+        told = said[2:]
+        return bool(told) and not any(word.endswith("ing") or word in ("too", "not", "all", "still", "way", "right", "up", "down") for word in told) and not any(
+            classes[place] & LEXICON.mask("body", "handle", "orient", "dim") for place in range(clause + 2, first)
+        )
+    if "i" in said and not {"you", "your", "want", "'d", "would", "will"} & set(said):
+        return not any(bits & LEXICON.mask("handle") for bits in classes[clause:first]) or bool({"have", "was", "had", "usually", "often", "always", "used"} & set(said))
+    return False
+
+
+def _bare_noun(sentence: Sentence, place: int) -> bool:
+    """Whether a clause starts with the noun at `place`: "left foot there, right foot here"."""
+    words = sentence.words
+    start = place
+    while start > 0 and words[start - 1] in _SIDED:
+        start -= 1
+    return start == 0 or words[start - 1] in (".", "!", "?", ";", ",", ":", "—", "and", "then")
 
 
 def _size(sentence: Sentence, first: int, last: int) -> bool:
@@ -272,13 +408,19 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if dim == "much" and after in ("of",):
         return False
+    if not _strong(sentence, first, last):
+        return False
+    if dim == "close" and not first and after == "to" and "," in words[last:]:
+        return False
     if not this:
         two_before = words[max(0, first - 2) : first]
         if two_before == ["to", "be"]:
             return dim in ("wide", "high", "far", "low", "close")
         if before in ("gap", "step", "circle", "loop", "hole", "space", "arc", "stride"):
             return True
-        if "not" in two_before or any(sentence.classes[near] & LEXICON.bits["be"] for near in range(max(0, first - 2), first)):
+        if "not" in two_before or (first and classes[first - 1] & LEXICON.bits["be"]):
+            return False
+        if first > 1 and classes[first - 2] & LEXICON.bits["be"] and not before.endswith(("ed", "en", "bent", "ing")):
             return False
         if dim in ("much", "big", "close", "deep", "bent", "straight", "back", "forward", "round"):
             return first < last - 2
@@ -290,10 +432,18 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
 def _way(sentence: Sentence, first: int, last: int) -> bool:
     """ "turn that way", but not "that way the load stays close"."""
     words, classes = sentence.words, sentence.classes
-    if last - first > 2 and words[first] != "just":
-        return True
     before = words[first - 1] if first else "."
     after = words[last] if last < len(words) else "."
+    if words[last - 1] == "way" and words[first] == "in" and last - first == 3:
+        return False
+    if after == "," and _DIRECTIONS & set(words[last + 1 : last + 4]):
+        return False
+    if last - first > 2 and words[first] != "just":
+        return True
+    if before in ("then", "and", "or", "not") and any(
+        words[near] in ("this", "that") and words[near + 1] in ("way", "direction") for near in range(first - 1)
+    ):
+        return True
     if (before == "it" and words[max(0, first - 3) : first - 1] in (["look", "at"], ["put"])) or words[max(0, first - 3) : first] == ["look", "at", "it"]:
         return False
     if before in (".", "!", "?", ",", ";", ":", "—") or not first:
@@ -312,6 +462,9 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
     return False
 
 
+_DIRECTIONS = frozenset("left right forward forwards backward backwards clockwise anticlockwise counterclockwise o'clock outward outwards inward inwards".split())
+
+
 def _said(sentence: Sentence, *names: str) -> bool:
     return any(name in sentence.earlier for name in names)
 
@@ -326,7 +479,9 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     prefix = words[first:this]
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
-    if {"no", "any", "every", "each", "neither", "either"} & set(words[this:last]) or after == "first":
+    if not first and noun in ("point", "end", "stage", "extent", "degree", "effect"):
+        return False
+    if {"no", "any", "every", "each", "neither", "either", "same"} & set(words[this:last]) or after == "first":
         return False
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:
         if noun == "side" and _said(sentence, "left", "right", "side", "hand"):
@@ -334,7 +489,7 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
     if noun in ("level", "rate", "range") and prefix[-1:] == ["at"] and after == ",":
         return False
-    if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until"):
+    if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until") and not (prefix[-1] == "from" and after == "to"):
         if not (
             prefix[-1] == "at"
             and after in _ENDS
@@ -357,17 +512,22 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if noun.rstrip("s") in ("end", "side", "corner") and words[this] == "that" and any(bits & LEXICON.mask("surface", "room") for bits in classes[:first]):
         return False
-    return not (_said(sentence, noun) or noun in words[:first])
+    if noun in words[:first]:  # "from this spot to that spot"
+        near = words.index(noun)
+        return near > 0 and words[near - 1] in _DEMONSTRATIVES and words[near - 1] != words[this]
+    return not _said(sentence, noun)
 
 
 def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
     after = sentence.words[last] if last < len(sentence.words) else "."
+    if sentence.words[last - 2] == "same" or (noun == "end" and first == 1 and after == ","):
+        return False
     if noun in ("stage", "weight", "weights", "set", "set", "route", "routes", "step", "steps", "one", "ones", "pair", "exercise"):
         return False
     after_class = sentence.classes[last] if last < len(sentence.words) else 0
-    if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader", "where")):
+    if not (after in _ENDS or after in ("twice", "once", "home", "slowly", "gently", "easy", "each", "every") or after_class & LEXICON.mask("prep", "pause", "leader", "where")):
         return False  # "that chair stand"
     if noun.rstrip("s") in ("side", "line", "end", "step", "station", "bar", "block", "machine", "mat"):
         return noun.rstrip("s") in ("end", "line", "side", "mat", "block", "bar") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from", "behind", "past")
@@ -386,10 +546,46 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     if known & set(sentence.earlier) or known & set(words[:first]):
         return False
     after = words[last] if last < len(words) else "."
-    return after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward")
+    return words[first - 1] == "let" or after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward")
 
 
-_TESTS = {"limb": _limb, "place": _place, "strong": _always, "size": _size, "way": _way, "part": _part, "thing": _thing}
+def _fitting(sentence: Sentence, first: int, last: int) -> bool:
+    """ "into that slot", where no slot was spoken of."""
+    words = sentence.words
+    noun = words[last - 1]
+    after = words[last] if last < len(words) else "."
+    after_class = sentence.classes[last] if last < len(words) else 0
+    if words[last - 2] == "same" or (words[first] == "that" and noun.endswith("s")):
+        return False
+    if not (after in _ENDS or after in ("till", "til", "when") or after_class & LEXICON.mask("prep", "pause", "leader", "where")):
+        return False
+    stem = noun.rstrip("s")
+    return not (_said(sentence, noun, stem, stem + "s") or noun in words[:first] or stem in words[:first] or stem + "s" in words[:first])
+
+
+_NO_GADGET = frozenset("sort kind type same whole other one only last first next little of very such important good hard simple single best main lot".split())
+
+
+def _gadget(sentence: Sentence, first: int, last: int) -> bool:
+    """ "at that lip thing", but not "that sort of thing"."""
+    return _NO_GADGET.isdisjoint(sentence.words[first:last])
+
+
+def _so_size(sentence: Sentence, first: int, last: int) -> bool:
+    """ "a ball, so big,", but not "your hips are so high" or "don't lift so high"."""
+    words, classes = sentence.words, sentence.classes
+    start = first
+    while start > 0 and first - start < 9 and words[start - 1] not in (".", "!", "?", ";", ":"):
+        start -= 1
+    before = words[start:first]
+    if {"not", "never", "i", "we", "why", "n't", "you", "they", "he", "she"} & set(before) or (first and classes[first - 1] & LEXICON.mask("be", "have", "do")):
+        return words[first - 1 : first] == ["be"] and "should" in before and words[last] in (",", ".")
+    if not first:
+        return words[last] in (".", ",", "apart")
+    return words[first] != "so" or words[first - 1] == "," or bool(classes[first - 1] & LEXICON.mask("body", "kit", "handle")) or words[first - 1] in ("it", "them", "gap")
+
+
+_TESTS = {"fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
 _KIT = LEXICON.bits["kit"]
