@@ -21,9 +21,10 @@ the work at one word has a fixed ceiling.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from functools import cached_property
 from typing import NamedTuple
 
-from handouts.wording.prose import NAME, PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence
 
 LEADER = 1
 """The bit of the class `leader`, the first class of every lexicon: words after which a clause may start."""
@@ -66,6 +67,7 @@ class Lexicon:
         self.common = common or {}
         self.known = _Known(self.bits, guess)
         self.parts: dict[str, Part] = {}
+        self.anchors: dict[str, tuple[frozenset[str], float]] = {}
         for name, words in self.classes.items():
             bit = self.bits[name]
             for word in words:
@@ -94,8 +96,6 @@ class Part(NamedTuple):
     most: how often it may stand; for ONE it is 1 and the part must be there.
     anything: whether any word fits.
     endings: endings of words that fit.
-    spelt: all words that fit, where a list can hold them.
-    common: how often one of these stands in a thousand words.
     """
 
     sort: int
@@ -104,8 +104,6 @@ class Part(NamedTuple):
     most: int
     anything: bool
     endings: tuple[str, ...] = ()
-    spelt: frozenset[str] = frozenset()
-    common: float = 0.0
 
 
 ANY = 1 << 200
@@ -143,7 +141,10 @@ class Phrases:
     """
 
     def __init__(self, lexicon: Lexicon, stands_for: Mapping[str, str] | None = None, /, **groups: str):
-        self._by_word: dict[str, list[Phrase]] = {}
+        self._lexicon = lexicon
+        # Phrases are taken apart when their anchor is first met: a short text
+        # meets few of them, and is not to wait for the rest.
+        self._by_word: dict[str, list[_Line]] = {}
         # Which phrases are left once the word to the right of the anchor is
         # known: most pairs of words come again and again.
         self._pairs: dict[tuple[str, str, int], list[Phrase]] = {}
@@ -151,26 +152,24 @@ class Phrases:
             for line in _lines(lines):
                 for spelt in _without_braces(line, stands_for or {}):
                     for ending in _endings(spelt):
-                        self._add(lexicon, ending, note, lexicon.parts)
+                        self._add(ending.split(), note)
         self.triggers = frozenset(self._by_word)
 
-    def _add(self, lexicon: Lexicon, line: str, note: str, known: dict[str, Part]) -> None:
-        parts = []
-        for piece in line.split():
-            part = known.get(piece)
-            if part is None:
-                part = known[piece] = _part(lexicon, piece)
-            parts.append(part)
+    def _add(self, pieces: list[str], note: str) -> None:
+        known = self._lexicon.anchors
         best, rarest = -1, 1e9
-        for place, part in enumerate(parts):
-            if part.sort == ONE and part.spelt and part.common < rarest:
-                best, rarest = place, part.common
+        words: frozenset[str] = frozenset()
+        for place, piece in enumerate(pieces):
+            anchor = known.get(piece)
+            if anchor is None:
+                anchor = known[piece] = _anchor(self._lexicon, piece)
+            if anchor[0] and anchor[1] < rarest:
+                best, (words, rarest) = place, anchor
         if best < 0:
-            raise ValueError(f"the phrase {line.strip()!r} has no word to be found by")
-        before, after = tuple(reversed(parts[:best])), tuple(parts[best + 1 :])
-        phrase = Phrase(*_beside(after), *_beside(before), after, before, note)
-        for word in parts[best].spelt:
-            self._by_word.setdefault(word, []).append(phrase)
+            raise ValueError(f"the phrase {' '.join(pieces)!r} has no word to be found by")
+        line = _Line(self._lexicon, pieces, best, note)
+        for word in words:
+            self._by_word.setdefault(word, []).append(line)
 
     def find(self, sentence: Sentence) -> Iterator[tuple[int, int, str]]:
         """(first word, word after the last, note) of every match, by place."""
@@ -206,9 +205,33 @@ class Phrases:
         """The phrases of an anchor that the word to its right allows."""
         if len(self._pairs) >= _MOST_PAIRS:
             self._pairs.clear()
-        likely = [one for one in self._by_word[word] if one.right_mask & right_bits or right in one.right_words]
+        phrases = [line.phrase for line in self._by_word[word]]
+        likely = [one for one in phrases if one.right_mask & right_bits or right in one.right_words]
         self._pairs[word, right, right_bits] = likely
         return likely
+
+
+class _Line:
+    """A phrase as it is written, taken apart when it is first asked for.
+
+    best: the place of its anchor among the pieces.
+    """
+
+    def __init__(self, lexicon: Lexicon, pieces: list[str], best: int, note: str):
+        self._lexicon = lexicon
+        self._pieces = pieces
+        self._best = best
+        self._note = note
+
+    @cached_property
+    def phrase(self) -> Phrase:
+        known = self._lexicon.parts
+        for piece in self._pieces:
+            if piece not in known:
+                known[piece] = _part(self._lexicon, piece)
+        parts = [known[piece] for piece in self._pieces]
+        before, after = tuple(reversed(parts[: self._best])), tuple(parts[self._best + 1 :])
+        return Phrase(*_beside(after), *_beside(before), after, before, self._note)
 
 
 def _beside(parts: tuple[Part, ...]) -> tuple[int, frozenset[str]]:
@@ -258,14 +281,37 @@ def _without_braces(line: str, stands_for: Mapping[str, str]) -> Iterator[str]:
 _SIGNS = {"^": CLAUSE_START, "$": CLAUSE_END, "[": OPEN, "]": CLOSE}
 
 
+_LOOKS = (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT))
+
+
+def _anchor(lexicon: Lexicon, piece: str) -> tuple[frozenset[str], float]:
+    """All words that a piece may be, and how often one of them stands in a
+    thousand; no words where the piece may be left out, reads none, or a list
+    cannot hold them."""
+    nothing: tuple[frozenset[str], float] = (frozenset(), 0.0)
+    if not piece.replace("|", "").isalpha():
+        if piece in _SIGNS or (len(piece) > 1 and (piece[0] in "<!&" or piece[-1] == "?")):
+            return nothing
+        if len(piece) > 2 and piece[-2] == "*" and piece[-1].isdigit():
+            return nothing
+    words: set[str] = set()
+    for choice in piece.split("|"):
+        if choice == "_" or (choice[0] == "%" and len(choice) > 1) or choice == "@name":
+            return nothing
+        if choice[0] == "@":
+            words |= lexicon.classes[choice[1:]]
+        else:
+            words.add(choice)
+    return frozenset(words), lexicon.how_common(words)
+
+
 def _part(lexicon: Lexicon, piece: str) -> Part:
     if piece in _SIGNS:
         return Part(_SIGNS[piece], frozenset(), 0, 0, False)
     if piece.replace("|", "").isalpha():
-        choices = frozenset(piece.split("|"))
-        return Part(ONE, choices, 0, 1, False, (), choices, lexicon.how_common(choices))
+        return Part(ONE, frozenset(piece.split("|")), 0, 1, False)
     sort, most = ONE, 1
-    for sign, look in (("<!", NOT_PREVIOUS), ("<", PREVIOUS), ("!", NOT_NEXT), ("&", NEXT)):
+    for sign, look in _LOOKS:
         if piece.startswith(sign) and len(piece) > len(sign):
             sort, piece = look, piece[len(sign) :]
             break
@@ -285,17 +331,7 @@ def _part(lexicon: Lexicon, piece: str) -> Part:
             mask |= lexicon.mask(choice[1:])
         else:
             words.add(choice)
-    spelt = frozenset() if anything or endings or mask & NAME or sort != ONE else _spelt_out(lexicon, words, mask)
-    return Part(sort, frozenset(words), mask, most, anything, endings, spelt, lexicon.how_common(spelt))
-
-
-def _spelt_out(lexicon: Lexicon, words: set[str], mask: int) -> frozenset[str]:
-    """All words that a part may be."""
-    spelt = set(words)
-    for name, bit in lexicon.bits.items():
-        if mask & bit:
-            spelt |= lexicon.classes[name]
-    return frozenset(spelt)
+    return Part(sort, frozenset(words), mask, most, anything, endings)
 
 
 def _fits(part: Part, sentence: Sentence, place: int) -> bool:
