@@ -66,7 +66,7 @@ _STANDS_FOR = {
     "deed": "do|does|did|done|doing|@handle|@orient|%ing|hit|hits|made|make|makes|use|uses|used|perform|performs|have|has|had",
     # a part of a body that is there to be seen
     "part": """
-        my|our|his|her|their _? @body|@kit|@spatial|stance|pose|posture|grip|footwork|outline|silhouette|rhythm|moves|movement|timing|stroke|line
+        my|our|his|her|their _? @body|@kit|@spatial|stance|pose|posture|grip|footwork|outline|silhouette|rhythm|moves|movement|timing|stroke|line|tempo|setup|swing|release|finish|landing|entry|technique|form
         this|these _? @body
         @name|@role 's _? @body|@kit|@spatial|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line
     """,
@@ -942,7 +942,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
 
 
 _IDIOMS = (
-    "see fit", "the ropes", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
+    "see fit", "you the ropes", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
     "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
