@@ -247,7 +247,7 @@ def read_load(text: str) -> AskedLoad:
         return AskedLoad("band", place="strongest")
     if found := re.fullmatch(r"band up to (.+)", words):
         return AskedLoad("band", mass=read_mass(found[1]))
-    if found := re.fullmatch(r"band ([\w -]+)", words):
+    if found := re.fullmatch(r"band ([^\s;][^;]*)", words):
         return AskedLoad("band", name=found[1])
     each = words.endswith(" each")
     try:

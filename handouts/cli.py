@@ -21,7 +21,7 @@ from handouts.errors import HandoutsError
 if TYPE_CHECKING:
     import datetime
 
-    from handouts.coaching.progression import Aim
+    from handouts.coaching.standing import Aim
     from handouts.reading.schemas import FileKind
 
 

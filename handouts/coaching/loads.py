@@ -178,5 +178,10 @@ def step_up(lighter: Mass, heavier: Mass) -> Fraction:
     return Fraction(heavier.kilograms) / Fraction(lighter.kilograms) - 1
 
 
+def next_heavier(weights: Sequence[Mass], load: Mass) -> Mass | None:
+    """The next of the client's weights, None when there is none."""
+    return min((mass for mass in weights if mass.kilograms > load.kilograms), key=lambda mass: mass.kilograms, default=None)
+
+
 def _heaviness(mass: Mass) -> tuple[Decimal, str]:
     return mass.kilograms, mass.unit

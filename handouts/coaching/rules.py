@@ -25,6 +25,8 @@ _COUNTED: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "misses": ("sessions",),
         "step back": ("least", "most"),
         "break": ("days",),
+        "next band": ("sessions", "above", "per cent"),
+        "longer or farther": ("sessions", "step", "most", "per cent"),
         "warning sign": (),
         "too hard": ("effort",),
         "unknown": (),

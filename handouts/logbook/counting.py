@@ -5,11 +5,13 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from decimal import Decimal
+from typing import Literal
 
 from handouts.amounts import short_number
 from handouts.fitting.fitted import FittedGroup
 from handouts.logbook.message import Claim, Number, Proposal, Time
 from handouts.logbook.setting import DROP, UNKNOWN, Done, Setting
+from handouts.reading.log import note_of_sets
 
 MOST_REPS = 200
 """Repetitions of one set above this are refused; hard sets have 1 to 200."""
@@ -115,9 +117,13 @@ def exercise_seconds(setting: Setting, one: Done, claim: Claim) -> tuple[int | N
     seconds = _sum(setting, one, "seconds", times, MOST_SECONDS)
     walked = _sum(setting, one, "metres", metres, MOST_METRES)
     notes = [claim.note] if claim.note else []
-    for unit, total, counts in (("seconds", seconds, times), ("metres", walked, metres)):
+    units: tuple[tuple[Literal["seconds", "metres"], int | None, list[Number]], ...] = (
+        ("seconds", seconds, times),
+        ("metres", walked, metres),
+    )
+    for unit, total, counts in units:
         if total is not None and len(counts) > 1:
-            notes.append(f"{unit} in each set: {'/'.join(short_number(count.value) for count in counts)}")
+            notes.append(note_of_sets(unit, [int(count.value) for count in counts]))
     return seconds, replace(claim, metres=walked, note="; ".join(notes))
 
 

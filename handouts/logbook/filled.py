@@ -16,6 +16,7 @@ from handouts.logbook.names import Names
 from handouts.logbook.tokens import cut, with_numbers
 from handouts.logbook.words import Words, folded
 from handouts.models import Side
+from handouts.reading.log import note_of_sets
 
 
 def read_fields(fields: tuple[Filled, ...], names: Names, today: datetime.date) -> Heard:
@@ -96,11 +97,11 @@ def _read(kind: str, text: str, claim: Claim, names: Names, today: datetime.date
         return _seconds(text, claim, words)
     if kind in ("distance", "metres"):
         counts = _counts(text.removesuffix("m"), words)
-        return (
-            None
-            if counts is None or any(count.split for count in counts)
-            else replace(claim, metres=int(sum(count.value for count in counts)))
-        )
+        if counts is None or any(count.split for count in counts):
+            return None
+        walked = [int(count.value) for count in counts]
+        told = "; ".join(note for note in (claim.note, note_of_sets("metres", walked) if len(walked) > 1 else "") if note)
+        return replace(claim, metres=sum(walked), note=told)
     if kind == "rounds":
         counts = _counts(text, words)
         return None if counts is None or len(counts) != 1 else replace(claim, rounds=int(counts[0].value))

@@ -13,8 +13,8 @@ import click
 
 from handouts import carried
 from handouts.coaching import timing
-from handouts.coaching.progression import Aim
 from handouts.coaching.rules import rules
+from handouts.coaching.standing import Aim
 from handouts.errors import HandoutsError, StudioFaults
 from handouts.forms import FORMS, Look
 from handouts.making.file_names import safe_name, safe_names

@@ -14,13 +14,14 @@ from typing import Literal, TypeAlias
 
 from handouts.amounts import Dose, Mass
 from handouts.coaching.care import care_for, care_table
-from handouts.coaching.progression import Did, Goal, Standing
 from handouts.coaching.records import Lifted
+from handouts.coaching.standing import Did, Goal, Standing
 from handouts.coaching.timing import OwnPace, own_pace
 from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedExercise, FittedGroup, FittedLoad, FittedSession
 from handouts.fitting.weights import weights_to_hold
 from handouts.models import Client, ClientFacts, Exercise, LogLine, Side, Studio, Work
+from handouts.reading.log import sets_in_note
 
 SESSION = "session"
 _NO_LOAD = FittedLoad(None, None, None, "none")
@@ -204,6 +205,7 @@ def _standing(
     elif len(exercise.loads) > 1:
         stays = "it is that of the other side too"
     usual = _goal(work.usual_dose, scale) if work.usual_dose and not stays else goal
+    kind = exercise.dose.kind if exercise.dose else "reps"
     name = exercise.exercise.id
     return Standing(
         exercise=f"{name}, {load.side}" if load.side and len(exercise.loads) > 1 else name,
@@ -215,11 +217,14 @@ def _standing(
         log=log,
         goal_stays=stays,
         held=load.held != "none",
+        kind=kind,
+        band=load.band if any(band.name == load.band for band in facts.kit.bands) else "",
+        bands=facts.kit.bands,
     )
 
 
 def _goal(dose: Dose | None, scale: int) -> Goal | None:
-    return (max(1, dose.low // scale), max(1, dose.high // scale)) if dose and dose.kind == "reps" else None
+    return (max(1, dose.low // scale), max(1, dose.high // scale)) if dose else None
 
 
 def _did(
@@ -242,14 +247,14 @@ def _did(
             days.setdefault(line.date, []).append(line)
     answered = [line for line in history.lines if line.warning and line.exercise in (name, "", SESSION)]
     for day, its_lines in days.items():
-        did = _day(day, its_lines, exercise, own, scale)
+        did = _day(history, day, its_lines, exercise, own, scale)
         after_signs = all(_after(did, line) for line in answered)
-        same = after_signs and all(_same_asked(history, session, exercise, line) for line in its_lines)
-        yield replace(did, counts=same)
+        same = all(_same_asked(history, session, exercise, line) for line in its_lines)
+        yield replace(did, same=same, counts=same and after_signs)
 
 
 def _says(line: LogLine) -> bool:
-    return bool(line.reps) or line.weight is not None
+    return bool(line.reps) or line.weight is not None or line.seconds is not None or line.metres is not None
 
 
 def _after(did: Did, sign: LogLine) -> bool:
@@ -257,15 +262,40 @@ def _after(did: Did, sign: LogLine) -> bool:
     return sign.date is None or did.day > sign.date
 
 
-def _day(day: datetime.date, lines: Sequence[LogLine], exercise: FittedExercise, own: Side | None, scale: int) -> Did:
+def _day(
+    history: History, day: datetime.date, lines: Sequence[LogLine], exercise: FittedExercise, own: Side | None, scale: int
+) -> Did:
     by_side: dict[Side | None, LogLine] = {line.side: line for line in lines}
     skipped = any(line.reps == (0,) for line in lines)
     told = own is None or own in by_side
     if own is None and len(exercise.sides) == 2 and None not in by_side:
         told = {"left", "right"} <= set(by_side)
     loads = {line.weight for line in lines}
-    reps = [tuple(count // scale for count in line.reps) for line in lines if line.reps]
+    counts = [_counts(history, line, exercise.dose) for line in lines]
+    reps = [tuple(count // scale for count in sets) for sets in counts if sets]
+    if exercise.dose is not None and exercise.dose.kind != "reps" and len(reps) < len(counts):
+        reps = []
     return Did(day, _one(loads), () if skipped else _fewer(reps), max(line.line for line in lines), told)
+
+
+def _counts(history: History, line: LogLine, dose: Dose | None) -> tuple[int, ...]:
+    """Repetitions of each set, or its seconds or metres; () where they are not known.
+
+    A line has the sum of all seconds or metres alone, and its note the sets.
+    Without a note a sum that is too little for every set may be that of one
+    set, which is unknown and no miss.
+    """
+    if dose is None or dose.kind == "reps":
+        return line.reps
+    total = line.seconds if dose.kind == "time" else line.metres
+    told = sets_in_note(line.note, "seconds" if dose.kind == "time" else "metres")
+    found = exercise_in(session_of(history, line), line.exercise)
+    sets = max(1, found[0].rounds) if found else 1
+    if total is None or (told and sum(told) != total):
+        return ()
+    if told:
+        return told if len(told) >= sets else ()
+    return (total // sets,) if total >= sets * dose.low else ()
 
 
 def _one(loads: set[Mass | None]) -> Mass | None:
@@ -290,5 +320,5 @@ def _same_asked(history: History, session: FittedSession, exercise: FittedExerci
 
 
 def _asked(exercise: FittedExercise) -> tuple[object, ...]:
-    loads = tuple((load.side, load.mass, load.held) for load in exercise.loads)
+    loads = tuple((load.side, load.mass, load.held, load.band) for load in exercise.loads)
     return exercise.option, exercise.dose, exercise.effort, exercise.tempo, exercise.position, loads

@@ -19,8 +19,9 @@ from typing import Any, TypeAlias, TypeVar
 from handouts.amounts import AskedLoad, Dose
 from handouts.coaching import timing
 from handouts.coaching.care import hold_of
-from handouts.coaching.progression import Aim, Goal, Proposal, propose
+from handouts.coaching.progression import propose
 from handouts.coaching.rules import number
+from handouts.coaching.standing import Aim, Goal, Proposal, Standing
 from handouts.coaching.timing import OwnPace
 from handouts.errors import HandoutsError
 from handouts.fitting.fit import fit
@@ -226,7 +227,9 @@ def _wanted(
             continue
         proposal = propose(placed.standing, aim, day, nothing_harder)
         change = _change(placed, proposal, session)
-        if change is None and placed.standing.held:
+        standing = placed.standing
+        told = standing.held or standing.band or standing.kind != "reps" or (aim != "hold" and proposal.rule in _BACK)
+        if change is None and told:
             kept.append(Kept(placed.standing.exercise, proposal.why, proposal.rule))
         elif change is not None:
             changes.append(change)
@@ -276,10 +279,13 @@ def _change(placed: Placed, proposal: Proposal, session: FittedSession) -> Chang
     if proposal.load is not None and proposal.load != standing.load:
         load = (placed.exercise.exercise.id, _load(placed, proposal))
         what.append(f"{proposal.load} in place of {standing.load or 'none'}")
+    if proposal.band:
+        load = (placed.exercise.exercise.id, AskedLoad("band", name=proposal.band))
+        what.append(f"band '{proposal.band}' in place of '{standing.band}'")
     if proposal.goal is not None and proposal.goal != standing.goal and not standing.goal_stays:
         edits = tuple(_dose_edits(placed, proposal.goal, session))
         if edits:
-            what.append(f"{_reps(proposal.goal)} repetitions in place of {_reps(standing.goal)}")
+            what.append(_goals(standing, proposal.goal))
     if not what:
         return None
     return Change(
@@ -291,12 +297,19 @@ def _change(placed: Placed, proposal: Proposal, session: FittedSession) -> Chang
         load,
         edits,
         harder=proposal.harder,
-        always=proposal.rule in ("break", "misses"),
+        always=proposal.rule in _BACK,
     )
 
 
-def _reps(goal: Goal | None) -> str:
-    return "no" if goal is None else f"{goal[0]} to {goal[1]}" if goal[0] != goal[1] else str(goal[0])
+_BACK = ("break", "misses")
+"""Rules whose changes are always made, and always told."""
+
+
+def _goals(standing: Standing, goal: Goal) -> str:
+    """ "12 to 16 repetitions in place of 10", "35 s in place of 30 s"."""
+    unit = " repetitions" if standing.kind == "reps" else ""
+    before = standing.told(standing.goal) if standing.goal else "no"
+    return f"{standing.told(goal)}{unit} in place of {before}"
 
 
 def _load(placed: Placed, proposal: Proposal) -> OneOrTwoSided:
@@ -326,9 +339,10 @@ def _dose_edits(placed: Placed, goal: Goal, session: FittedSession) -> Iterator[
 
 
 def told_dose(dose: Dose) -> str:
-    """A dose in repetitions as a file has it."""
+    """A dose as a file has it."""
     count = str(dose.low) if dose.low == dose.high else f"{dose.low}-{dose.high}"
-    return f"{count} reps{' ' if dose.counted else ''}{dose.counted}"
+    unit = {"reps": "reps", "time": "s", "distance": "m"}[dose.kind]
+    return f"{count} {unit}{' ' if dose.counted else ''}{dose.counted}"
 
 
 _ROUNDS = {"straight sets": "sets", "superset": "rounds", "circuit": "rounds", "intervals": "rounds"}
@@ -489,11 +503,13 @@ def _ids(structure: Structure) -> str:
 
 
 def _met(change: Change, session: FittedSession) -> bool:
-    """Whether the weight that a change asks for is the one on the sheet."""
+    """Whether the weight or the band that a change asks for is the one on the sheet."""
     assert change.load is not None
-    name = change.load[0]
+    name, new = change.load
     for group in session.groups:
         for exercise in group.exercises:
+            if exercise.exercise.id == name and isinstance(new, AskedLoad) and new.kind == "band":
+                return all(load.band == new.name for load in exercise.loads)
             if exercise.exercise.id == name:
                 return all(
                     load.asked is None or load.asked.mass is None or load.mass == load.asked.mass for load in exercise.loads

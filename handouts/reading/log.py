@@ -10,9 +10,9 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import TypeVar
+from typing import Literal, TypeVar
 
 from handouts import amounts
 from handouts.amounts import quoted
@@ -26,7 +26,20 @@ COLUMNS = ("date", "plan", "version", "exercise", "side", "weight", "reps", "tim
 LATER_COLUMNS = ("metres", "rounds", "warning", "answer", "corrected")
 """Columns that stand behind these in newer files; an older file has none of them."""
 
+_EACH_SET = re.compile(r"(?:^|; )(seconds|metres) in each set: (\d{1,4}(?:/\d{1,4})*)(?:;|$)")
+
 Cell = TypeVar("Cell")
+
+
+def note_of_sets(unit: Literal["seconds", "metres"], sets: Sequence[int]) -> str:
+    """What a note says of the sets of a hold or a carry, whose line has their sum."""
+    return f"{unit} in each set: {'/'.join(map(str, sets))}"
+
+
+def sets_in_note(note: str, unit: Literal["seconds", "metres"]) -> tuple[int, ...]:
+    """The sets that a note tells of; () where it tells of none."""
+    found = [sets for its, sets in _EACH_SET.findall(note) if its == unit]
+    return tuple(int(count) for count in found[-1].split("/")) if found else ()
 
 
 def read_log(path: Path, shown: str) -> tuple[LogLine, ...]:

@@ -15,19 +15,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handouts.amounts import Mass, read_mass
-from handouts.coaching.loads import step_up
-from handouts.coaching.progression import (
-    AIMS,
-    Did,
-    Standing,
-    next_heavier,
-    propose,
-    reps_allowed,
-    reps_needed,
-    stepped_back,
-    usual_bottom,
-)
+from handouts.coaching.loads import next_heavier, step_up
+from handouts.coaching.progression import propose, reps_allowed, reps_needed, stepped_back, usual_bottom
 from handouts.coaching.rules import number, read_rules, rules
+from handouts.coaching.standing import AIMS, Did, Standing
 from handouts.errors import StudioFaults
 
 GYM_KG = tuple(read_mass(f"{kg} kg") for kg in (*range(1, 11), 12, 14, 16, 18, 20, "22.5", 25))

@@ -28,7 +28,7 @@ from statistics import median, quantiles
 
 from handouts import carried
 from handouts.amounts import Mass
-from handouts.coaching.progression import Aim
+from handouts.coaching.standing import Aim
 from handouts.fitting.fit import fit
 from handouts.fitting.fitted import FittedSession
 from handouts.logbook.message import Known, Message, PlanVersion
