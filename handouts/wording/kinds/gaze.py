@@ -143,6 +143,12 @@ def _look(words: list[str], place: int) -> Span | None:
         and not _landmark(words, reach + 1)
     ):
         return None
+    if way == "from" and "to" in words[reach + 2 : reach + 5] and _at(words, reach + 1) in _FROM_HERE | _BODY:
+        return _start(words, place), words.index("to", reach) + 2
+    if way == "into" and _at(words, reach + 1) == "space":
+        return _start(words, place), reach + 2
+    if way == "over" and any(other in ("crowd", "audience", "heads", "stalls") for other in words[reach + 1 : reach + 4]):
+        return _start(words, place), _aimed(words, reach + 1) or reach + 1
     if way in _REACHES:  # "look two metres in front", "gaze about a foot ahead", "look well ahead"
         for far in range(reach + 1, min(reach + 7, len(words))):
             if words[far] in PAUSES:
@@ -271,9 +277,11 @@ def _start(words: list[str], place: int) -> int:
 
 def _barred(words: list[str], start: int) -> bool:
     """Whether what is looked at is there to learn from, to copy or to check."""
-    for word in words[start : start + 5]:
+    for reach, word in enumerate(words[start : start + 5], start):
         if word in PAUSES:
             return False
+        if word == "next" and _at(words, reach + 1) in _COMES_NEXT:
+            continue
         if word in eyes.OTHERS or (word in _PEOPLE and word not in ("partner", "opponent", "buddy")):
             return True
         if word not in _SMALL and word not in _BODY and word not in _SURFACES:
@@ -291,7 +299,8 @@ def _aimed(words: list[str], start: int) -> int:
         if (word in _PEOPLE and word not in ("partner", "opponent", "buddy")) or (
             word in eyes.OTHERS
             and not (
-                word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES
+                (word == "next" and _at(words, reach + 1) in _COMES_NEXT)
+                or (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES)
             )
         ):
             return 0
@@ -304,9 +313,11 @@ def _aimed(words: list[str], start: int) -> int:
 
 
 def _landmark(words: list[str], start: int) -> bool:
-    for word in words[start : start + 5]:
+    for reach, word in enumerate(words[start : start + 5], start):
         if word in PAUSES or word in ("and", "or", "but", "then"):
             return False
+        if word == "next" and _at(words, reach + 1) in _COMES_NEXT:
+            continue
         if word in eyes.OTHERS or word in _PEOPLE:
             return False
         if word in _BODY or word in _SURFACES or word in _KIT or word in eyes.TARGETS or word in eyes.FAR_THINGS:
@@ -335,6 +346,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
     first = place
     if _at(words, place - 1) in _OWNERS:
         first -= 1
+        while _at(words, first - 1) in ("just", "only") and _at(words, first - 2) == "with":
+            first -= 1
         if _at(words, first - 1) in ("of", "both"):
             first -= 1
     elif word == "eye" and _at(words, place + 1) == "line":
@@ -441,6 +454,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return None
     if word == "eyes" and first == place and after == "right":
         return start, reach + 1
+    if aiming and after in ("side", "from", "between"):
+        return start, reach + 1
     if after == "anywhere" and _at(words, reach + 1) in ("but", "except"):
         return start, _aimed(words, reach + 2) or reach + 1
     if after == "about" and (aiming or words[reach - 1] in ("is", "are", "be")) and _at(words, reach + 1) in en.LEXICON.classes["number"]:
@@ -510,6 +525,9 @@ _STAND_STILL = _words("clock mirror mirrors screen display monitor tv telly refl
 _SET_BY_IT = _words("head neck chin nose")
 _ROUTES = _words("bend turn corner apex bar ring hoop rings")
 """What one looks through or round on the way."""
+_FROM_HERE = _words("one side left right top corner wall")
+_COMES_NEXT = _words("jump fence gate obstacle buoy barrier hold stair rung corner bend cone marker post door hurdle flag tree")
+"""What one heads for after this one, and not a week or a block of weeks."""
 _WORN = _words("collar belt badge shirt visor helmet tie")
 _SEARCHES = _words(
     "see check find search read look smile feel breathe do say speak work move start stay sit lie stand with"
@@ -528,12 +546,17 @@ def _sight(words: list[str], place: int) -> Span | None:
         return place - 2, place + 1
     if _at(words, place + 1) in ("line", "lines"):
         return (place - 1 if _at(words, place - 1) in _OWNERS else place), place + 2
+    if _at(words, place - 1) in ("lose", "losing", "loses") and _at(words, place + 1) == "of":
+        held = any(word in eyes.TARGETS or word in eyes.FOLLOWED for word in words[place + 2 : place + 5])
+        return (place - 1, place + 2) if held and "i" not in words[max(0, place - 3) : place] else None
     if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
 
 
 def _eye(words: list[str], place: int) -> Span | None:
+    if _at(words, place + 1) == "on" and _at(words, place - 1) in ("and", ",", "with", "one") and _landmark(words, place + 2):
+        return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place) or _admire(words, place)
 
 

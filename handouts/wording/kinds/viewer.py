@@ -70,7 +70,7 @@ _PHRASES = Phrases(
     _STANDS_FOR,
     toward="""
         [ {aim} {watcher} ]
-        {moving} _*2 [ to|at|past|by|round|around|behind|beside|alongside|across|over|near|before|toward|towards|through me|us ]
+        {moving} _*4 [ to|at|past|by|round|around|behind|beside|alongside|across|over|near|before|toward|towards|through me|us ]
         come|go|comes _*2 [ past|by|round|around|behind|beside|alongside|toward|towards me|us ]
         stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ beside|alongside|behind|before me|us ]
         stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ next|close|near|nearest to me|us ]
@@ -121,6 +121,24 @@ _PHRASES = Phrases(
         [ looking|looked down|up|straight on|at|upon you|me ]
         step|walk|move|come|drift|roll|lean|slide|shuffle|run _*2 [ out|off of? camera|shot|frame|screen|lens ]
         @orient|face|facing [ down|up|centre|center|front|off stage ]
+        [ on|to|at|toward|towards|from sister|matron|nurse|coach|teacher|instructor|camera|judges|umpire|referee 's? side ]
+        [ toward|towards|facing|nearest|closest|beside|opposite to? the|your nurse|doctor|carer|midwife|consultant|surgeon|porter|examiner ]
+        [ away|further|furthest from the|your nurse|doctor|carer|midwife|consultant|surgeon|porter|examiner ]
+        is|'s|are [ next|close|closest|nearest|near|nearer to? me|us ]
+        hit|serve|jab|play|send|pass|kick|punch|drive|throw|bowl|volley|tap|roll|slip|aim|cross|hook|toss|lob|chip|swing|turn|point _*4 [ at|to|toward|towards|off|past my _? @body|glove|gloves|pad|pads|forehand|backhand|stumps|bat|racket|mitt|shield ]
+        so|for the folks|people|viewers|ones|those|lot|others _*3 [ can|to|get|gets|could see|watch|a ] &look|view|,|.|it|you|how|your|the|what
+        [ i am mirrored|flipped|reversed|mirroring|back-to-front ]
+        [ i am back to front ]
+        [ it|this|everything|screen|video|picture|image|feed|view is|'s mirrored|flipped|reversed ]
+        [ mirror|mirrored|flipped view|mode|video|image ]
+        [ as the|your|our @camera|audience|class|judges|viewers|crowd see|sees|view|views|watch|watches ]
+        ^ [ from the|out audience|judges|house|stalls|crowd|front ] , it|you|your|the !last|foot|pad
+        [ from where the|your judges|audience|class|camera|coach|teacher|viewers|crowd _ ]
+        turn|face|smile|open|rotate|twist|angle|cheat|pose|turned|hold _*4 [ for the|your judges|audience|camera|cameras|viewer|viewers|crowd|panel ]
+        ^ [ for the|your judges|audience|camera|cameras|viewer|viewers|crowd|panel ] ,
+        [ give|offer|show|sell|throw|feed|flash|serve the|your|our judges|audience|crowd|stalls|gallery|house|panel ] a|your|some|that|both|one
+        [ judges|judge's|audience|camera|upstage|downstage|offstage|onstage|screen side? ] arm|leg|hand|foot|knee|hip|shoulder|elbow|heel|ear|side
+        [ offstage|onstage|frontstage|house-left|house-right ]
         the|your one|leg|arm|hand|foot|side|knee|hip|elbow|shoulder [ i can|cannot|could not? see|reach ]
         [ face|faces|facing {watcher} ]
         turn|turns|turned|turning|rotate|twist|point|aim|angle|tilt|tip|lean|roll|step|open|pivot|swivel|swing|reach|present|direct|drop|fold|bow|slide|shuffle|walk|run|lunge|move|sidestep|travel|show|lift|press|push|kick|sweep|extend|lie|sit|stand|kneel _*4 [ towards|toward|to {watcher} ]
@@ -287,6 +305,8 @@ def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
     if inside == ["at", "me"] and before == "back":
         return True
     if {"doctor", "nurse", "therapist", "physio", "coach", "trainer"} & set(inside) and {"help", "advice", "support", "questions"} & set(words[last : last + 4]):
+        return True
+    if inside[0] == "where" and after == "at" and words[last + 1 : last + 2] in ([], ["."], [","]):
         return True
     if after == "of" and _NO_PLACE & set(words[last : last + 4]):
         return True

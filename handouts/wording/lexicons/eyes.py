@@ -22,7 +22,7 @@ LEADS = words(
 
 AIMS = words(
     verbs(
-        "maintain soften fix set keep lift raise drop lower turn cast send train point take move bring direct aim shift sweep rest hold lock pin focus glue park"
+        "jump hold maintain soften fix set keep lift raise drop lower turn cast send train point take move bring direct aim shift sweep rest hold lock pin focus glue park"
         " plant steady swing slide draw trace level land place put anchor run throw fasten settle return pull tip lead guide trail tilt let lose"
         " flick dart nail wander carry rivet concentrate stick leave"
     )
@@ -63,7 +63,7 @@ TARGETS = words(
     nouns(
         "spot point mark wall ceiling floor horizon sky tree lamp light lampshade picture-rail door window corner something object candle flame dot crack"
         " knot tile brick leaf post star cloud roof rafter beam balcony fence skyline skirting skirting-board thumb thumbnail fingertip finger"
-        " doorknob door-handle doorhandle knob light-switch keyhole letterbox chimney steeple spire buoy lighthouse headland shore shoreline hilltop"
+        " jump fence gate barrier obstacle jetty doorknob door-handle doorhandle knob light-switch keyhole letterbox chimney steeple spire buoy lighthouse headland shore shoreline hilltop"
         " summit treetop treeline rooftop lamppost flag hoop basket backboard crossbar bullseye dartboard vase painting calendar plant doorframe doorway"
         " thing target scoreboard stage goalpost sign pole mast hill skylight ground mat distance middle-distance"
     )
