@@ -1,8 +1,10 @@
 """Workers: this process, several processes, a Dask cluster; deaths cost one retry or one sheet."""
 
+import datetime
 import json
 import multiprocessing
 import os
+import shutil
 import signal
 import subprocess
 import sys
@@ -15,6 +17,7 @@ import pytest
 from handouts.forms import Look
 from handouts.handout import Handout, Paragraph, Text
 from handouts.making import workers as module
+from handouts.making.make import Asked, NothingAsked, make
 from handouts.making.workers import Cluster, ClusterMissing, InThisProcess, Processes, Task, workers_for
 from handouts.models import ScreenForm
 
@@ -58,6 +61,26 @@ def test_processes_give_the_same_in_order():
     single = dict(InThisProcess().run(steps(20)))
     for number, result in results:
         assert (result and result.rendered) == (single[number] and single[number].rendered)
+
+
+def test_a_process_that_was_started_early_makes_the_sheets():
+    workers = Processes(2)
+    try:
+        workers.get_ready()
+        [early] = multiprocessing.active_children()
+        results = list(workers.run(iter([(number, task(number)) for number in range(3)])))
+        assert early in multiprocessing.active_children()
+    finally:
+        workers.close()
+    assert all(result.rendered for _, result in results)
+
+
+def test_a_run_that_fails_leaves_no_early_process_behind(tmp_path):
+    shutil.copytree(ROOT / "handouts" / "starter_studio", tmp_path / "studio")
+    asked = Asked(tmp_path / "studio", tmp_path / "out", datetime.date(2029, 1, 1), names=("nobody",), jobs=2)
+    with pytest.raises(NothingAsked):
+        list(make(asked))
+    assert not multiprocessing.active_children()
 
 
 def test_a_form_that_cannot_be_made_is_a_failure_not_an_error():
@@ -151,7 +174,7 @@ def test_only_a_few_steps_are_on_their_way_at_once():
         next(workers.run(many()))
     finally:
         workers.close()
-    assert len(pulled) <= 10
+    assert len(pulled) <= 2 * module._AHEAD + 2
 
 
 def test_a_fault_of_the_program_costs_one_sheet_and_shows_itself(capfd):
