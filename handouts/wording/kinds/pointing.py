@@ -27,7 +27,7 @@ _FITTINGS = (
 _STANDS_FOR = {
     "outdoors": _OUTDOORS,
     "fitting": _FITTINGS,
-    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|than|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even|top|ower|oot|doon|roond",
+    "about": "about|roughly|approximately|around|only|just|almost|exactly|precisely|to|at|by|until|till|right|no|maybe|say|up|down|out|nearly|in|on|from|over|round|off|back|across|than|somewhere|anywhere|along|past|through|under|into|between|near|toward|towards|all|way|even|top|below|above|beyond|onto|underneath|beneath|behind|ower|oot|doon|roond",
 }
 
 _PHRASES = Phrases(
@@ -51,12 +51,12 @@ _PHRASES = Phrases(
         [ the spot|place|point|bit|part|area under|beneath|by my|this finger|fingers|thumb|hand|palm ]
         [ where|wherever my|the finger|fingers|hand|thumb|palm|toe|foot|stick|pointer|cone|x is|are|'s|was|goes|sits|lands|lies|now ]
         [ the|this|that|a bit|part|spot|dent|place|bone|edge|hole|notch|point|one|area|muscle i am|have|'ve|just? %ing|got ]
-        [ thus far ] from|,|.|off
+        [ thus far ] from|off|apart
         [ thataways|thisaways|there-ish|here-ish ]
         [ round|around about so ]
         a _? of [ so much ]
         [ in|inside|within|to|along|on this|that strip|channel|range|patch|band|box|square|circle|lane|slot|window|corridor ] !of|and
-        as far as [ those|that|these _ ]
+        as far as [ those|that|these !goes|is|was|will|can|may|went _ ]
         [ the one , there ]
         tap|touch|lift|push|press|squeeze|grab|rub|pinch|bend|pull|raise|lower|straighten|relax|tighten [ this|that ] ,|.|up|down|with|then|in|out|first|only|and
         reach|rest|push|lean|press|tap|brace|pull|rub|line|step for|against|on|at|onto|towards|over|up*2 [ this|that|these|those ] ,|.|with|and|then|$
@@ -68,7 +68,7 @@ _PHRASES = Phrases(
         where [ that|this is ]
         between [ this|that and that|this ]
         : [ there|here ] $
-        [ this|that way round|about ]
+        [ this|that way round|about ] !it|that|things
         [ yon|yonder _ ]
         [ that-a-way|this-a-way|hitherward|hitherwards|thitherward ]
         [ in yon|yonder direction ]
@@ -76,7 +76,23 @@ _PHRASES = Phrases(
         [ the spot|place|line|mark|bit|point|crease my _ is on|at|in ]
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
-        [ this one ] , not
+        [ this|that one ] , not
+        lower|higher|wider|deeper|closer|nearer|further|farther|apart|narrower|bigger|past than [ that|this|these ] ,|.|and|please|$
+        angle|height|width|distance|gap|depth|level|bend|stance|grip|step|length|size|spacing|spread|tilt _*4 is|'s|be|are [ about|around|roughly|just|only this|that|so ] ,|.|$
+        by [ about|around|roughly this|that ] ,|.|$
+        level|line|flush|parallel|even with|to [ this|that|these|those ] ,|.|and|$
+        line|match _*3 with [ this|that|these|those ] ,|.|and|$
+        [ this|that is|'s about? how @dim apart? ] to|you should|need|want|must|to|need
+        @body|@kit|point|spot|scar|incision|wound|pull|stretch|pivot|weight|pain|ache|burn is|are|'s|goes|go|sits|sit|starts|start|ends|stops|stop|belongs|lands|finishes|comes|enters|exits|rests [ just|right|about? here ] ,|.|;|!|?
+        goes|enters|lands|stops|sits|starts|ends .|,|—|: [ here|there ] .|!
+        it , [ there ] .|!
+        [ down|up|over|across|in|out|left|right a bit|touch|tad|little|smidge there|here ]
+        stay|keep|stand|wait|stop on? [ this side ] of
+        cut|fold|trim|tie _*4 [ this|that long ]
+        to|at {about}? [ this|that thickness|spacing|steepness|tilt|slant|bend|spread|tightness|tension ]
+        [ in|into|on|onto|to|through|by the {fitting} there|here ]
+        @kit|@room|@surface|toilets|toilet|showers|lockers|changing|exit is|are|'s [ that|this way ] $|,|.
+        this @body _*2 over|under|across|behind|onto|to [ that one ]
         _ ,? not [ that|this one ] $|,
         ^ take|grab|hold [ these|those ] $
         you|@body are|is|'s [ here ] ;|and|but|, i|it|you
@@ -117,7 +133,7 @@ _PHRASES = Phrases(
         hop|hops|step|steps|jump|jumps|leap|skip|climb|crawl|weave|duck|run|jog|walk|swim|sprint|cycle|roll|reach|lean|pass over|under|to|round|around|past|behind|onto|off|through|from|between [ this|that one ]
         hop|step|jump|leap|skip|climb|crawl|weave|duck|run|jog|walk|swim over|under|to|round|around|past|behind|onto|off|through this one _*3 ,? then|and [ that one ]
         turn|face|point|move|jog|run|walk _*3 that|this _ , then to [ this|that one ]
-        [ thus @dim ]
+        [ thus wide|high|low|deep|big|narrow|thick|close ]
         [ thon|yon _ ]
         [ them|this|these here|there ] @kit|@room|@body
         [ them @kit|@room over? there ]
@@ -163,6 +179,7 @@ _PHRASES = Phrases(
         [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib ]
     """,
     limb="""
+        ^ [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|elbows|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|heel ] leads|lead|goes|go|stays|stay|does|do|works|work|moves|move|drops|lifts|turns|comes|takes|points|presses|bends|rests
         let [ this shoulder|hip|knee|elbow|arm|leg|side|heel|hand|wrist|foot ] drop|hang|sink|fall|go|rest|float|bend|lead|lift|rise|come
         [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|knuckle|knob|heel ]
     """,
@@ -170,8 +187,14 @@ _PHRASES = Phrases(
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across|off|onto|into|use|grab|take|touch|fetch|hit|reach [ this|that|these|those _? @room ]
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across [ that|those _? @surface|@kit ] !with|and
         face|facing|faces|hit|touch|reach [ that|those _? @room ]
+        aim|head|make|run|go|sprint|walk|jog|swim|point|mark|target|marker for|at|is|'s [ that|those _? @room ]
+        mark|target|goal|marker|landmark|turning is|'s [ that|those _? {outdoors} ]
         to|for|at|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across|through|near|up|down|along|into|opposite|follow|following|climb|cross|pass|circle|as [ that|those _? {outdoors} ]
         up|down|along|follow|following|climb|cross|through [ this _? path|track|trail|lane|road|street|hill|slope|bank|corridor|stairs|steps|ramp|door|doorway ]
+    """,
+    pronoun="""
+        sit|stand|step|hang|climb|kneel|lie|lean|rest|place|put|keep|lay|press|brace|hook|balance|perch|hop|roll|sits|stands|hold _*3 on|onto|off|upon|under|against|beside|behind|over [ this|that|these|those ] ,|.|and|with|then|for|while|;|or|$
+        hold|hang|grab|cling on to|onto [ this|that|these|those ] ,|.|and|with|then|while|;|or|$
     """,
     fitting="""
         push|pull|press|grab|turn|twist|flick|undo|loosen|tighten|squeeze|lift|lower|slide|unhook|unclip|hold|use|take|into|in|onto|on|through|over|round|to|from|at [ this|that|these|those _? {fitting} ]
@@ -201,6 +224,7 @@ _ABSTRACT = frozenset(
 )
 _SPACE = frozenset(
     "over up down out in round around about roughly approximately somewhere anywhere just right along through across under past to"
+    " toward towards into near between below above beyond onto underneath beneath behind"
     " exactly precisely only almost near off".split()
 )
 _NOT_SPACE_HERE = frozenset("be been being get gets getting got hang hanging nearly almost not you i we they he she 's are is am was".split())
@@ -255,7 +279,12 @@ def _said_next(sentence: Sentence, first: int, last: int) -> bool:
 def _strong(sentence: Sentence, first: int, last: int) -> bool:
     """Whether the words are no talk of what the speaker can or did: "I can't lift that much"."""
     words = sentence.words
-    return not (words[last - 1] in ("much", "far", "high", "low", "deep", "long") and _speaks_of_self(sentence, first) and {"can", "could", "did", "do", "used", "went"} & set(words[:first]))
+    if words[last - 1] not in ("much", "far", "high", "low", "deep", "long"):
+        return True
+    said = set(words[:first])
+    if {"he", "she", "they", "never", "nobody"} & said and "you" not in said:
+        return False
+    return not (_speaks_of_self(sentence, first) and {"can", "could", "did", "do", "used", "went"} & said)
 
 
 def _place(sentence: Sentence, first: int, last: int) -> bool:
@@ -352,7 +381,11 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     words, classes = sentence.words, sentence.classes
     before = words[first - 1] if first else ""
     after = words[last : last + 3]
-    if before in _CROWD or before in _LIVES:
+    if before in _CROWD or before in _LIVES or after[:2] == ["is", "where"] or words[first : first + 2] == ["somewhere", "out"]:
+        return True
+    if after and after[0] in ("in", "at", "on", "near") and last + 1 < len(words) and classes[last + 1] & LEXICON.bits["name"]:
+        return True
+    if after in (["in", "the", "top"], ["with", "the", "best"], ["with", "the", "greats"]):
         return True
     if words[last - 1] == "there" and words[last - 2] == "out" and _WEATHER & set(after):
         return True
@@ -374,6 +407,9 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
         return bool(told) and not any(word.endswith("ing") or word in ("too", "not", "all", "still", "way", "right", "up", "down") for word in told) and not any(
             classes[place] & LEXICON.mask("body", "handle", "orient", "dim") for place in range(clause + 2, first)
         )
+    bodiless = not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first])
+    if bodiless and (said[:1] in (["they"], ["he"], ["she"]) or (said[:1] == ["there"] and words[last - 2] == "out")):
+        return True
     if "i" in said and not {"you", "your", "want", "'d", "would", "will"} & set(said):
         return not any(bits & LEXICON.mask("handle") for bits in classes[clause:first]) or bool({"have", "was", "had", "usually", "often", "always", "used"} & set(said))
     return False
@@ -395,7 +431,7 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     dim = words[last - 1] if words[last - 1] != "apart" else words[last - 2]
     this = "this" in words[first:last]
     before = words[first - 1] if first else "."
-    if dim == "far" and (before in ("come", "came", "gone", "got", "made", "been", "not") or "is" in words[max(0, first - 2) : first]):
+    if dim == "far" and ((before in ("come", "came", "gone", "got", "made", "been") and {"have", "has", "had", "having", "i", "we"} & set(words[:first])) or before == "not" or "is" in words[max(0, first - 2) : first]):
         return False
     if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
         return False
@@ -435,6 +471,8 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
     before = words[first - 1] if first else "."
     after = words[last] if last < len(words) else "."
     if words[last - 1] == "way" and words[first] == "in" and last - first == 3:
+        return False
+    if after == "about" or before == "went":
         return False
     if after == "," and _DIRECTIONS & set(words[last + 1 : last + 4]):
         return False
@@ -480,6 +518,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
     if not first and noun in ("point", "end", "stage", "extent", "degree", "effect"):
+        return False
+    if {"for", "of", "in", "to", "on", "is", "was", "and", "one", "as"} & set(words[this:last]):
         return False
     if {"no", "any", "every", "each", "neither", "either", "same"} & set(words[this:last]) or after == "first":
         return False
@@ -531,6 +571,8 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "that chair stand"
     if noun.rstrip("s") in ("side", "line", "end", "step", "station", "bar", "block", "machine", "mat"):
         return noun.rstrip("s") in ("end", "line", "side", "mat", "block", "bar") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from", "behind", "past")
+    if first + 2 < last and (_said(sentence, sentence.words[last - 2]) or sentence.words[last - 2] in sentence.words[:first]):
+        return False
     return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
 
 
@@ -546,7 +588,19 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     if known & set(sentence.earlier) or known & set(words[:first]):
         return False
     after = words[last] if last < len(words) else "."
-    return words[first - 1] == "let" or after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward")
+    return words[first - 1] == "let" or after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward", "over", "across", "under", "behind", "through") or after in _LIMB_VERBS
+
+
+_LIMB_VERBS = frozenset("leads lead goes go stays stay does do works work moves move drops lifts turns comes takes points presses bends rests".split())
+
+
+def _pronoun(sentence: Sentence, first: int, last: int) -> bool:
+    """ "step up onto this", where no thing was spoken of."""
+    words, classes = sentence.words, sentence.classes
+    thing = LEXICON.mask("kit", "surface", "room")
+    if any(bits & thing for bits in classes[:first]):
+        return False
+    return words[first] in ("this", "these") or not any(LEXICON.of(word) & thing for word in sentence.earlier)
 
 
 def _fitting(sentence: Sentence, first: int, last: int) -> bool:
@@ -585,7 +639,7 @@ def _so_size(sentence: Sentence, first: int, last: int) -> bool:
     return words[first] != "so" or words[first - 1] == "," or bool(classes[first - 1] & LEXICON.mask("body", "kit", "handle")) or words[first - 1] in ("it", "them", "gap")
 
 
-_TESTS = {"fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
+_TESTS = {"pronoun": _pronoun, "fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
 _KIT = LEXICON.bits["kit"]
