@@ -98,17 +98,24 @@ def make(
     Exit status: 0 all made; 1 made, but something needs your eye; 2 a fault
     in a file, so that nothing was made for at least one client.
     """
-    from handouts.making import Asked
+    from contextlib import closing
+
     from handouts.making.opening import point_out_open
-    from handouts.making.report import tell
+    from handouts.making.workers import workers_for
 
     chosen = _forms(forms)
     try:
         folder = _studio(studio)
         for line in point_out_open(folder):
             click.echo(line, err=True)
-        asked = Asked(folder, out or folder / "out", _today(), names, chosen, afresh, jobs, cluster)
-        status = tell(asked, report, quiet, why)
+        with closing(workers_for(jobs, cluster)) as workers:
+            # Other processes start while this one still loads what it needs.
+            workers.get_ready()
+            from handouts.making import Asked
+            from handouts.making.report import tell
+
+            asked = Asked(folder, out or folder / "out", _today(), names, chosen, afresh)
+            status = tell(asked, workers, report, quiet, why)
     except (HandoutsError, OSError) as problem:
         _stop(_told(problem))
     sys.exit(status)

@@ -24,7 +24,7 @@ from handouts.handout import SheetKind
 from handouts.making.file_names import safe_name, safe_names
 from handouts.making.fingerprints import Record, fingerprint, folder_fingerprint
 from handouts.making.lock import only_run
-from handouts.making.workers import Result, Task, workers_for
+from handouts.making.workers import Result, Task, Workers
 from handouts.making.writing import write_whole
 from handouts.models import Client, Forms, Plan, Studio
 from handouts.reading.faults import instead_of
@@ -40,8 +40,6 @@ class Asked:
     forms: names of forms; empty for those that each client's file names.
     today: for review dates; it is never printed.
     afresh: make everything, whatever the fingerprints say.
-    jobs: processes; None for as many as the machine has cores.
-    cluster: address of a Dask scheduler, or None.
     """
 
     folder: Path
@@ -50,8 +48,6 @@ class Asked:
     names: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
     afresh: bool = False
-    jobs: int | None = None
-    cluster: str | None = None
 
 
 @dataclass(frozen=True)
@@ -165,26 +161,21 @@ class _EndOfClient:
     stopped: tuple[str, ...]
 
 
-def make(asked: Asked, say: Callable[[str], None] = lambda line: None) -> Iterator[Made | Outcome]:
+def make(asked: Asked, workers: Workers, say: Callable[[str], None] = lambda line: None) -> Iterator[Made | Outcome]:
     """Make the handouts of a studio folder, telling each file as it is made.
 
+    workers: who makes them; whoever brings them closes them.
     say: told in whole lines what the run waits for.
     Yields a Made for every file, then an Outcome for every client.
-    Raises NothingAsked for an unknown name, ClusterMissing when a cluster is
-    asked for that is not there, and OutUnusable.
+    Raises NothingAsked for an unknown name, and OutUnusable.
     """
-    workers = workers_for(asked.jobs, asked.cluster)
-    try:
-        workers.get_ready()
-        reading = read_studio_parts(asked.folder, carried.starter_texts())
-        _check_names(asked.names, reading)
-        for code, faults in reading.faults_by_client.items():
-            if not asked.names or not code or code in asked.names:
-                yield Outcome(code, faults=faults)
-        with only_run(asked.out, say):
-            yield from _written(asked, workers.run(_steps(asked, reading.studio)))
-    finally:
-        workers.close()
+    reading = read_studio_parts(asked.folder, carried.starter_texts())
+    _check_names(asked.names, reading)
+    for code, faults in reading.faults_by_client.items():
+        if not asked.names or not code or code in asked.names:
+            yield Outcome(code, faults=faults)
+    with only_run(asked.out, say):
+        yield from _written(asked, workers.run(_steps(asked, reading.studio)))
 
 
 def _check_names(names: tuple[str, ...], reading: StudioReading) -> None:

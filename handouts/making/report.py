@@ -11,11 +11,12 @@ from pathlib import Path
 import click
 
 from handouts.making.make import Asked, Made, Outcome, make
+from handouts.making.workers import Workers
 
 _SECONDS_BETWEEN_WORDS = 10
 
 
-def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
+def tell(asked: Asked, workers: Workers, report: str, quiet: bool, why: bool) -> int:
     """Run `make`, print what comes of it, give the exit status.
 
     report: "text" prints a line for each file as soon as it is there; "json"
@@ -30,7 +31,7 @@ def tell(asked: Asked, report: str, quiet: bool, why: bool) -> int:
     # terminal would wait in silence.
     calm = report == "json" and not quiet and sys.stderr.isatty()
     next_word = time.monotonic() + _SECONDS_BETWEEN_WORDS
-    for event in make(asked, say=lambda line: click.echo(line, err=True)):
+    for event in make(asked, workers, say=lambda line: click.echo(line, err=True)):
         if isinstance(event, Made):
             files.append(event)
             if report == "text" and not quiet:

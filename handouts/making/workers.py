@@ -64,7 +64,7 @@ class Workers(Protocol):
     """Makes sheets."""
 
     def get_ready(self) -> None:
-        """Called while there is no task yet: what can be loaded meanwhile, is."""
+        """Called before there is a task: load meanwhile what takes long."""
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
         """Each step in order, with what came of its task; None where it has none."""

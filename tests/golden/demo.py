@@ -76,8 +76,9 @@ def make_demo(out: Path) -> None:
     """The demo studio's outputs in a folder, as of a fixed day."""
     from handouts import carried
     from handouts.making.make import Asked, make
+    from handouts.making.workers import InThisProcess
 
-    for _ in make(Asked(carried.demo_studio(), out, TODAY, jobs=1)):
+    for _ in make(Asked(carried.demo_studio(), out, TODAY), InThisProcess()):
         pass
 
 
