@@ -70,6 +70,10 @@ _STANDS_FOR = {
         this|these _? @body
         @name|@role 's _? @body|@kit|@spatial|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line
     """,
+    # what a movement does that can be seen
+    "seen_move": "wobble|tuck|dip|twist|turn|tilt|bend|lift|drop|swing|flick|switch|change|shift|lean|hinge|curl|roll|sway|rock|kick|snap|bounce|pause|hitch|wiggle|jerk|slip|arch|difference|mistake|error|fault|trick|hook|scoop|circle|cross|release|catch|transition|angle|gap",
+    # a showing, by any name
+    "showing": "run-through|runthrough|walk-through|walkthrough|demo|demonstration|taster|preview|showing|masterclass|dry-run|display|rendition",
     "look": "watch|watching|observe|observing|view|clock|study|eyeball|peep|scope|inspect|examine|regard",
     "look_at": """
         look|looking|glance|peek|peep|gaze|stare|squint|peer again? at|over
@@ -411,6 +415,44 @@ _PHRASES = Phrases(
         @role to [ demonstrate|model|show ] !up
         ^ [ imitate|mimic ] $|x|for|this|that
     """,
+    # cribbing, first goes, and who saw it
+    crib="""
+        [ follow|copy|join|watch the|your flock|herd|pack|gang|sheep|masses ]
+        [ crib|cheat|cog|copy|learn|nick _? off|from your|the|her|his|me|@name|a ] !notes|list
+        you|and|then|now|, [ follow|follows suit ]
+        give|do it? [ the full @name ]
+        yourself|yours|arms|legs|hands|feet [ like @name ]
+        @name [ has it ] $
+        @name 's|has [ got the shape|idea|hang|line|knack|look|right ]
+        [ example|version from|by @name|me|the ]
+        [ {showing} from|by me|@name|us|the|your|our ]
+        [ give|giving|gives|do|doing you|us|them|everyone|everybody a|another _? {showing} ] !session|day|class|week
+        [ let|lets me|him|her|us|@name go|try|start|have|take _? first ]
+        [ let me walk|dance|step|swim|swing|run|row|skate it|this|that ] !for|past|by
+        [ allow|permit me to demonstrate|show ]
+        ^ [ my|mine go|turn first ]
+        i|@name will|am|'m [ do|try|go|run|doing|trying it|this|one|mine _? first ]
+        [ this|that|here is|'s me %ing ] !honest
+        ^ [ see|spot|catch|clock|notice|note that|this|the _? {seen_move} ]
+        did|do|can|could you|anyone|anybody|everyone|everybody|we [ see|spot|catch|clock|notice the|that|a|any _? {seen_move} ]
+        who|anyone|anybody|everyone|everybody [ saw|spotted|spot|noticed|notice|caught|catch|clocked|see ] it|that|what|how|where !the|they|you
+        who|anyone|anybody can|could [ see|spot|tell the|what|where|how ]
+        [ what i did|do _? wrong|different|differently ]
+        so that? you|everyone|they|we|all can|could|may [ copy|follow|imitate|mirror ] !the|up|on|your
+        i|@name will|am|'m|is|'s [ mirror|mirroring you|him|her|them|everyone ]
+        wait|look|watch|go|start|on|at for? [ my nod|wave|thumbs|gesture ]
+        wait|look|watch for [ my hand|hands|arm|arms|finger|fingers ]
+        [ thumbs up|down from me|us|@name ]
+        i will [ point|nod|wave|gesture at|to|when|if|towards|toward ] !goodbye
+        [ count my fingers ]
+        [ fingers i|@name hold|show|put|have|raise|am ]
+        the [ height|depth|width|speed|angle|spot|place|point|level|distance|side|way i|he|she|@name {deed} it|mine|them ]
+        [ as it|they is|are on|with me|@name ]
+        [ flatter|straighter|rounder|looser|tighter|slower|faster|smoother|bigger|smaller|@dim than i|he|she|@name have|am|do|did|go|can|was|does|has ]
+        [ unlike me|him|her|@name just|there|now|then ]
+        [ unlike what|how|mine|hers|his ]
+        [ i am _ , you are _ ] $|too
+    """,
     # what the best of the class do, and "this" as all that is said
     example="""
         [ as|how|where|like {subject} {deed} mine|his|hers|theirs ]
@@ -724,7 +766,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             bits & _BODY for bits in sentence.classes[last:]
         ):
             continue
-        if note == "turns" and not _by_turns(words[first:last]):
+        if (note == "turns" or (words[first] == "i" and words[last - 2 : last - 1] == ["are"])) and not _by_turns(words[first:last]):
             continue
         if note == "echo" and (words[last - 1] not in words[max(0, first - 6) : first] or words[last - 1] in _NO_MOVE | _SPEECH | _SMALL_WORDS):
             continue
@@ -738,12 +780,17 @@ def find(sentence: Sentence) -> Iterator[Span]:
 
 def _by_turns(inside: list[str]) -> bool:
     """Whether speaker and reader do the same: "I throw, you throw"."""
-    mine, yours = inside[inside.index("i") + 1], inside[inside.index("you") + 1]
+    mine, yours = _verb(inside, inside.index("i") + 1), _verb(inside, inside.index("you") + 1)
     return mine == yours and mine not in _SPEECH and (mine not in _NO_MOVE or (mine == "do" and "it" in inside))
 
 
+def _verb(words: list[str], place: int) -> str:
+    """The verb from `place` on, after "am", "are" and "will"."""
+    return words[place + 1] if words[place] in ("am", "are", "will") and place + 1 < len(words) else words[place]
+
+
 _SMALL_WORDS = frozenset("the a an to of in on at up down and or it is be not you your my".split())
-_NO_MOVE = frozenset("rest stop will am are can have do want need know like feel know would could should did get think see pay win lose promise".split())
+_NO_MOVE = frozenset("shaking sweating laughing smiling panting dying puffing hurting tired rest stop will am are can have do want need know like feel know would could should did get think see pay win lose promise".split())
 
 
 def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
@@ -843,6 +890,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside == ["along", "with", "me"] and (before in PAUSES and after == ","):
         return True
     if inside[0] == "join" and any(bits & LEXICON.bits["heard"] for bits in sentence.classes[last : last + 4]):
+        return True
+    if inside[0] in ("notice", "see") and "difference" in inside and _ANOTHER_TIME & set(words[last : last + 4]):
+        return True
+    if inside[0] in ("notice", "note", "see", "spot", "feel") and "your" in words[last : last + 3] and "my" not in inside and "mine" not in inside:
         return True
     if inside[0] == "my" and inside[-2:-1] == ["your"] and inside[1] != inside[-1]:
         return True
