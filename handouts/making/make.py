@@ -24,6 +24,7 @@ from handouts.handout import SheetKind
 from handouts.making.file_names import safe_name, safe_names
 from handouts.making.fingerprints import Record, fingerprint, folder_fingerprint
 from handouts.making.lock import only_run
+from handouts.making.old_sheets import sheets_of
 from handouts.making.workers import Result, Task, Workers
 from handouts.making.writing import write_whole
 from handouts.models import Client, Forms, Plan, Studio
@@ -97,6 +98,7 @@ class Outcome:
     remarks: (plan code and version, remark).
     failures: what could not be made, each a full sentence.
     loads: every load of every plan, in the order of the sheets.
+    old: sheets of an earlier run that still lie there, where none was made.
     """
 
     client: str
@@ -105,6 +107,7 @@ class Outcome:
     faults: tuple[Fault, ...] = ()
     failures: tuple[str, ...] = ()
     loads: tuple[LoadTaken, ...] = ()
+    old: tuple[Path, ...] = ()
 
     @property
     def exit_status(self) -> int:
@@ -153,12 +156,14 @@ class _EndOfClient:
     """All sheets of a client have gone by.
 
     stopped: why some of them were not even begun, each a full sentence.
+    old: sheets of an earlier run of those.
     """
 
     client: str
     remarks: tuple[tuple[str, Remark], ...]
     loads: tuple[LoadTaken, ...]
     stopped: tuple[str, ...]
+    old: tuple[Path, ...]
 
 
 def make(asked: Asked, workers: Workers, say: Callable[[str], None] = lambda line: None) -> Iterator[Made | Outcome]:
@@ -173,7 +178,8 @@ def make(asked: Asked, workers: Workers, say: Callable[[str], None] = lambda lin
     _check_names(asked.names, reading)
     for code, faults in reading.faults_by_client.items():
         if not asked.names or not code or code in asked.names:
-            yield Outcome(code, faults=faults)
+            old = sheets_of(asked.out / safe_name(code)) if code else ()
+            yield Outcome(code, faults=faults, old=old)
     with only_run(asked.out, say):
         yield from _written(asked, workers.run(_steps(asked, reading.studio)))
 
@@ -197,6 +203,7 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
         remarks: list[tuple[str, Remark]] = []
         loads: list[LoadTaken] = []
         stopped: list[str] = []
+        old: list[Path] = []
         plans = [
             plan
             for plan in plans_of(client, studio)
@@ -208,6 +215,8 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
             remarks += [(told, remark) for remark in session.remarks]
             if session.stopped:
                 stopped += [why for why in session.stopped if why not in stopped]
+                codes = frozenset(each.facts.plan for each in (plan, _previous(plan, studio)) if each is not None)
+                old += [path for path in sheets_of(asked.out / folders[code], codes) if path not in old]
                 continue
             loads += _loads_of(session, told)
             name = safe_name(f"{plan.facts.plan}-v{plan.facts.version}")
@@ -225,7 +234,7 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
                     good = not asked.afresh and record.still_good(one.name, whole)
                     yield one, None if good else Task(kind.name, handout, settings, look)
         if plans:
-            yield _EndOfClient(code, tuple(remarks), tuple(loads), tuple(stopped)), None
+            yield _EndOfClient(code, tuple(remarks), tuple(loads), tuple(stopped), tuple(old)), None
 
 
 def _loads_of(session: FittedSession, plan: str) -> Iterator[LoadTaken]:
@@ -242,13 +251,14 @@ def _written(
     """Write what comes from the workers; tell each file, then each client."""
     files = 0
     failures: list[str] = []
+    old: list[Path] = []
     records: list[Record] = []
     for step, result in results:
         if isinstance(step, _EndOfClient):
             for record in records:
                 _save(record, failures)
-            yield Outcome(step.client, files, step.remarks, (), (*step.stopped, *failures), step.loads)
-            files, failures, records = 0, [], []
+            yield Outcome(step.client, files, step.remarks, (), (*step.stopped, *failures), step.loads, (*step.old, *old))
+            files, failures, old, records = 0, [], [], []
             continue
         if step.record not in records:
             records.append(step.record)
@@ -259,6 +269,7 @@ def _written(
         what = f"{step.client} {step.form} {step.kind}"
         if result.rendered is None:
             failures.append(f"{what}: not made; {result.failure}")
+            old += [step.path] if step.path.is_file() else []
             continue
         why = "asked for afresh" if asked.afresh else step.record.why(step.name, step.whole, step.inputs)
         if not step.record.folder.resolve().is_relative_to(asked.out.resolve()):
@@ -271,6 +282,7 @@ def _written(
             failures.append(
                 f"{what}: not written to {step.path}: {problem.strerror or problem}; free the place and run this again"
             )
+            old += [step.path] if step.path.is_file() else []
             continue
         files += 1
         yield step.made(result.rendered.pages, result.seconds, why)

@@ -11,6 +11,7 @@ from pathlib import Path
 import click
 
 from handouts.making.make import Asked, Made, Outcome, make
+from handouts.making.old_sheets import told as told_old
 from handouts.making.workers import Workers
 
 _SECONDS_BETWEEN_WORDS = 10
@@ -51,6 +52,10 @@ def tell(asked: Asked, workers: Workers, report: str, quiet: bool, why: bool) ->
         click.echo(json.dumps([_record(file, by_client[file.client]) for file in files], ensure_ascii=False, indent=1))
     elif not quiet:
         click.echo(_summary(files, outcomes))
+    for outcome in outcomes:
+        if outcome.old:
+            line = told_old(outcome.client, tuple(Path(_shown(path)) for path in outcome.old))
+            click.echo(line, err=report == "json" or quiet)
     return max((outcome.exit_status for outcome in outcomes), default=2)
 
 
