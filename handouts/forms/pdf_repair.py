@@ -20,7 +20,7 @@ import io
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from itertools import pairwise
+from itertools import groupby, pairwise
 from typing import Any, TypeAlias
 from xml.etree.ElementTree import Element
 
@@ -347,19 +347,15 @@ def _lay_along(drawn: list[_Drawn], texts: list[_Words]) -> None:
             continue
         elif not said:
             # A space drawn on its own, between two spans.
-            piece.actual = " "
+            piece.actual = "" if piece.text else " "
             if last is not None:
                 last.take(piece)
         else:
-            last = _whose(said, begun, ahead)
-            wanted = last.rest[: len(said)]
-            if wanted != said:
-                # Two characters that share one glyph, such as a hyphen and one
-                # that does not break: the HTML knows which of them it is.
-                piece.actual = wanted
+            last, shown = _whose(said, begun, ahead)
+            piece.actual = _actual(piece.text, last.rest[:shown])
             _place_labels(labels, last.node)
             last.take(piece)
-            last.rest = last.rest[len(said) :]
+            last.rest = last.rest[shown:]
             begun[:] = [words for words in begun if words.rest]
     for words in (*begun, *reversed(ahead)):
         raise RenderError(f"the PDF leaves out {words.rest!r}; tell the maker of this program")
@@ -379,23 +375,63 @@ def _place_figures(drawn: list[_Drawn], figures: list[_Words]) -> None:
 def _is_first_head(said: str, begun: list[_Words], ahead: list[_Words]) -> bool:
     """Whether a piece in the head of a table is not said again on a later page."""
     heads = [*begun, *ahead[-1:]]
-    return any(words.rest.startswith(said) and any(n.type == "THead" for n in words.node.above()) for words in heads)
+    return any(_shown(said, words.rest) and any(n.type == "THead" for n in words.node.above()) for words in heads)
 
 
-def _whose(said: str, begun: list[_Words], ahead: list[_Words]) -> _Words:
-    """The text that goes on with `said`: one begun, or the next, which is then begun."""
+def _whose(said: str, begun: list[_Words], ahead: list[_Words]) -> tuple[_Words, int]:
+    """The text that goes on with `said`: one begun, or the next, which is then
+    begun; and how many of its letters are shown."""
     for words in begun:
-        if words.rest.startswith(said):
-            return words
+        if shown := _shown(said, words.rest):
+            return words, shown
     row = begun[-1].row if begun else None
     while ahead and (not begun or (row is not None and ahead[-1].row is row)):
         begun.append(ahead.pop())
-        if begun[-1].rest.startswith(said):
-            return begun[-1]
-    if len(begun) == 1 and len(begun[0].rest) >= len(said):
-        return begun[0]
+        if shown := _shown(said, begun[-1].rest):
+            return begun[-1], shown
+    if len(begun) == 1 and (shown := _shown(said, begun[0].rest, alike=True)):
+        return begun[0], shown
     rest = [words.rest for words in begun]
     raise RenderError(f"the PDF says {said!r} where the sheet says {rest}; tell the maker of this program")
+
+
+_SOFT_HYPHEN = "\u00ad"
+
+
+def _shown(said: str, rest: str, alike: bool = False) -> int:
+    """How many letters of `rest` are shown by `said`; 0 if it says something else.
+
+    A soft hyphen shows only where a line ends in it.  alike: whether letters
+    that may share a glyph count as the same, such as the two of Omega; a
+    figure and a plain letter never do.
+    """
+    at = 0
+    for number, letter in enumerate(said, 1):
+        if letter == "-" and number == len(said) and rest[at : at + 1] == _SOFT_HYPHEN:
+            return at + 1
+        while rest[at : at + 1] == _SOFT_HYPHEN:
+            at += 1
+        wanted = rest[at : at + 1]
+        same = letter == wanted or (
+            alike and wanted and not (letter.isascii() and wanted.isascii()) and not (letter.isnumeric() or wanted.isnumeric())
+        )
+        if not same:
+            return 0
+        at += 1
+    return at
+
+
+def _actual(text: str, wanted: str) -> str:
+    """What a piece says where its letters say it otherwise; "" where they do not.
+
+    text: as drawn.  wanted: the letters of the HTML without blanks.  Of two
+    characters that share one glyph the HTML knows which of them it is; the
+    hyphen of a divided word is a soft one (ISO 32000-1, 14.8.2.2.3).
+    """
+    divided = wanted.endswith(_SOFT_HYPHEN)
+    letters = iter(wanted.replace(_SOFT_HYPHEN, "") + _SOFT_HYPHEN * divided)
+    actual = "".join(letter if letter.isspace() else next(letters) for letter in text)
+    return "" if actual == text else actual
 
 
 def _place_labels(labels: list[_Drawn], node: _Node) -> None:
@@ -452,20 +488,20 @@ def _write_tree(pdf: pikepdf.Pdf, document: _Node, pages: int) -> None:
         kids: list[Any] = []
         # Beside other elements, text stands in one of its own: some readers
         # take an element's own text before that of the elements in it.
-        mixed = any(isinstance(kid, _Node) for kid in node.kids)
+        mixed = any(isinstance(kid, _Node) or any(piece.actual for piece in kid.pieces) for kid in node.kids)
         for kid in node.kids:
             if isinstance(kid, _Node):
                 kids.append(write(kid, made))
                 continue
             plain_words = element("Span", made, {}) if mixed else made
             shown: list[Any] = []
-            for piece in kid.pieces:
-                if piece.actual:
-                    span = element("Span", plain_words, {"/ActualText": String(piece.actual)})
-                    span["/K"] = Array([kid_of(span, piece)])
+            for actual, pieces in groupby(kid.pieces, lambda piece: piece.actual):
+                if any(piece.actual for piece in kid.pieces):
+                    span = element("Span", plain_words, {"/ActualText": String(actual)} if actual else {})
+                    span["/K"] = Array([kid_of(span, piece) for piece in pieces])
                     shown.append(span)
                 else:
-                    shown.append(kid_of(plain_words, piece))
+                    shown += [kid_of(plain_words, piece) for piece in pieces]
             if mixed:
                 plain_words["/K"] = Array(shown)
                 kids.append(plain_words)

@@ -14,8 +14,9 @@ from typing import Any
 from handouts.errors import MissingLibrary, RenderError
 from handouts.forms import Look, Rendered, paper
 from handouts.forms.pdf_repair import repair
-from handouts.forms.templating import fill
-from handouts.handout import Handout
+from handouts.forms.templating import fill, title_of
+from handouts.forms.typesetting import typeset, with_bonds
+from handouts.handout import Handout, LogEntry
 from handouts.models import PrintForm
 
 # (ink, paper): each over 7:1 by WCAG 2.2, 1.4.6; a test measures them.
@@ -61,14 +62,21 @@ def render(handout: Handout, form: PrintForm, look: Look) -> Rendered:
 def page_html(handout: Handout, form: PrintForm, look: Look) -> str:
     """The HTML that the PDF is made from."""
     ink, colour = COLOURS[form.colours]
-    log_page = paper.page(handout, form, form.log_landscape)
+    log_page = paper.page(handout, form, log=True)
     page = log_page if handout.sheet == "log" else paper.page(handout, form)
+
+    def bands(entries: tuple[LogEntry, ...]) -> tuple[paper.Band, ...]:
+        laid = paper.bands(entries, form, log_page.width, handout.language)
+        return tuple(with_bonds(band, form, log_page.width, handout.language) for band in laid)
+
     html = fill(
-        look, "print.html.j2", handout, form, {"style": "print.css.j2"},
+        look, "print.html.j2", typeset(handout, form, page), form, {"style": "print.css.j2"},
+        title=title_of(handout),
         ink=ink, paper=colour, page=page, log_page=log_page, sizes=paper.headings(form.size),
-        spacing=paper.spacing(form), keep=3 if page.lines > 14 else 2,
+        spacing=paper.spacing(form), box_spacing=paper.box_spacing(form), gap=paper.gap(form), box_edge=paper.box_edge(form),
+        keep=3 if page.lines > 14 else 2,
         log_template="print_log.html.j2", after_section="", scrolls=False,
-        bands=lambda entries: paper.bands(entries, form, log_page.width, handout.language),
+        bands=bands,
         fits=lambda table: paper.fits(table, form, page.width),
     )
     return _spaces_apart(html, underlined=form.weight == "bold")
@@ -76,7 +84,7 @@ def page_html(handout: Handout, form: PrintForm, look: Look) -> str:
 
 def versions() -> dict[str, str]:
     """The libraries that shape the bytes; Pango is asked without WeasyPrint."""
-    found = {name: importlib.metadata.version(name) for name in ("weasyprint", "pydyf", "pikepdf", "fonttools", "fontpkg-atkinson-hyperlegible")}
+    found = {name: importlib.metadata.version(name) for name in ("weasyprint", "pydyf", "pikepdf", "fonttools", "pyphen", "fontpkg-atkinson-hyperlegible")}
     try:
         pango = ctypes.CDLL("libpango-1.0.so.0")
         pango.pango_version_string.restype = ctypes.c_char_p
@@ -95,8 +103,8 @@ def _spaces_apart(html: str, underlined: bool) -> str:
     the next line or be seen underlined, into a span of its own.
     """
     html = re.sub(r" (</(?:strong|abbr|span)>)", r"\1 ", html)
-    apart = r"(?:abbr|span) class=\"measure\"" + (r"|strong" if underlined else "")
-    html = re.sub(rf" (?=<(?:{apart})\b)", "<span> </span>", html)
+    apart = r"(?:abbr|span) class=\"measure\"" + (r"|strong\b" if underlined else "")
+    html = re.sub(rf" (?=<(?:{apart}))", "<span> </span>", html)
     return re.sub(r" (<(?:strong|span lang)\b[^>]*>)", r"\1 ", html)
 
 

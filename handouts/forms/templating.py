@@ -12,7 +12,9 @@ log_template: name of the template for a log sheet.  after_section: name of
 fits: function of a Table, whether it fits in columns.  scrolls: whether a
     wide table may scroll.
 print alone: ink, paper (colours), page, log_page (paper.Page), sizes (of h1 to
-    h4 in points), spacing (of lines), keep (lines that stay together),
+    h4 in points), spacing (of lines), box_spacing (of lines in a caution), gap
+    (what the gaps between blocks are a share of), box_edge (of a caution, both
+    in points), keep (lines that stay together),
     bands (function of LogEntries: how to lay them out, paper.Band).
 screen alone: script, the filled script; key, its word in the page's policy;
     questions (function of a Section: forms.screen.Question or None); spoken
@@ -87,7 +89,7 @@ def fill(look: Look, template: str, handout: Handout, form: Any, parts: dict[str
         "handout": handout,
         "form": form,
         "words": phrases(handout.language),
-        "title": f"{plain(handout.title)} - {handout.client}",
+        "title": title_of(handout),
         "author": "handouts",
         "sections": tuple(block for block in handout.blocks if isinstance(block, Section)),
         **more,
@@ -95,6 +97,11 @@ def fill(look: Look, template: str, handout: Handout, form: Any, parts: dict[str
     for value, name in parts.items():
         values[value] = _rendered(look, name, values)
     return str(_rendered(look, template, values))
+
+
+def title_of(handout: Handout) -> str:
+    """The title of the file: what the sheet is and whose."""
+    return f"{plain(handout.title)} - {handout.client}"
 
 
 def filled(look: Look, template: str, handout: Handout) -> Markup:

@@ -23,9 +23,10 @@ from lxml import html as lxml_html
 
 from handouts.forms import Look, paper
 from handouts.forms import print as print_form
-from handouts.handout import LogSheet
+from handouts.handout import Handout, LogSheet
 from tests.forms import trees
 from tests.forms.conftest import print_settings
+from tests.forms.trees import AWKWARD
 
 Sheet = Callable[..., Path]
 Tool = Callable[..., str]
@@ -57,7 +58,7 @@ class Word:
 
 def words_of(path: Path, tool: Tool) -> tuple[list[Word], list[tuple[float, float]]]:
     """Every word with its box in points from the top left, and the page sizes."""
-    document = lxml_html.fromstring(tool("pdftotext", "-bbox", path, "-").encode())
+    document = lxml_html.document_fromstring(tool("pdftotext", "-bbox", path, "-").encode(), parser=lxml_html.HTMLParser(encoding="utf-8"))
     words, sizes = [], []
     for number, page in enumerate(document.iter("page")):
         sizes.append((float(page.get("width", "")), float(page.get("height", ""))))
@@ -103,14 +104,17 @@ def test_what_is_painted_stays_on_the_paper(look: dict[str, Any], sheet: Sheet) 
                     assert min(y, y + h) >= -0.1 and max(y, y + h) <= height + 0.1
 
 
+@pytest.mark.parametrize("name", ["two languages", "bonds"])
 @pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
-def test_a_line_is_full_before_the_next_begins(look: dict[str, Any], sheet: Sheet, tool: Tool) -> None:
-    """A line ends where the next word would not have fitted."""
-    words, _ = words_of(sheet("two languages", **look), tool)
+def test_a_line_is_full_before_the_next_begins(look: dict[str, Any], name: str, sheet: Sheet, tool: Tool) -> None:
+    """A line ends where the next word, or what holds together as one, would not have fitted."""
+    words, _ = words_of(sheet(name, **look), tool)
+    bonds = bonds_of(name, look)
     size = look["size"]
     lines: dict[tuple[int, float], list[Word]] = defaultdict(list)
     for word in words:
         lines[word.page, round(word.top)].append(word)
+    seen = 0
     right = max(word.right for word in words)
     seen = 0
     for (page, top), line in lines.items():
@@ -118,8 +122,23 @@ def test_a_line_is_full_before_the_next_begins(look: dict[str, Any], sheet: Shee
         following = [lines.get((page, top + step), []) for step in range(round(size), round(size * 1.55))]
         for below in (each for each in following if each and abs(each[0].left - line[0].left) < 1):
             seen += 1
-            assert line[-1].right + (below[0].right - below[0].left) > right - 2.5 * size, (line[-1], below[0])
+            assert line[-1].right + first_of(below, bonds) > right - 2.5 * size, (line[-1], below[0])
     assert seen > 10
+
+
+def bonds_of(name: str, look: dict[str, Any]) -> set[str]:
+    page = lxml_html.fromstring(print_form.page_html(AWKWARD[name](), print_settings(**look), Look()))
+    return {" ".join(each.itertext()) for each in page.find_class("measure")}
+
+
+def first_of(line: list[Word], bonds: set[str]) -> float:
+    """The width of the first word of a line, or of the longest bond that it begins with."""
+    width = line[0].right - line[0].left
+    for count in range(2, len(line) + 1):
+        said = " ".join(word.text for word in line[:count])
+        if said in bonds or said.rstrip(".,:;)") in bonds:
+            width = line[count - 1].right - line[0].left
+    return width
 
 
 @pytest.mark.parametrize("size", [18, 28, 48])
@@ -221,7 +240,7 @@ def test_log_has_room_for_a_thick_pen(sheet: Sheet) -> None:
     log = next(block for block in trees.log_alone().blocks if isinstance(block, LogSheet))
     for size in range(14, 49):
         form = print_settings(size)
-        width = paper.page(trees.log_alone(), form).width
+        width = paper.page(trees.log_alone(), form, log=True).width
         for band in paper.bands(log.entries, form, width, "en"):
             assert sum(len(row) for row in band.rows) == len(band.entry.fields)
             for row in band.rows:
@@ -236,6 +255,56 @@ def test_log_has_room_for_a_thick_pen(sheet: Sheet) -> None:
                     (x, y, w, h), (X, Y, W, H) = ([float(v) * 0.75 for v in each.operands] for each in (one, other))
                     rules += [gap for gap in (x - X, y - Y, X + W - x - w, Y + H - y - h) if 0.01 < gap < 20]
     assert rules and min(rules) >= 2
+
+
+@pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
+def test_a_number_and_its_word_stand_on_one_line(look: dict[str, Any], sheet: Sheet, tool: Tool) -> None:
+    """UKAAF: items are not split over lines.  The hours of the clock above all;
+    a word at its own hyphen neither."""
+    words = text_words("bonds", look, sheet, tool)
+    numbers = 0
+    for one, other in pairwise(words):
+        if one.text.isdigit() and other.text[0].isalpha():
+            numbers += 1
+            assert (one.page, one.top) == (other.page, other.top), (one, other)
+        assert not (one.text[-1] == "-" and other.top > one.top), (one, other)
+        assert other.text not in (":", "!", "?", "\u00bb") or other.top == one.top, (one, other)
+    assert numbers > 60
+
+
+def test_a_dose_breaks_after_its_commas(sheet: Sheet, tool: Tool) -> None:
+    lines = [" ".join(row.split()) for row in tool("pdftotext", "-layout", sheet("bonds", size=24), "-").splitlines()]
+    at = lines.index("10 repetitions on each side,")
+    assert lines[at + 1] == "20 lb held in both hands"
+
+
+def text_words(name: str, look: dict[str, Any], sheet: Sheet, tool: Tool) -> list[Word]:
+    """The words of a sheet without what stands in its margins."""
+    words, sizes = words_of(sheet(name, **look), tool)
+    page = paper.page(AWKWARD[name](), print_settings(**look))
+    return [word for word in words if page.top - 9 < word.top and word.bottom < sizes[word.page][1] - page.bottom + 9]
+
+
+@pytest.mark.parametrize("size", [18, 28, 36, 48])
+def test_a_word_wider_than_its_line_is_divided_with_a_hyphen(size: int, sheet: Sheet, tool: Tool) -> None:
+    """And no word that fits: no hyphenation (ACB, UKAAF)."""
+    look = {"size": size, "weight": "bold"}
+    divided = [word.text for word in text_words("long words", look, sheet, tool) if word.text.startswith("Donaudampf")]
+    assert len(divided) > 8 and all(piece.endswith("-") for piece in divided if piece != trees.LONG)
+    assert not [word for word in text_words("bonds", look, sheet, tool) if word.text.endswith("-")]
+
+
+@pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
+def test_the_signs_to_stop_at_are_never_divided(look: dict[str, Any], demo: dict[tuple[str, str], Handout], tmp_path: Path) -> None:
+    """Each stands on one page; up to 28 pt all of them stand on the first."""
+    path = tmp_path / "sheet.pdf"
+    path.write_bytes(print_form.render(demo["C1", "sheet"], print_settings(**look), Look()).data)
+    with pikepdf.open(path) as pdf:
+        box = _elements(pdf, {"Div"})[0]
+        parts = [{page for page, _ in _own_content(element)} for element in _below(box, {"P", "LBody"})]
+        assert len(parts) > 5 and all(len(pages) == 1 for pages in parts)
+        if look["size"] <= 28:
+            assert set.union(*parts) == {pdf.pages[0].obj.objgen}
 
 
 def test_holes_have_room_on_the_inner_side(sheet: Sheet, tool: Tool) -> None:
@@ -272,6 +341,11 @@ def _elements(pdf: pikepdf.Pdf, kinds: set[str]) -> list[pikepdf.Object]:
     from handouts.forms.pdf_repair import elements
 
     return [element for element in elements(pdf) if str(element.S)[1:] in kinds]
+
+
+def _below(element: pikepdf.Object, kinds: set[str]) -> list[pikepdf.Object]:
+    kids = [kid for kid in element.get("/K", []) if not isinstance(kid, int) and "/S" in kid]
+    return [found for kid in kids for found in [*[kid][: str(kid.S)[1:] in kinds], *_below(kid, kinds)]]
 
 
 def _own_content(element: pikepdf.Object, nested: bool = True) -> list[tuple[Any, int]]:

@@ -344,7 +344,27 @@ def chart() -> Handout:
     )
 
 
+def bonds() -> Handout:
+    """Numbers with their words, compound words and French signs, at every place in a line."""
+    said = (
+        "Split squat, hand on wall: 8 repetitions on each side.",
+        "Turn your left toes to 11 o'clock and your right toes to 1 o'clock, then your nose to 12 o'clock.",
+        "Set your heels 15 centimetres apart, bend both knees 90 degrees, and count 3 breaths in all.",
+        "Band pull-apart, with the band: one knot. A step-up needs a warm-up.",
+    )
+    french = (
+        "Tournez le pied gauche vers 11 heures et le pied droit vers 3 heures : le nez reste \u00e0 12 heures.",
+        "\u00ab Pliez les genoux \u00bb : 90 degr\u00e9s ! Comptez 3 souffles ; soufflez.",
+    )
+    start = ("", "Now. ", "Then go on. ", "In the same way ", "Take your time and ")
+    blocks = [Paragraph((Text(before + text + " Rest "), Measure("30 s", "30 seconds"), Text(" after each set."))) for text in said for before in start]
+    blocks += [Paragraph((Text(before), Foreign("fr", words(text)))) for text in french for before in start]
+    dose: Line = (Measure("10", "10"), Text(" repetitions on each side, "), Measure("20 lb", "20 pounds"), Text(" held in both hands"))
+    return handout("card", (Section("exercise", Heading(2, words("Exercise 1 of 1: Band pull-apart"), "exercise-1"), (Dose(dose), *blocks)),))
+
+
 AWKWARD = {
+    "bonds": bonds,
     "chart": chart,
     "long table": long_table,
     "nested lists": nested_lists,
