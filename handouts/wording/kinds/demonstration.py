@@ -84,7 +84,7 @@ _STANDS_FOR = {
         eyes over|up|back|front here|there on|to
         feast your eyes on
         keep|fix|train|set|have|put|get|pin|glue|lock|rest|cast|lay|clap|run|rivet|nail|stick a|an|one|half|your|those|both|all half|an*2 eye|eyes|peepers|gaze|sights on|onto|to|at|over
-        look|looking|glance|turn|refer to|toward|towards
+        look|looking|glance|refer to|toward|towards
         look|looking|glance|peer|gaze across|along|over|up|down|round|around at|to|toward|towards
         train|turn|aim your attention|eyes|gaze to|on|at
         eyeball|behold|regard|note
@@ -122,7 +122,7 @@ _PHRASES = Phrases(
         [ this , this ]
         [ this is|'s what it|that|they|mine|a|the looks|should|is|'s|ought|must like? ]
         that is|'s [ what it|mine should|looks|ought|must look? like? ]
-        [ here is|'s me|mine|hers|@name ] %ing|in|at|with|again|.|,|!|and
+        [ here is|'s me|mine|hers|@name ] %ing|in|at|with|again|.|,|!|and|for
         [ here is|'s the way i|we|@name|he|she ]
         [ here is|'s my _? _? version|go|take|attempt|effort|one ]
         [ ta-da|tada|voila|voilà ]
@@ -153,7 +153,8 @@ _PHRASES = Phrases(
         [ like|as|than the|that|our _? _? @role in|on|at|next|beside|over|by 's? ]
         [ as @dim|@adverb as the|that|our _? @role ]
         [ ditto what|mine|@name|me ]
-        learn|get|pick|nick|lift|take _? up? [ it|this|that off|from @name|the ]
+        learn|get|pick|nick|take _? up? [ it|this|that off|from @name ]
+        learn|pick|nick _? up? [ it|this|that off|from the _? @role ]
         learn|get|pick [ it up? off|from @name|me|the ]
         [ in @name|my|the 's? footsteps|tracks|wake|style|image ]
         [ per|following|after my|@name|the 's|our? example|lead|fashion|instructor|coach ]
@@ -311,7 +312,7 @@ _PHRASES = Phrases(
         [ photograph|memorise|memorize|memorise|freeze|burn|store|save|print|fix|file|lock _*4 in|into|to|on|away your|the mind|head|memory|brain|mind's ]
         [ take|make|grab|get a _? mental|mind's photo|picture|photograph|snapshot|snap|image|note ] of
         [ take|make|grab|get a _? photo|picture|snapshot|snap|note ] of how|what|where
-        if|anyone|anybody|whoever|when _*5 , [ look|glance|turn|refer to|toward|towards @name|me ]
+        if|anyone|anybody|whoever|when _*5 , [ look|glance|turn|refer to|towards|toward @name|me ]
         [ synchronise|synchronize|synchronised|synchronized|sync|synced|synch up? with|to {who} ]
         [ sync|synch|synchronise|synchronize up? with|to the person|people|one|ones|man|woman|pair|others ]
         [ in|into sync|synch|unison|step|time|line|formation|tandem with {who} ] !voice|call|count|calls
@@ -380,6 +381,7 @@ _PHRASES = Phrases(
         ^ [ me first ] $|,|.|then
         ^ [ my|mine turn , ? and|then*2 your|yours turn ]
         ^ [ what|which|where|how _? did|do|does|is|are|'s|was|were my|mine ] _? @body|feet
+        ^ [ did|does|is|are|was|were my @body ] _*6 ?
         tell|ask me [ what|where|which|how _? my ] _? @body
         [ what|anything changed|different ] between
         ^ [ look|watch|observe and learn|copy|repeat|follow|do|try ]
@@ -452,6 +454,14 @@ _PHRASES = Phrases(
         [ unlike me|him|her|@name just|there|now|then ]
         [ unlike what|how|mine|hers|his ]
         [ i am _ , you are _ ] $|too
+    """,
+    # a version to be taken from somebody
+    version="""
+        [ stick with her|him|them|@name ] !to|for
+        [ do|take|try|copy @name 's ] $|version|instead
+        ^ [ seen ] ?
+        [ with me|@name leading|demonstrating|modelling|doing|ahead ] !ache
+        i will [ toss|hit|shoot|serve|swim|row|throw|kick|jump|lift|hop|step|swing|bowl|punch|press|pull|skip|dance a|one|two|three couple|few|slow|first ]
     """,
     # what the best of the class do, and "this" as all that is said
     example="""
@@ -809,6 +819,9 @@ _PLACED = frozenset("sitting standing stood sat kneeling facing face lying waiti
 _WHENS = frozenset("if when whenever while as by before after once why how".split())
 _FIRST_PERSON = frozenset("get move keep hold bend use make".split())
 _SEEN_BY_YOU = frozenset("see saw seen watched watch witnessed observe observed noticed notice".split())
+_WHO_LIKES = frozenset("you i we they would".split())
+_LOOKED = frozenset("look looking watch watching copy copying follow following mimic match mirror study".split())
+_SOUNDED = frozenset("rattling ringing tapping banging clapping calling singing counting whistling playing saying".split())
 _LONG = frozenset("day days week weeks month months year years shift morning afternoon term".split())
 _READ_ONLINE = frozenset("more tips updates news recipes weekly daily free the".split())
 _TOLD = frozenset("ask asks asked asking tell tells told wonder wondered know knows knew explain explained remember forget recall like love is".split())
@@ -895,6 +908,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] in ("notice", "note", "see", "spot", "feel") and "your" in words[last : last + 3] and "my" not in inside and "mine" not in inside:
         return True
+    if inside[0] in ("mirror", "copy", "shadow", "echo", "match") and before in ("the", "a", "an", "your", "this", "that"):
+        return True
+    if inside[0] == "like" and inside[-1] in ("that", "this") and (before in _WHO_LIKES or (before == "not" and (words[first - 2 : first - 1] or ["."])[0] in ("do", "does", "did", "would", "may", "might", "will"))):
+        return True  # the verb: "if your neck doesn't like that"
     if inside[0] == "my" and inside[-2:-1] == ["your"] and inside[1] != inside[-1]:
         return True
     if inside == ["this"] and note == "spoken" and first and not (first == 1 and before in ("and", "then", "now", "or")):
@@ -965,6 +982,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside[0] == "the" and "way" in inside and ("is to" in around or "it is" in around):
         return True
     if before == "who" and inside[0] == "follow":
+        return True
+    if inside[0] in _LOOKED and (before == "not" or words[first - 2 : first] == ["not", "be"]):
+        return True
+    if "i" in inside and "am" in inside and _SOUNDED & {*inside, after}:
         return True
     if inside[0] == "watch" and before == "not":
         return True

@@ -762,7 +762,7 @@ def _pick(words: list[str], place: int) -> Span | None:
         return None
     for reach in range(place + 1, min(place + 5, len(words))):
         word = words[reach]
-        if word == "point" and words[reach - 1] == "focal":
+        if word == "drishti" or (word == "point" and words[reach - 1] == "focal"):
             return place, reach + 1
         if word in _FIXED_ON and any(other in eyes.LOOKS for other in words[reach + 1 : reach + 6]):
             return place, reach + 1

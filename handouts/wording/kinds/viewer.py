@@ -72,7 +72,7 @@ _PHRASES = Phrases(
         [ {aim} {watcher} ]
         {moving} _*4 [ to|at|past|by|round|around|behind|beside|alongside|across|over|near|before|toward|towards|through me|us ]
         come|go|comes _*2 [ past|by|round|around|behind|beside|alongside|toward|towards me|us ]
-        stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ beside|alongside|behind|before me|us ]
+        stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ beside|alongside|behind me|us ] !in
         stand|sit|lie|kneel|wait|start|get|park|set|stop|finish _*3 [ next|close|near|nearest to me|us ]
         hold|offer|present|stick|push|reach|send|lift|extend|poke|point|turn|stretch|press|open|show|swing _*4 [ out|up|across|over|round|straight to|at|toward|towards me|us ]
         @orient|perform|play|sing|project|act|cheat|sell|offer|flash|salute|smile|dedicate _*4 [ out|up|round|straight? to|toward|towards|at {crowd} ]
@@ -209,6 +209,7 @@ _PHRASES = Phrases(
         [ from the side|front|back|top view|angle ] ,|you|it
         [ side|front|back|rear view ] ,|please|$
         ^ [ salute me|us ]
+        [ bow|curtsey|curtsy|nod|salute|wave|smile to|at me|us ]
         [ bow|wave|salute|smile|curtsey|curtsy|nod to? at? the|your _? @camera|judges|audience|crowd|class|panel ]
         [ in the|our|your coach|trainer|instructor|teacher|leader|camera 's direction ]
         [ line|queue|lined up|behind behind|beside|with me ]
