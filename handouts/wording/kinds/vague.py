@@ -115,8 +115,10 @@ def _amount(words: list[str], place: int) -> Span | None:
         first == place and words[start] != "some" and word != "ways" and _at(words, start - 1) != "quite"
     ):
         return None
-    if word in ("way", "ways") and start > 0 and words[start - 1] in ("in", "come", "comes", "came"):
+    if word in ("way", "ways") and start > 0 and words[start - 1] in ("in", "come", "comes", "came", "goes", "gone", "by", "is", "'s"):
         return None
+    if words[max(0, start - 4) : start - 1] == ["it", "out", "of"]:
+        return None  # "it took it out of you a fair bit"
     if word in ("good", "deal"):
         return None
     if start > 0 and words[start - 1] in ("at", "of", "for", "after"):
@@ -151,7 +153,12 @@ def _amount(words: list[str], place: int) -> Span | None:
     end = place + 1
     if word in ("way", "ways") and _at(words, end) in ("to", "of", "that", "you", "we"):
         return None
-    if word == "lot" and words[start] not in ("not", "quite") and _at(words, end) not in say.PREDICATES:
+    if (
+        word == "lot"
+        and words[start] not in ("not", "quite")
+        and _at(words, end) not in say.PREDICATES
+        and not (_at(words, start - 1) in say.PARTICLES and _finished(words, end) and _has(words, _clause(words, start), start, say.MOVES - say.TIMID_MOVES))
+    ):
         return None
     if (
         word in ("way", "ways")
@@ -207,6 +214,8 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
         return None
     if follows == "of":
         stop = _shape_after_of(words, end + 1)
+        if stop and words[stop - 1] in ("space", "room", "distance") and not _of_the_body(words, start):
+            return None
         return (start, stop) if stop else None
     if follows in say.SIZES or follows in say.PREDICATES:
         after = _at(words, end + 1)
@@ -232,12 +241,14 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             return None
         if _other_verb(words, start) or _feels(words, start) or words[end : end + 3] == ["out", "of", "breath"]:
             return None
+        if follows == "in" and _at(words, end + 1) == "front":
+            return (start, end) if not _landmark(words, end + 2, 4) and (_moved(words, start, end) or words[start] == "some") else None
         if follows == "in" and not _finished(words, end + 1):
             return None
         if follows in ("in", "over", "across", "around", "round", "on") and not _moved(words, start, end):
             return None
         return start, end
-    if follows in say.MOVES and words[end - 1] in say.DEGREE_ADVERBS and not _finished(words, end):
+    if follows in say.MOVES and follows not in ("gone", "done", "made", "set", "run") and words[end - 1] in say.DEGREE_ADVERBS and not _finished(words, end):
         return start, end
     if _finished(words, end) and _moved(words, start, end):
         return start, end
@@ -263,6 +274,14 @@ def _shape_after_of(words: list[str], place: int) -> int:
 def _size(words: list[str], place: int) -> Span | None:
     """A size before a noun of movement, or alone after a part of the body or a verb."""
     before = _at(words, place - 1)
+    if before == "as" and _at(words, place - 2) in ("near", "quite", "nearly", "not"):
+        if "as" in words[place + 1 : place + 8] or words[place] not in say.PREDICATES or not _finished(words, place + 1):
+            return None
+        start = _clause(words, place - 1)
+        first = place - 1
+        while words[first - 1] in ("near", "quite", "nearly", "not", "nowhere", "anywhere"):
+            first -= 1
+        return (first, place + 1) if _has(words, start, place, say.MOVES) and not _blocked(words, place) else None
     if before in _POINTED_OR_SET and _at(words, place + 1) not in say.SHAPES:
         return None
     if before == "so" and _at(words, place - 2) not in ("ever", "not"):
@@ -273,6 +292,8 @@ def _size(words: list[str], place: int) -> Span | None:
         return None
     if before in _MEASURING_PARTS and words[place] in ("high", "deep") and _at(words, place - 2) not in _DETERMINERS:
         return None  # "hip high"
+    if before in _MEASURING_PARTS and words[place] == "wide" and _at(words, place - 2) not in _DETERMINERS and before in ("hip", "shoulder", "chest"):
+        return None  # "hip wide"
     parts = say.WIDE_PARTS.get(words[place])
     if parts and _at(words, place + 1) in parts and before not in _DETERMINERS:
         return _grown(words, place), place + 2
@@ -297,6 +318,13 @@ def _before_noun(words: list[str], place: int) -> Span | None:
             break
         if noun in ("way", "ways"):
             return None
+        if noun == "ones":
+            if _at(words, place - 1) in ("the", "your", "those", "these", "two", "some", "any") or not (
+                _has(words, max(0, place - 14), place, say.SHAPES)
+                or (_has(words, max(0, place - 14), place, say.MOVES - say.TIMID_MOVES) and _has(words, max(0, place - 14), place, _BODY))
+            ):
+                return None
+            break
         if noun in say.SIZES_OF_WEAK:
             if word not in say.SIZES_OF_WEAK[noun]:
                 return None
@@ -344,6 +372,14 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         return None
     if _at(words, end) in _STATES and _at(words, place - 1) not in _DETERMINERS:
         return None
+    if noun in _GAPS and _at(words, end) == "between" and not _BREAKS_BETWEEN.isdisjoint(words[end + 1 : end + 3]):
+        return None
+    if noun in ("flutter", "wobble", "kick", "click", "drop", "rise") and (
+        _has(words, max(0, place - 6), place, _NOTICED) or (_at(words, end) in ("is", "'s") and _at(words, end + 1) in ("good", "fine", "normal", "okay", "ok"))
+    ):
+        return None
+    if noun == "step" and (_at(words, place - 1) == "a" and _at(words, place - 2) in ("is", "'s", "was")):
+        return None  # "it's a big step"
     first = _grown(words, place)
     if word == "little" and first == place and _at(words, place - 1) == "a" and noun in ("move", "work"):
         return None
@@ -351,6 +387,10 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         first -= 1
     return first, end
 
+
+_GAPS = _words("gap gaps space spaces spacing distance separation")
+_BREAKS_BETWEEN = _words("sets set rounds round sessions meals doses workouts reps repetitions exercises days classes visits lessons efforts sprints intervals pills tablets")
+_NOTICED = _words("notice noticed feel feels felt sense have has had heart chest")
 
 _NAMES = frozenset((size, part) for size in ("big", "little", "great", "small") for part in ("toe", "finger", "thumb"))
 """Parts of the body with a size in their name."""
@@ -368,13 +408,43 @@ def _alone(words: list[str], place: int) -> Span | None:
     first = _grown(words, place)
     graded = first < place
     end = place + 1
-    if (word in _DISTANCES and after in _FORWARD) or (
+    if after == "," and _at(words, first - 1) in ("a", "an", "the", "your", "some"):
+        return None  # "a large, soft ball"
+    if word == "close" and not graded:
+        if _at(words, place - 1) in ("and", "then", "or", "to") or after in ("round", "around", "over", "on", "about"):
+            return None  # the verb
+        if _at(words, place - 1) in _STANDS and after in ("", ".", ",", "!", "and", "then"):
+            return first, end
+    if word == "lower" and not graded and (words[place + 1 : place + 3] == [",", "lower"] or words[max(0, place - 2) : place] == ["lower", ","]):
+        return first, end
+    if word.endswith("er") and words[max(0, first - 2) : first] in (["do", "it"], ["do", "them"], ["do", "these"], ["do", "those"], ["try", "it"]) and _finished(words, end):
+        return (first, end) if word in say.ALONE else None
+    if word == "long" and graded and _has(words, max(0, first - 3), first, _REACHING) and _finished(words, end):
+        return first, end
+    if word in ("big", "long", "wide") and _at(words, place - 1) in say.PARTICLES and _has(words, _clause(words, place), place, _BODY) and _finished(words, end):
+        if word == "long" and _at(words, place - 1) == "back":
+            return None
+        return (first if word == "wide" else place - 1, end) if not _blocked(words, place) else None
+    if words[end : end + 2] in (["the", "whole"], ["all", "the"], ["the", "entire"]) and _at(words, end + 2) in ("way", "time", "set", "round", "song"):
+        if word in ("low", "wide", "high", "deep", "shallow", "narrow") and not _blocked(words, first) and not _other_verb(words, first):
+            return (first, end) if _has(words, _clause(words, first), first, say.MOVES | _BODY) else None
+    if (
+        word in _SAID_AFTER
+        and first > 1
+        and words[first - 1] in (",", "—", ":")
+        and _clause(words, first) == first
+        and after in ("", ",", ".", "!", "for", "but")
+        and any(other in _BODY or other in say.SHAPES for other in words[max(0, first - 8) : first - 1])
+        and not any(other in say.UNSPATIAL or other in say.OTHER_VERBS or other in say.FEELINGS for other in words[max(0, first - 5) : first - 1] if other not in ("set", "sets"))
+    ):
+        return first, end
+    if (word in _DISTANCES and after in _FORWARD and _at(words, place + 2) not in ("here", "there")) or (
         word in ("high", "deep", "higher", "deeper") and after in ("up", "down")
     ):
         end += 1
     elif word in ("near", "close", "nearer") and after in ("the", "your"):
         pass
-    elif not _finished(words, end) or after in ("of", "is", "are", "'s"):
+    elif (not _finished(words, end) and _at(words, end + 1) not in ("here", "there")) or after in ("of", "is", "are", "'s"):
         return None
     if word in ("close", "near", "nearer") and after in ("to", "by", "your", "the", "it"):
         if after == "by" and _finished(words, place + 2) and _at(words, place + 2) not in ("the", "your"):
@@ -384,6 +454,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         if (
             not graded
             or words[first:place] == ["not"]
+            or _at(words, place + 2) in ("bedtime", "call", "home", "surgery", "lunch", "dinner", "tea", "race", "death")
             or after == "by"
             or _at(words, place + 2) in say.UNSPATIAL
             or _at(words, place + 2) in ("failure", "tears")
@@ -402,6 +473,8 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if _at(words, place - 1) == "less" and first >= place - 1:  # "less high": where it hurts, not how far
         return None
+    if word == "longer" and words[max(0, place - 1) : place] in (["glide"], ["reach"], ["stride"], ["stretch"]) and after in ("off", "with", "on", "and", ",", "."):
+        return first, end
     if word in _LENGTHS and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
         return None
     start = _clause(words, first)
@@ -419,8 +492,12 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if _blocked(words, first):
         return None
+    if word == "far" and words[first] == "not" and (after in ("now", "to") or words[max(0, first - 2) : first] in (["it", "'s"], ["it", "is"])):
+        return None  # "not far to go"
     if word == "far" and (_at(words, first - 1) == "gone" or after == "too"):
         return None
+    if word == "far" and after == "away" and not _has(words, start, first, say.MOVES | _BODY):
+        return None  # "your spray is in the bag, it's too far away"
     if word in ("deep", "deeper") and (
         after in ("in", "inside", "into", "within") and _has(words, start, place, say.OTHER_VERBS)
     ):
@@ -454,6 +531,8 @@ def _alone(words: list[str], place: int) -> Span | None:
     if word == "sky-high" or (
         word == "close" and after in ("", ",", ".", "and", "then") and _at(words, first - 1) == "in" and verb
     ):
+        return first, end
+    if start == first and first == 2 and words[1] == ":" and words[0] in ("depth", "height", "width", "reach", "step", "spacing", "hips", "stroke", "swing"):
         return first, end
     if start == first and first > 1 and words[first - 1] == ":":  # "Trunk lean: minimal."
         shape = any(
@@ -515,6 +594,11 @@ def _alone(words: list[str], place: int) -> Span | None:
     return None
 
 
+_STANDS = _words("stand step come move sit keep hold stay stands sits")
+_REACHING = _words("arm arms leg legs reach")
+_SAID_AFTER = _words("wide narrow shallow wider narrower higher deeper shallower high low")
+"""Sizes that may stand alone after a pause: "Feet: narrow for set one, wider for set two"."""
+
 _TINY = _words("tiny small little minimal teeny big huge large")
 
 
@@ -537,6 +621,14 @@ def _way(words: list[str], place: int) -> Span | None:
     """ "way back", "way in front"; "a little way" is an amount."""
     after = _at(words, place + 1)
     before = _at(words, place - 1)
+    if before == "the" and (_finished(words, place + 1) or after in say.PARTICLES):
+        start = 0
+        if words[max(0, place - 2)] == "of" and _at(words, place - 3) in ("part", "some", "most", "half"):
+            start = place - 3
+        elif words[max(0, place - 2)] == "all" and _at(words, place - 3) in ("nearly", "almost"):
+            start = place - 3
+        if start and _has(words, _clause(words, start), start, _BENDING):
+            return start, place + 1
     if (
         after in _WAY_PLACES
         and before not in _NOT_BEFORE_WAY
@@ -545,12 +637,15 @@ def _way(words: list[str], place: int) -> Span | None:
     ):
         if after == "in" and _at(words, place + 2) != "front":
             return None
+        if after == "back" and _at(words, place + 2) in ("when", "in"):
+            return None
         if _other_verb(words, place):
             return None
         return place, place + (3 if after == "in" else 2)
     return _amount(words, place)
 
 
+_BENDING = say.MOVES - _words("walk walks walking run runs running jog jogs jogging go goes going come comes march row swim ride travel pedal climb keep stay hold work")
 _NOT_BEFORE_WAY = _words(
     "the this that your a an one any either which same half my their his her our its all every each other another no some long"
 )
@@ -590,7 +685,7 @@ _GROUND = _words("floor ground mat bench chair seat bed stool box step carpet ru
 
 def _shy(words: list[str], place: int) -> Span | None:
     """ "shy of the floor", "a whisker shy of straight"."""
-    if _at(words, place + 1) != "of" or _at(words, place - 1) == "just":
+    if _at(words, place + 1) != "of" or _at(words, place - 1) in ("just", "be", "am", "is", "are", "feel", "never", "not"):
         return None
     first = _grown(words, place)
     return first, place + 2
@@ -600,6 +695,10 @@ def _some(words: list[str], place: int) -> Span | None:
     """ "tucked in some", "some bend"."""
     after = _at(words, place + 1)
     if after in _ANGLES and _at(words, place - 1) != "in":
+        if after == "bend" and place == 0 and _at(words, 2) in ("their", "the", "at", "from", "too"):
+            return None  # "some bend their knees"
+        if (after in ("space", "room") and not _of_the_body(words, place)) or (after == "distance" and not _ROOM_FOR.isdisjoint(words[place : place + 8])):
+            return None
         return place, place + 2
     if after in ("way", "distance"):
         return None
@@ -621,6 +720,16 @@ def _some(words: list[str], place: int) -> Span | None:
     ) and not _other_verb(words, place):
         return place - 1, end
     return None
+
+
+_ROOM_FOR = _words("yourself yourselves week day life diary head mind drama work think breathe thinking clear floor budget")
+_LEAVES = _words("leave leaving keep keeping with between under behind in")
+
+
+def _of_the_body(words: list[str], place: int) -> bool:
+    """Whether "some space" is one that parts of the body or of kit leave."""
+    near = words[max(0, place - 4) : place + 8]
+    return _ROOM_FOR.isdisjoint(near) and bool(_LEAVES.intersection(near) or _BODY.intersection(near))
 
 
 def _much(words: list[str], place: int) -> Span | None:
@@ -652,6 +761,38 @@ def _angle(words: list[str], place: int) -> Span | None:
     return None
 
 
+def _loads(words: list[str], place: int) -> Span | None:
+    """ "push the hips back loads"."""
+    if _at(words, place - 1) in say.PARTICLES and _finished(words, place + 1) and _at(words, place + 1) != "of":
+        start = _clause(words, place)
+        if _has(words, start, place, say.MOVES) and _has(words, start, place, _BODY - say.PARTICLES):
+            return place, place + 1
+    return _miles(words, place) if words[place] == "miles" else None
+
+
+def _thin(words: list[str], place: int) -> Span | None:
+    """ "pinch until it is fairly thin"."""
+    first = _grown(words, place)
+    if first < place and _finished(words, place + 1) and words[max(0, first - 2) : first] in (["it", "is"], ["it", "'s"]):
+        return first, place + 1
+    return None
+
+
+def _hardly(words: list[str], place: int) -> Span | None:
+    """ "knees hardly bent"."""
+    return (place, place + 1) if _at(words, place + 1) in say.POSTURES and _at(words, place - 1) in _BODY and _at(words, place + 1).endswith(("bent", "ed", "open", "apart")) else None
+
+
+def _enough(words: list[str], place: int) -> Span | None:
+    """ "enough of a gap", "plenty of space" between two parts."""
+    if _at(words, place + 1) != "of":
+        return None
+    stop = _shape_after_of(words, place + 2)
+    if not stop or words[stop - 1] not in _ANGLES or not _of_the_body(words, place):
+        return None
+    return place, stop
+
+
 def _trace(words: list[str], place: int) -> Span | None:
     """ "a hint of a bend"."""
     if _at(words, place + 1) == "of" and _at(words, place - 1) in ("a", "the"):
@@ -679,6 +820,8 @@ def _step(words: list[str], place: int) -> Span | None:
     if _at(words, place - 1) != "a" or _at(words, place - 2) not in ("take", "takes", "taking", "with"):
         return None
     if _at(words, place + 1) in _STEP_WAYS and _at(words, place + 2) not in ("from", "in"):
+        if words[place + 2 : place + 4] in (["and", "think"], ["and", "look"], ["and", "ask"], ["and", "rest"], ["and", "reflect"]):
+            return None
         return place - 1, place + 2
     return None
 
@@ -807,7 +950,10 @@ def _grown(words: list[str], place: int) -> int:
 def _blocked(words: list[str], place: int) -> bool:
     """Whether the clause speaks of breath, effort, load, time or another size that is no place."""
     start = _clause(words, place)
-    return any(word in _BREATHING or word in say.UNSPATIAL for word in words[start:place]) or any(
+    return any(
+        word in _BREATHING or (word in say.UNSPATIAL and not (word == "time" and words[start : start + 2] in (["this", "time"], ["next", "time"], ["each", "time"], ["every", "time"])))
+        for word in words[start + (words[start : start + 1] == ["set"]) : place]
+    ) or any(
         word in _BREATHING for word in words[place : place + 4]
     )
 
@@ -875,6 +1021,10 @@ def _moved(words: list[str], start: int, end: int) -> bool:
 def _described(words: list[str], first: int, last: int) -> bool:
     """Whether the clause tells what was, or what the speaker does, or what a thing is like."""
     begin = _clause(words, first)
+    if begin > 0 and words[begin - 1] in ("if", "whether") and words[last - 1] in say.PREDICATES and _has(words, begin, first, _IS):
+        return True
+    if _at(words, begin) in _IS and words[-1] == "?" and words[last - 1] in say.PREDICATES and first - begin > 1:
+        return True  # "is one shoulder higher?"
     for reach in range(first - 1, begin - 1, -1):
         word = words[reach]
         if word in ("you", "your", "want", "need", "like"):
@@ -886,6 +1036,9 @@ def _described(words: list[str], first: int, last: int) -> bool:
         if word in say.FIRST_PERSON or word in say.PAST or word in say.IMAGINED:
             return True
     return bool(begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as")
+
+
+_IS = _words("is are 's was were feels feel seems looks sits")
 
 
 # --- what explains a size ---------------------------------------------------------------------------------------------
@@ -908,6 +1061,8 @@ def _explained(words: list[str], first: int, last: int) -> bool:
         ):
             return True
     # a place by a landmark: "just outside the shoulders", "a little above the knee"
+    if words[last - 1] in ("up", "high", "low") and _at(words, last) in ("near", "by", "under", "at", "into") and _landmark(words, last + 1, 3):
+        return True
     inner = words[last - 1] in _PLACES_BY_LANDMARK and words[last - 2] not in ("far", "way", "further", "farther")
     if words[last - 1] in say.SHAPES or words[last - 1] in say.WEAK_SHAPES or words[last - 1] in _ANGLES:
         return _measured_after(words, last, count, True)
@@ -955,6 +1110,10 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
             return False
         elif word == "than":
             return _at(words, place + 1) not in _NO_SCALE
+        elif (word == "size" and _at(words, place + 1) == "of") or (
+            pauses and word in ("to", "toward", "towards", "at") and _at(words, place + 1) in _HOURS
+        ):
+            return True
         elif (
             word in ("with", "using") and not pauses and _at(words, place + 1) in say.NUMBERS | {"both", "your", "the"}
         ):
@@ -981,11 +1140,15 @@ def _continues(words: list[str], place: int, word: str) -> bool:
     """Whether the words after a pause still speak of the same thing."""
     return (
         (word == "as" and _at(words, place + 1) in say.PREDICATES)
+        or (word in ("left", "right", "over") and (word == "over" or _at(words, place + 1) in ("to", "toward", "towards", "at")))
         or word in _GOES_ON
         or word in say.UNITS
         or word in say.NUMBERS
         or word[:1].isdigit()
     )
+
+
+_HOURS = _words("one two three four five six seven eight nine ten eleven twelve 1 2 3 4 5 6 7 8 9 10 11 12")
 
 
 def _starts_afresh(words: list[str], place: int) -> bool:
@@ -1044,8 +1207,11 @@ _READERS = {
     "well": _well,
     "just": _gap,
     "barely": _adverb,
+    "hardly": _hardly,
     "shy": _shy,
     "some": _some,
+    "enough": _enough,
+    "plenty": _enough,
     "much": _much,
     "angle": _angle,
     "gap": _gap_noun,
@@ -1055,8 +1221,9 @@ _READERS = {
     "step": _step,
     "short": _short_of,
     **{word: _trace for word in say.TRACES - say.SMALL_AMOUNTS},
-    "miles": _miles,
     "apart": _apart,
+    **{word: _loads for word in ("loads", "miles", "heaps", "tons")},
+    **{word: _thin for word in ("thin", "thinner", "thick", "thicker")},
 }
 
 
@@ -1181,6 +1348,16 @@ ENGLISH = Kind(
         "Keep the circles [[small]] and slow.",
         "Trunk lean: [[minimal]].",
         "Hips [[higher]].",
+        "Feet: [[narrow]] for round one.",
+        "Ten kicks, [[small ones]].",
+        "Arms [[out big]], like a scarecrow.",
+        "Sit into [[a mega-deep squat]].",
+        "Drop it [[nowhere near as deep]] today.",
+        "Curl up [[part of the way]].",
+        "Step back [[a lot]].",
+        "Push your hips back [[loads]].",
+        "Keep [[plenty of space]] between the elbows.",
+        "Knees [[hardly]] bent.",
     ),
     leave=(
         "Turn your toes slightly out, about two fingers.",
@@ -1198,5 +1375,15 @@ ENGLISH = Kind(
         "Use a small towel on a low bench.",
         "Set the volume low and keep your spirits high.",
         "Walk little and often.",
+        "There's a good gap between sets: two full minutes.",
+        "Sweep the toe out and close.",
+        "If one hip is higher, tell me.",
+        "Hold a large, soft ball in front of your chest.",
+        "Turn the lamp low.",
+        "You may notice a small flutter in your chest.",
+        "It's not far to the bus.",
+        "Make some space in your week.",
+        "Turn your toes out a bit, left to eleven, right to one.",
+        "Make small circles the size of a coin.",
     ),
 )

@@ -12,7 +12,7 @@ from handouts.wording.lexicons.forms import comparatives, nouns, verbs, words
 SMALL_AMOUNTS = words(
     "bit tad touch hair smidge smidgen smidgin smidgeon fraction whisker shade mite skosh tick jot soupçon soupcon trifle sliver"
     " wee-bit tiddly titch tidge tinge dash teensy-bit lick crumb speck nudge bittie toot fuzz squidge scooch scoosh scosh midge"
-    " fag-paper gnat's weeny pinch scrap morsel notch"
+    " ounce whit iota grain skoosh tidgy squeak fag-paper gnat's weeny pinch scrap morsel notch"
 )
 """Nouns that say "a little" with "a" before them."""
 
@@ -56,6 +56,14 @@ PREDICATES = words(
     " slight modest moderate shallow-ish compact tight tighter steep steeper large itty-bitty itsy-bitsy teeny-tiny roomy diddy wide-open"
 )
 """Sizes that can stand alone after a body part or a verb: "hands wide", "stay low"."""
+
+_GRADED_IN_ONE = [
+    f"{before}{size}"
+    for size in ("wide", "high", "low", "deep", "narrow", "shallow", "long", "short", "close", "big", "small", "far")
+    for before in ("mega-", "super-", "ultra-", "extra-", "really-", "over-", "too-")
+] + [f"{size}-ish" for size in ("wide", "high", "low", "deep", "narrow", "shallow", "long", "short", "big", "small", "close", "wider", "higher", "lower", "deeper")]
+SIZES |= frozenset(_GRADED_IN_ONE)
+PREDICATES |= frozenset(_GRADED_IN_ONE)
 
 ALONE = words("wider higher deeper shallower narrower closer nearer farther further bigger smaller tinier lower")
 """Sizes that are an instruction by themselves: "Wider!"."""
@@ -102,7 +110,7 @@ SIZES_OF_WEAK = {
     "degree": words("small slight modest fair moderate"),
     "spread": words("wide wider narrow generous small big slight broad"),
     "width": words("good medium generous moderate comfortable-ish decent fair small"),
-    "height": words("medium low moderate modest small fair decent middling middle"),
+    "height": words("reasonable sensible good medium low moderate modest small fair decent middling middle"),
     "heights": words("medium low moderate modest"),
     "depth": words("medium shallow moderate modest partial decent small fair good greater more"),
     "position": words("wide wider narrow narrower low lower"),
@@ -112,7 +120,8 @@ SIZES_OF_WEAK = {
     "stroke": words("short shorter long longer small smaller big bigger tiny wide"),
     "strokes": words("short shorter long longer small smaller big bigger tiny wide"),
     "punches": words("short small little"),
-    "push": words("tiny small"),
+    "corrections": words("tiny small little big minute"),
+    "correction": words("tiny small little big minute"),
     "pushes": words("long longer short shorter tiny small little"),
     "presses": words("tiny small little"),
     "bridge": words("small low high higher little tiny"),
@@ -282,6 +291,7 @@ UNSPATIAL = words(
     " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
     " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
     " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight radio telly tv heating light lights lighting fan"
+    " lamp lamps dimmer burner flame gas hob stereo speaker speakers headphones thermostat blind blinds"
 )
 """Nouns (and time words) whose amount is not a distance."""
 
