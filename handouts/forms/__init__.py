@@ -99,7 +99,8 @@ DIFFERENCES: tuple[tuple[str, str, str], ...] = (
     ("screen", "adds contents, text size, the log's buttons and a question for each exercise", "the page is worked with"),
     ("braille", "says measures in their short form", "the finger reads fewer cells"),
     ("braille", "adds the running head, page numbers and contents", "pages are turned by touch"),
-    ("epub", "adds contents", "a book is gone through by them"),
+    ("epub", "adds contents, and the running line below the title", "a book is gone through by them, and has no pages to carry the line"),
+    ("text", "adds the running line below the title", "there are no pages to carry it"),
     ("text", "leaves emphasis unmarked", "signs around words are spoken"),
-    ("text", "writes the log with a key for each field", "it is filled in, sent back and read by the program"),
+    ("text", "writes the log with a key for each field, its date first", "it is filled in, sent back and read by the program"),
 )
