@@ -299,7 +299,7 @@ _PHRASES = Phrases(
         exactly|just|precisely [ as {subject} {deed} ] it|them|one|$|,|.
         as {subject} {deed} it|them $
         i|we will|am|'m just|now|going|to*3 [ run|go|walk|take|mark|step|dance|swim|row it|this|that|them|everything through ]
-        i|we will|am|'m just|now|going|to*3 [ do the|a|one|my first|couple|few|slow|quick|practice|demo|rep|round|set|side one|ones|rep|reps|first? ] !together|with|for|at|on|in|tomorrow|today
+        i will|am|'m just|now|going|to*3 [ do the|a|one|my first|couple|few|slow|quick|practice|demo|rep|round|set|side one|ones|rep|reps|first? ] !together|with|for|at|on|in|tomorrow|today
         [ let me _? take|walk|run you|us|everybody|everyone|them through ] it|this|that|the|one|what|how
         i will [ take|walk|run you|us|everybody|everyone|them through ] it|this|that|one
         ^ [ mark|try|walk|run|take|rehearse|practise|practice|dance|step|swim|row|do|go it|this|that|them|one|through through|again|out|once|slowly|now*2 with|alongside|behind|after me|us|@name ]
@@ -457,6 +457,8 @@ _PHRASES = Phrases(
     """,
     # a version to be taken from somebody
     version="""
+        [ see|watch that|it|this again|once|slower|slowly ]
+        ^ [ see the|that|his|her|their _ go|goes|move|moves|come|comes|bend|bends|swing|swings|drop|drops|lift|lifts|turn|turns|stay|stays|slide|slides|roll|rolls|open|opens|close|closes|fold|folds|lead|leads ] !down|away
         [ stick with her|him|them|@name ] !to|for
         [ do|take|try|copy @name 's ] $|version|instead
         ^ [ seen ] ?
@@ -912,7 +914,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] == "like" and inside[-1] in ("that", "this") and (before in _WHO_LIKES or (before == "not" and (words[first - 2 : first - 1] or ["."])[0] in ("do", "does", "did", "would", "may", "might", "will"))):
         return True  # the verb: "if your neck doesn't like that"
-    if inside[0] == "my" and inside[-2:-1] == ["your"] and inside[1] != inside[-1]:
+    if inside[0] == "my" and inside[-2:-1] == ["your"] and (inside[1] != inside[-1] or inside[1] in ("left", "right")):
         return True
     if inside == ["this"] and note == "spoken" and first and not (first == 1 and before in ("and", "then", "now", "or")):
         return True
@@ -982,6 +984,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     if inside[0] == "the" and "way" in inside and ("is to" in around or "it is" in around):
         return True
     if before == "who" and inside[0] == "follow":
+        return True
+    if inside[:2] == ["the", "way"] and before in ("face", "facing", "back", "go", "walk", "all"):
         return True
     if inside[0] in _LOOKED and (before == "not" or words[first - 2 : first] == ["not", "be"]):
         return True

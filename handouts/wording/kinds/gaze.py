@@ -510,6 +510,7 @@ def _eyes(words: list[str], place: int) -> Span | None:
     if (
         aiming
         and aiming in _ENOUGH
+        and word != "sight"
         and (after == "" or after in PAUSES or after in _ENDS or after in ("a", "slightly", "gently", "there"))
     ):
         return start, place + 1
