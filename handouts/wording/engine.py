@@ -1,14 +1,10 @@
 """Runs the kinds over a text, sentence by sentence."""
 
-import re
-from functools import lru_cache
-
 from handouts.wording.kinds import kinds, lexicon
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark
 from handouts.wording.prose import PAUSES, Sentence, sentences
 
-_LETTERS = re.compile(r"[^\W\d_]+")
 _JOINS = PAUSES | {"and", "then", "but", "or", "so"}
 """What stands between two clauses: pauses, and the words that join them."""
 
@@ -22,7 +18,7 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     """
     looked_for = kinds(language)
     marks: list[Mark] = []
-    for sentence in sentences(_with_words_apart(text, language), _triggers(language), lexicon(language).known):
+    for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
         marks += _check(sentence, looked_for, text)
     return marks
 
@@ -34,16 +30,6 @@ def _with_words_apart(text: str, language: str) -> str:
 
         return fr.apart(text)
     return text
-
-
-@lru_cache
-def _triggers(language: str) -> frozenset[str]:
-    """The first run of letters of every word that a kind may start from."""
-    triggers: set[str] = set()
-    for kind in kinds(language):
-        for word in kind.triggers:
-            triggers.update(_LETTERS.findall(word)[:1])
-    return frozenset(triggers)
 
 
 def _check(sentence: Sentence, kinds: tuple[Kind, ...], text: str) -> list[Mark]:

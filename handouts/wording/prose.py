@@ -81,19 +81,26 @@ class Sentence:
     earlier: the words of the two sentences before, in lower case.
     """
 
-    __slots__ = ("_ends", "_offset", "_piece", "_starts", "classes", "earlier", "text", "words")
+    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "classes", "text", "words")
 
     def __init__(
-        self, text: str, piece: str, offset: int, words: list[str], classes: list[int], earlier: list[str]
+        self, text: str, piece: str, offset: int, words: list[str], classes: list[int], before: tuple[str, str]
     ):
         self.text = text
         self.words = words
         self.classes = classes
-        self.earlier = earlier
+        self._before = before
+        self._earlier: list[str] | None = None
         self._piece = piece
         self._offset = offset
         self._starts: list[int] | None = None
         self._ends: list[int] = []
+
+    @property
+    def earlier(self) -> list[str]:
+        if self._earlier is None:
+            self._earlier = _LETTERS.findall(" ".join(self._before).lower())
+        return self._earlier
 
     @property
     def starts(self) -> list[int]:
@@ -112,37 +119,34 @@ class Sentence:
         return self.text[self.starts[first] : self.ends[last - 1]]
 
 
-def sentences(text: str, wanted: frozenset[str], known: Mapping[str, int]) -> Iterator[Sentence]:
-    """The sentences of `text` that hold at least one of the `wanted` words.
+def sentences(text: str, known: Mapping[str, int]) -> Iterator[Sentence]:
+    """The sentences of `text`.
 
-    wanted: runs of letters in lower case.
     known: from any word in lower case to its class bits.
     """
     prose = blank_out(text)
-    last: list[str] = []
-    last_but_one: list[str] = []
+    last = last_but_one = ""
     for start, end in sentence_spans(prose):
         piece = prose[start:end]
-        letters = _LETTERS.findall(piece.lower())
-        if not wanted.isdisjoint(letters):
-            yield _sentence(text, piece, start, known, last_but_one + last)
-        last_but_one, last = last, letters
+        if not piece.isspace():
+            yield _sentence(text, piece, start, known, (last_but_one, last))
+        last_but_one, last = last, piece
 
 
-def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], earlier: list[str]) -> Sentence:
+def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], before: tuple[str, str]) -> Sentence:
     words = _words(piece)
     classes = list(map(known.__getitem__, words))
     for capital in _CAPITALS.findall(piece):
         name = capital.lower()
         bits = known[name]
         if not bits or bits & FORENAME:
-            if words[0] == name:
+            if words[:1] == [name]:
                 classes[0] |= 0 if bits else NAME
                 continue
             for place, word in enumerate(words):
                 if word == name:
                     classes[place] |= NAME
-    return Sentence(text, piece, offset, words, classes, earlier)
+    return Sentence(text, piece, offset, words, classes, before)
 
 
 def _words(piece: str) -> list[str]:
