@@ -60,7 +60,7 @@ _PHRASES = Phrases(
         [ the one , there ]
         tap|touch|lift|push|press|squeeze|grab|rub|pinch|bend|pull|raise|lower|straighten|relax|tighten [ this|that ] ,|.|up|down|with|then|in|out|first|only|and
         reach|rest|push|lean|press|tap|brace|pull|rub|line|step for|against|on|at|onto|towards|over|up*2 [ this|that|these|those ] ,|.|with|and|then|$
-        keep [ this|that ] tucked|still|soft|straight|bent|in|down|relaxed|long|tight|close
+        keep [ this|that ] tucked|still|soft|straight|bent|in|down|relaxed|long|tight|close !mind|touch|check|line
         [ all|the of|whole*2 this|that ] stays|stay|relaxes|works|moves|soft|still
         all of [ this ] stays|is|should
         is|'s [ this ] that should|is|does|works|moves|hurts
@@ -77,6 +77,24 @@ _PHRASES = Phrases(
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
         [ this|that one ] , not
+        lead|leads|step|push|press|start|begin|finish|balance|stand|land with|on|onto|off [ this|that one ] ,|.|and|then|first|$
+        weight on|onto|over|through|in [ this|that one ] ,|.|and|$
+        tuck|cross|hook|fold|lay|bring|slide|pass|wrap|lift|bend|straighten [ this|that one ] behind|over|under|across|on|in|round|around|up|down|out
+        behind|over|under|across|round|around [ this|that one ] ,|.|$
+        so [ this|that one ] is|'s|goes|sits on|in|at|under|over|up|down
+        it is|'s [ this|that one ] that|which|here
+        crawl|duck|slide|roll|swim|reach beneath|underneath|below [ this|that one ]
+        squeeze|press|lace|keep|draw|bring|pull|pinch|knit|push|link [ these|those two|three? ] together|straight|down|apart|back|level|soft|bent|wide|flat
+        by [ this|that amount|margin ] ,|.|and|each|$
+        [ within|inside this|that space|gap ]
+        [ between these|those number? lines|marks|cones|posts|tapes|points|dots|ropes|poles|markers|strips|walls|pillars|chairs|bars ]
+        press|push|lead|land|cut|kick|roll|rub|strike|stand|hit|touch|grip|lean with|on|onto [ this|that edge|part|bit|end|corner|surface|knuckle|section|patch ] ,|.|and|not|of|$
+        , not [ this|that edge|part|bit|end|corner|side|spot|one ] ,|.|$
+        [ the bone|bump|dip|dent|hollow|ridge|muscle|tendon|joint|notch|crease|spot|point|bit|edge|corner|ledge|knob|gap|groove just|right? here|there ] !will|have
+        stride|step|rope|band|strap|lever|stick|pace|towel|noodle _*3 be|is|'s [ this|that long|short ]
+        start|begin [ here|there ] ,|and finish|end|stop|start
+        more|on|further|back|up|down , [ there ] .|!
+        tailbone|bum|bottom|hips|elbow|elbows|knee|knees|foot|feet|hand|hands|heel|head|chin goes|go|stays|sits [ back|up|down|out|over|in there|here ]
         lower|higher|wider|deeper|closer|nearer|further|farther|apart|narrower|bigger|past than [ that|this|these ] ,|.|and|please|$
         angle|height|width|distance|gap|depth|level|bend|stance|grip|step|length|size|spacing|spread|tilt _*4 is|'s|be|are [ about|around|roughly|just|only this|that|so ] ,|.|$
         by [ about|around|roughly this|that ] ,|.|$
@@ -163,7 +181,7 @@ _PHRASES = Phrases(
         [ where|wherever my finger|fingers|hand|hands|thumb|palm|toe|foot is|are|'s|goes|go|rests ]
         [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ] <indicated|pointed|touched
         [ than this ] $
-        [ as @dim as this|that ] $
+        [ as wide|high|low|deep|far|close|big|long|narrow|tall|small as this|that ] $
         [ from|between this to|and this ]
         [ this apart ]
         [ over|round|out|up|down|across|along|back|off this|that way|direction|side|corner|end ]
@@ -188,9 +206,18 @@ _PHRASES = Phrases(
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across [ that|those _? @surface|@kit ] !with|and
         face|facing|faces|hit|touch|reach [ that|those _? @room ]
         aim|head|make|run|go|sprint|walk|jog|swim|point|mark|target|marker for|at|is|'s [ that|those _? @room ]
+        in|behind|from|inside|into|on [ that _? cupboard|closet|drawer|shelf|rack|basket|crate|locker|curtain|cabinet|chest|trolley|storeroom|room|alcove|hatch ]
+        one|two|three|four|any|either|some of [ those|these _? @kit ]
+        fetch|pass|hand|bring|grab|give me|us? [ that|those|this _? @kit ]
+        to|on|onto|at|along|with|behind|over [ this|that|these|those _? cross|crosses|dot|dots|tape|tapes|stripe|stripes|square|triangle|star|sticker|stickers|marks|marker|markers|chalk|chalkmark|footprint|footprints|tile|tiles|floorboard|floorboards ]
         mark|target|goal|marker|landmark|turning is|'s [ that|those _? {outdoors} ]
         to|for|at|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across|through|near|up|down|along|into|opposite|follow|following|climb|cross|pass|circle|as [ that|those _? {outdoors} ]
         up|down|along|follow|following|climb|cross|through [ this _? path|track|trail|lane|road|street|hill|slope|bank|corridor|stairs|steps|ramp|door|doorway ]
+    """,
+    passed="""
+        goes|runs|passes|comes|sits|loops|threads|wraps|go|run under|over|through|round|around|behind|against|beneath [ this|that|these|those ] ,|.|and|then|twice|once|$
+        loop|thread|wrap|hook|pass|feed|tie|fasten|clip|wind _*3 round|around|through|over|under|behind|onto|to [ this|that|these|those ] ,|.|and|then|twice|once|$
+        this|that one and? over|under|round|through|behind [ this|that ] ,|.|$
     """,
     pronoun="""
         sit|stand|step|hang|climb|kneel|lie|lean|rest|place|put|keep|lay|press|brace|hook|balance|perch|hop|roll|sits|stands|hold _*3 on|onto|off|upon|under|against|beside|behind|over [ this|that|these|those ] ,|.|and|with|then|for|while|;|or|$
@@ -249,7 +276,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
 def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     """Whether the sentence says the place or the size itself."""
     words = sentence.words
-    size = note in ("size", "strong", "so_size")
+    size = note in ("size", "strong", "so_size") and words[last - 1] not in ("here", "there")
     after = words[last : last + 1]
     if size and (after in (["from"], ["off"], ["above"], ["between"], ["in"]) or (after == ["to"] and words[last - 1] in ("close", "near"))):
         comma = next((place for place in range(last, min(len(words), last + 6)) if words[place] == ","), 0)
@@ -299,6 +326,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
         if sentence.earlier[-2:] == ["once", "more"]:
             return False
+        if sentence.earlier[-2:] in (["not", "there"], ["not", "here"], ["go", "on"]) or sentence.earlier[-1:] == ["back"]:
+            return True
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
     if words[last : last + 2] in (["and", "then"], ["and", "now"], ["or", "thereabouts"]) or words[max(0, first - 2) : first] == ["then", "and"]:
         return False
@@ -349,6 +378,10 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     # bare: a hand-verb with its object, and the clause ends there
     if after not in _ENDS and last < len(words):
         return False
+    if before in ("but", "than") and word == "here":
+        return True
+    if _others_too(sentence, last - 1) and before not in _STILL and before not in _NOT_SPACE_HERE and before not in _ABSTRACT:
+        return True
     if before in _NOT_SPACE_HERE or before in _ABSTRACT:
         return False
     if before in _STILL:
@@ -381,7 +414,7 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     words, classes = sentence.words, sentence.classes
     before = words[first - 1] if first else ""
     after = words[last : last + 3]
-    if before in _CROWD or before in _LIVES or after[:2] == ["is", "where"] or words[first : first + 2] == ["somewhere", "out"]:
+    if before in _CROWD or before in _LIVES or after[:2] == ["is", "where"] or words[first : first + 2] == ["somewhere", "out"] or after[:1] == ["people"]:
         return True
     if after and after[0] in ("in", "at", "on", "near") and last + 1 < len(words) and classes[last + 1] & LEXICON.bits["name"]:
         return True
@@ -415,6 +448,15 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     return False
 
 
+def _others_too(sentence: Sentence, place: int) -> bool:
+    """Whether another "here" or "there" ends a clause of the sentence: "balls there, bats here"."""
+    words = sentence.words
+    for near, word in enumerate(words):
+        if near != place and word in ("here", "there") and near and (near + 1 == len(words) or words[near + 1] in PAUSES):
+            return words[near - 1] not in PAUSES and words[near - 1] not in _STILL and not sentence.classes[near - 1] & LEXICON.mask("be", "leader")
+    return False
+
+
 def _bare_noun(sentence: Sentence, place: int) -> bool:
     """Whether a clause starts with the noun at `place`: "left foot there, right foot here"."""
     words = sentence.words
@@ -431,7 +473,7 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     dim = words[last - 1] if words[last - 1] != "apart" else words[last - 2]
     this = "this" in words[first:last]
     before = words[first - 1] if first else "."
-    if dim == "far" and ((before in ("come", "came", "gone", "got", "made", "been") and {"have", "has", "had", "having", "i", "we"} & set(words[:first])) or before == "not" or "is" in words[max(0, first - 2) : first]):
+    if dim == "far" and ((before in ("come", "came", "gone", "got", "made", "been") and {"have", "has", "had", "having", "i", "we"} & set(words[:first])) or before == "not" or ("is" in words[max(0, first - 2) : first] and not (this and any(bits & LEXICON.bits["body"] for bits in classes[:first])))):
         return False
     if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
         return False
@@ -478,7 +520,13 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if last - first > 2 and words[first] != "just":
         return True
-    if before in ("then", "and", "or", "not") and any(
+    if len(words) <= 3 and not first:
+        return sentence.earlier[-1:] == ["way"]
+    if before in ("lie", "lying", "stay", "sit", "stand", "kneel", "keep", "remain", "live"):
+        return False
+    if words[max(0, first - 2) : first - 1] and words[first - 2] in ("wind", "screw", "unscrew", "stir", "crank", "spin", "steer", "pedal", "coil"):
+        return True
+    if "neither" not in words and not classes[first - 1] & LEXICON.mask("be", "pause") and any(
         words[near] in ("this", "that") and words[near + 1] in ("way", "direction") for near in range(first - 1)
     ):
         return True
@@ -639,7 +687,7 @@ def _so_size(sentence: Sentence, first: int, last: int) -> bool:
     return words[first] != "so" or words[first - 1] == "," or bool(classes[first - 1] & LEXICON.mask("body", "kit", "handle")) or words[first - 1] in ("it", "them", "gap")
 
 
-_TESTS = {"pronoun": _pronoun, "fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
+_TESTS = {"passed": _strong, "pronoun": _pronoun, "fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
 _KIT = LEXICON.bits["kit"]
