@@ -221,10 +221,15 @@ def hold_of(history: Sequence[LogLine]) -> Hold | None:
 
 def names_in(words: str, client: ClientFacts, table: CareTable) -> bool:
     """Whether words for a client's own condition stand in a text, in any language."""
-    folded = words.casefold()
+    folded = _folded(words)
     return any(
-        name.casefold() in folded
+        _folded(name) in folded
         for choice in client.care
         for names in table.cares[choice.care].names.values()
         for name in names
     )
+
+
+def _folded(words: str) -> str:
+    """Without capitals, in one line, and with one sign for both apostrophes."""
+    return " ".join(words.casefold().replace("\u2019", "'").split())

@@ -606,19 +606,31 @@ def _cue_remarks(planned: str, settled: Settled) -> tuple[Remark, ...]:
 
 
 def _two_hands_remarks(client: ClientFacts, planned: str, fitted: FittedExercise) -> tuple[Remark, ...]:
-    """Steps for two hands on the sheet of somebody with one that grips."""
+    """Steps for two hands on the sheet of somebody with one that grips.
+
+    What the text declares comes first: where it holds a weight in both hands,
+    all steps that its option does not word anew are for two.  In other steps
+    plain phrases are looked for.
+    """
     text = fitted.exercise
     if client.hands == "both":
         return ()
-    parts = [text.part(name, fitted.option) for name in _STEPS]
-    blocks = [block for part in parts if part for block in part.blocks]
-    items = [item for block in blocks for item in (block.items if isinstance(block, ItemList) else (block,))]
-    lines = [str(item.line) for item in items if needs_two_hands(item.text, text.facts.language)]
+    declared = text.facts.hands if text.facts.hands in ("one each", "both on one") else ""
+    lines: list[int] = []
+    for part in (text.part(name, fitted.option) for name in _STEPS):
+        if part is None:
+            continue
+        if declared and (fitted.option is None or part.option != fitted.option):
+            lines.append(part.line)
+            continue
+        items = [item for block in part.blocks for item in (block.items if isinstance(block, ItemList) else (block,))]
+        lines += [item.line for item in items if needs_two_hands(item.text, text.facts.language)]
     if not lines:
         return ()
+    why = f", as 'hands: {declared}' in the text says" if declared else ""
     what = (
-        f"{text.path}, line{'s' if len(lines) > 1 else ''} {', '.join(lines)}: these steps are for two hands, and one hand "
-        f"of this client grips; write '### NAME OF THE OPTION' and other steps into that part of the text."
+        f"{text.path}, line{'s' if len(lines) > 1 else ''} {', '.join(map(str, lines))}: these steps are for two hands{why}, and one "
+        f"hand of this client grips; write '### NAME OF THE OPTION' and other steps into that part of the text."
     )
     return (Remark("eye", planned, what),)
 

@@ -17,7 +17,8 @@ _TWO_HANDS = {
 
 def needs_two_hands(text: str, language: str) -> bool:
     """Whether words of an exercise text ask for two hands at once, as far as a
-    few plain phrases tell; never in a language without such phrases here."""
+    few plain phrases tell; never in a language without such phrases here.  It
+    is asked only where the text itself does not declare how it is held."""
     words = _TWO_HANDS.get(language)
     return words is not None and words.search(text) is not None
 

@@ -450,6 +450,9 @@ def test_the_guard_itself_would_notice() -> None:
     plan = a_plan(straight_sets("squat"), note={"en": "Mind your glaucoma.", "fr": "Bravo."})
     session = fit_to(client, plan, an_exercise("squat"))
     assert "the note in plans/T-v1.yaml names what is private in clients/T1.yaml" in eyes(session)[0]
+    surgery = a_client(care=[entry("recent eye surgery")])
+    french = a_plan(straight_sets("squat"), note={"en": "Well done.", "fr": "Après l\u2019opération\u00a0de l\u2019œil, doucement."})
+    assert "names what is private" in eyes(fit_to(surgery, french, an_exercise("squat")))[0]
 
 
 def _clean(text: str) -> None:

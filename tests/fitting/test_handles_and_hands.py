@@ -7,7 +7,7 @@ from handouts.fitting.fitted import FittedSession
 from handouts.fitting.sheets import sheet
 from handouts.handout import LogSheet, SheetKind, plain, walk
 from handouts.languages import phrases
-from handouts.models import Part, Studio
+from handouts.models import Exercise, Part, Studio
 from tests.fitting.making import TODAY, a_client, a_plan, an_exercise, eyes, fit_to, straight_sets
 
 
@@ -116,6 +116,27 @@ def test_steps_for_two_hands_are_told_to_the_trainer() -> None:
     assert eyes(fit_to(a_client(kit=kit, hands="right"), plan, text))[0].startswith(
         "exercise_texts/hold.md, line 32: these steps are for two hands"
     )
+
+
+def test_what_a_text_declares_goes_before_phrases() -> None:
+    """No phrase of these steps tells of two hands, and none has to: the text
+    declares that it holds one weight in each."""
+    options = {"alone": {"title": "Alone", "one handed": "yes", "hands": "one", "sides": "each"}}
+    text = an_exercise("curl", equipment=["pair of dumbbells"], hands="one each", options=options)
+    items = [{"text": "Lift the left one as you lower the right one.", "line": 32}]
+    steps = {"name": "Movement", "line": 30, "blocks": [{"ordered": True, "items": items}]}
+    anew = {"name": "Movement", "line": 40, "option": "alone", "blocks": [{"ordered": True, "items": [{"text": "Lift it.", "line": 42}]}]}
+    without = text.model_copy(update={"parts": (Part.model_validate(steps),)})
+    worded = without.model_copy(update={"variants": (Part.model_validate(anew),)})
+    plan, kit = a_plan(straight_sets("curl", dose="8 reps", load="5 kg")), {"dumbbells": ["2 x 5 kg"]}
+
+    def told(text: Exercise, **facts: str) -> list[str]:
+        return [what for what in eyes(fit_to(a_client(kit=kit, **facts), plan, text)) if "two hands" in what]
+
+    (what,) = told(without, hands="right")
+    assert what.startswith("exercise_texts/curl.md, line 30: these steps are for two hands, as 'hands: one each' in the text says")
+    assert told(worded, hands="right") == []
+    assert told(without) == []
 
 
 def test_the_log_asks_each_side_for_its_own_share(demo: Studio) -> None:

@@ -30,7 +30,7 @@ from handouts import carried
 from handouts.amounts import Mass
 from handouts.coaching.standing import Aim
 from handouts.fitting.fit import fit
-from handouts.fitting.fitted import FittedSession
+from handouts.fitting.fitted import FittedExercise, FittedLoad, FittedSession
 from handouts.logbook.message import Known, Message, PlanVersion
 from handouts.logbook.names import names_for
 from handouts.logbook.understanding import interpret
@@ -78,7 +78,25 @@ _CURL = """
     dose: 16-24 reps in all
     rest: 60 s
 """
-PLANS = (_HEAD + _SQUAT + _PRESS_AND_ROW, _HEAD + _PRESS_AND_ROW, _HEAD + _SQUAT + _CURL)
+_BAND_AND_CARRY = """
+  - structure: straight sets
+    exercise: seated-band-row
+    sets: 2
+    dose: 8-12 reps
+    rest: 60 s
+  - structure: straight sets
+    exercise: farmer-carry
+    sets: 3
+    dose: 30 s
+    rest: 60 s
+"""
+PLANS = (_HEAD + _SQUAT + _PRESS_AND_ROW, _HEAD + _PRESS_AND_ROW, _HEAD + _SQUAT + _CURL, _HEAD + _CURL + _BAND_AND_CARRY)
+
+_BANDS: tuple[list[object], ...] = (
+    ["one knot", "two knots", "three knots"],
+    [{"name": "thin", "tension": "2-4 kg"}, {"name": "middle", "tension": "3-6 kg"}, {"name": "thick", "tension": "5-10 kg"}],
+    ["one knot"],
+)
 
 _RACKS: tuple[dict[str, object], ...] = (
     {"dumbbells": [f"2 x {kg} kg" for kg in (*range(1, 11), *range(12, 21, 2), 22.5, 25, 27.5, 30)]},
@@ -92,7 +110,11 @@ _RACKS: tuple[dict[str, object], ...] = (
 )
 
 # Kilograms of one weight that such a person lifts once: from weak to strong.
-_ONCE = {"goblet-squat": (14, 60), "floor-press": (6, 40), "one-arm-supported-row": (9, 45), "hammer-curl": (5, 22)}
+_ONCE = {
+    "goblet-squat": (14, 60), "floor-press": (6, 40), "one-arm-supported-row": (9, 45), "hammer-curl": (5, 22),
+    "farmer-carry": (10, 45),
+}  # fmt: skip
+_PAIRS = ("floor-press", "hammer-curl", "farmer-carry")
 _SIGNS = ("my right knee hurts", "pain in the left shoulder", "felt dizzy", "sharp pain in the lower back")
 _AIMS: tuple[Aim, ...] = ("heavier",) * 14 + ("more-reps", "more-reps", "faster", "faster", "easier", "hold")
 
@@ -137,7 +159,8 @@ def people(count: int, seed: int) -> Iterator[Person]:
         once = {name: (low + strength * (high - low)) * rng.uniform(0.8, 1.2) for name, (low, high) in _ONCE.items()}
         data: dict[str, object] = {
             "code": f"S{number}", "name": "Somebody", "forms": {"screen": ""}, "units": unit, "place": "gym",
-            "pace": rng.choice(("sighted", "by touch")), "plans": [{"plan": "S1", "version": "1"}], "kit": rack,
+            "pace": rng.choice(("sighted", "by touch")), "plans": [{"plan": "S1", "version": "1"}],
+            "kit": {**rack, "bands": rng.choice(_BANDS), "other": ["chair", "lane"]},
             "screening": {"date": "2028-12-20", "by": "Ilse", "outcome": "cleared"},
         }  # fmt: skip
         if rng.random() < 0.7:
@@ -148,7 +171,7 @@ def people(count: int, seed: int) -> Iterator[Person]:
             data["limits"] = [{"heaviest": f"{rng.randint(6, 30)} {unit}"}]
         if rng.random() < 0.08:
             data["hands"] = rng.choice(("left", "right"))
-        data["loads"] = dict(_first_loads(Kit.model_validate(rack), once, unit))
+        data["loads"] = dict(_first_loads(Kit.model_validate(data["kit"]), once, unit))
         client = Client(path=f"clients/S{number}.yaml", facts=ClientFacts.model_validate(data))
         yield Person(
             client, once, rng.uniform(24, 38), rng.uniform(0.0, 0.02), rng.uniform(0.7, 1.0), rng.choice((1, 2, 2, 2))
@@ -159,8 +182,9 @@ def _first_loads(kit: Kit, once: dict[str, float], unit: str) -> Iterator[tuple[
     """What a careful trainer would begin with: well below the strength there is."""
     factor = 1 / 0.45359237 if unit == "lb" else 1.0
     for name, most in once.items():
-        each = " each" if name in ("floor-press", "hammer-curl") else ""
+        each = " each" if name in _PAIRS else ""
         yield name, f"{max(1, round(most * factor * 0.6))} {unit}{each}"
+    yield "seated-band-row", f"band {kit.bands[0].name}"
 
 
 # --- the course of half a year ---------------------------------------------------------
@@ -210,7 +234,7 @@ class _Course:
     def __init__(self, demo: Studio, plan: Plan, person: Person, rng: random.Random, watch: Watch):
         self.person, self.rng, self.watch = person, rng, watch
         self.client = person.client
-        names = {*_ONCE, "seated-band-row", "standing-wall-press", "sit-to-stand", "seated-press"}
+        names = {*_ONCE, "seated-band-row", "standing-wall-press", "sit-to-stand", "seated-press", "suitcase-carry"}
         texts = {key: text for key, text in demo.exercises.items() if key[0] in names and key[1] == "en"}
         self.studio = demo.model_copy(
             update={"clients": {self.client.facts.code: self.client}, "plans": {("S1", 1): plan}, "logs": {}, "exercises": texts}
@@ -271,6 +295,17 @@ class _Course:
         for group in session.groups:
             for exercise in group.exercises:
                 load, dose = exercise.loads[0] if exercise.loads else None, exercise.dose
+                if load is not None and load.band and dose is not None:
+                    # Each band is as hard for a person as the one before after a good while.
+                    order = [band.name for band in self.client.facts.kit.bands].index(load.band)
+                    able = max(1, round(14 + 20 * (strength - 1) - 5 * order + self.rng.gauss(0, 1)))
+                    yield f"{exercise.number} {' '.join(str(min(able, dose.high + 5)) for _ in range(group.rounds))}"
+                    continue
+                if load is not None and load.mass is not None and dose is not None and dose.kind == "time":
+                    able = max(5, round(34 * strength * self.rng.gauss(1, 0.06)))
+                    told_sets = [str(min(able, dose.high + self.rng.choice((0, 0, 1)))) for _ in range(group.rounds)]
+                    yield f"{exercise.number} {str(load.mass).split()[0]} {' '.join(told_sets)}"
+                    continue
                 if load is None or load.mass is None or dose is None or exercise.exercise.id not in self.person.once:
                     continue
                 scale = 2 if dose.counted == "in all" else 1
@@ -367,20 +402,49 @@ class _Course:
                 self._check_earned(name, was)
         if waiting and proposed.changes:
             self._broken("a change while a warning sign waits")
+        self._check_bands_and_lengths(before, after)
         minutes = self.client.facts.minutes
         if minutes is not None and after.expected_seconds > max(minutes, before.expected_seconds):
             self._broken(f"{after.expected_seconds} s, and there are {minutes}")
         added = [change for change in proposed.changes if change.harder]
         self.watch.counted["plans with more than one harder change"] += len(added) > 1
 
+    def _check_bands_and_lengths(self, before: FittedSession, after: FittedSession) -> None:
+        """One band further in order at most, and none that pulls half as much
+        again; five seconds more at most, and none above forty."""
+        bands = list(self.client.facts.kit.bands)
+        names = [band.name for band in bands]
+        for (old, was), (new, now) in zip(self._sets(before), self._sets(after), strict=True):
+            if now.band and now.band not in names:
+                self._broken(f"{new.exercise.id}: the band '{now.band}' is not owned")
+            elif now.band and was.band and names.index(now.band) > names.index(was.band):
+                lighter, stronger = bands[names.index(was.band)], bands[names.index(now.band)]
+                self.watch.counted["stronger bands"] += 1
+                if names.index(now.band) > names.index(was.band) + 1:
+                    self._broken(f"a band was left out between '{was.band}' and '{now.band}'")
+                if lighter.tension and stronger.tension and stronger.tension.high > lighter.tension.high * Decimal("1.5"):
+                    self._broken(f"the band '{now.band}' pulls far more than '{was.band}'")
+            if new.dose and old.dose and new.dose.kind == "time" and new.dose.high > old.dose.high:
+                usual = 30
+                if new.dose.high > max(usual, old.dose.high + 5) or new.dose.high > 40:
+                    self._broken(f"{new.exercise.id}: {new.dose.high} s after {old.dose.high} s")
+
+    @staticmethod
+    def _sets(session: FittedSession) -> list[tuple[FittedExercise, FittedLoad]]:
+        return [(exercise, load) for group in session.groups for exercise in group.exercises for load in exercise.loads]
+
     def _check_earned(self, name: str, was: Mass) -> None:
         """Two sessions in a row at that weight, both after any sign, both far above 10."""
         signs = [line.date for line in self.lines if line.warning and line.exercise in (name, "session") and line.date]
         days: dict[datetime.date, list[LogLine]] = {}
         for line in self.lines:
-            if line.exercise == name and line.date and (line.reps or line.weight):
+            if line.exercise == name and line.date and (line.reps or line.weight or line.seconds):
                 days.setdefault(line.date, []).append(line)
         latest = sorted(days)[-2:]
+        if name in ("farmer-carry", "suitcase-carry"):
+            if any((line.seconds or 0) < 3 * 40 for day in latest for line in days[day]) or len(latest) < 2:
+                self._broken(f"{name}: raised before 40 s were done twice")
+            return
         scale = 2 if name == "hammer-curl" and self.client.facts.hands == "both" else 1
         for day in latest:
             for line in days[day]:
@@ -390,7 +454,7 @@ class _Course:
             self._broken(f"{name}: raised too soon, or after a warning sign")
 
     def _owned(self, name: str, side: str | None, mass: Mass, session: FittedSession) -> bool:
-        kit, pair = self.client.facts.kit, name in ("floor-press", "hammer-curl") and self.client.facts.hands == "both"
+        kit, pair = self.client.facts.kit, name in _PAIRS and self.client.facts.hands == "both"
         most = [limit.heaviest for limit in self.client.facts.limits if limit.heaviest]
         if any(mass.kilograms * (2 if pair else 1) > limit.kilograms for limit in most):
             return False

@@ -49,7 +49,7 @@ def test_all_of_it_was_tried(watch):
     assert watch.counted["reviews"] == 13_000
     assert watch.counted["messages"] > 20_000
     assert watch.counted["reviews in which a warning sign waits"] > 100
-    for rule in ("two for two", "repetitions first", "misses", "break", "step back", "shorter rest", "more repetitions"):
+    for rule in ("two for two", "repetitions first", "misses", "break", "step back", "shorter rest", "more repetitions", "next band", "longer or farther"):
         assert watch.counted[f"by the rule '{rule}'"] > 20, rule
     assert len(watch.steps) > 1000 and 10 < max(watch.steps) <= 25
 
@@ -100,3 +100,33 @@ def test_the_watch_sees_what_it_watches_for(simulation):
     course.client = course.client.model_copy(update={"facts": course.client.facts.model_copy(update={"minutes": 60})})
     course._check(replace(proposed, session=replace(proposed.session, expected_seconds=proposed.before_session.expected_seconds + 61)))
     assert any(each.endswith("and there are 60") for each in watch.broken)
+
+
+def test_the_watch_sees_bands_and_lengths(simulation):
+    demo = read_studio(carried.demo_studio(), carried.starter_texts())
+    plan = plan_from(read_yaml(simulation.PLANS[3], "plans/S1-v1.yaml"), "plans/S1-v1.yaml")
+    people = simulation.people(40, 3)
+    person = next(each for each in people if len(each.client.facts.kit.bands) == 3 and each.client.facts.hands == "both")
+    watch = simulation.Watch()
+    course = simulation._Course(demo, plan, person, random.Random(1), watch)
+    proposed = next_plan(course.studio, course.client, "hold", datetime.date(2029, 1, 2))
+    course._check(proposed)
+    assert watch.broken == []
+    rows, carry = proposed.session.groups[1:]
+
+    def check(*groups):
+        course._check(replace(proposed, session=replace(proposed.session, groups=(proposed.session.groups[0], *groups))))
+        told = " ".join(watch.broken)
+        watch.broken.clear()
+        return told
+
+    def with_band(name):
+        exercise = rows.exercises[0]
+        return replace(rows, exercises=(replace(exercise, loads=(replace(exercise.loads[0], band=name),)),))
+
+    strongest = person.client.facts.kit.bands[2].name
+    assert "a band was left out" in check(with_band(strongest), carry)
+    assert "is not owned" in check(with_band("another"), carry)
+    exercise = carry.exercises[0]
+    longer = replace(carry, exercises=(replace(exercise, dose=replace(exercise.dose, low=36, high=36)),))
+    assert "36 s after 30 s" in check(rows, longer)
