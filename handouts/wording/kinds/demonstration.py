@@ -200,7 +200,7 @@ _PHRASES = Phrases(
         you would|will|might|may have [ seen|noticed|spotted ] my|me|her|him|@name
         [ after|during|following the _? showing|demo|demonstration|display ]
         [ turn|pay|keep|give|lend|cast|run|throw|direct|fix your|an|half|some|close? attention|eye|eyes|gaze|glance|look|tabs on|over|along|to|at|across my|me|mine|@name|what ]
-        [ keep tabs on my|me|@name|the ]
+        [ keep tabs on my|me|@name ]
         [ give my|mine|@name _*2 a look|glance|once-over ]
         [ spend|take a minute|moment|verse|chorus|while _? studying|watching ]
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
@@ -319,7 +319,7 @@ _PHRASES = Phrases(
         [ in|into sync|synch|unison|formation|tandem with the row|line|person|others|rest|pair|one ]
         [ on|from|by|after|following|at|to my|his|her|our example|demonstration|showing|model|nod|wave|gesture ]
         [ in this|that|such style|vein|manner|fashion|mode|wise|pattern|formation ] !of|as|that
-        [ this|that kind|sort|type|style of curve|bend|arc|arch|angle|shape|line|motion|movement|action|swing|twist|turn|grip|stance|pose|tilt|lean|rhythm|bounce|wiggle|feel|swing|tempo|path|effect ] ,|.|not|with|$|here
+        [ this|that kind|sort|type|style of curve|bend|arc|arch|shape|line|motion|movement|action|swing|twist|turn|grip|stance|pose|tilt|lean|rhythm|bounce|wiggle|feel|swing|tempo|path|effect ] ,|.|not|with|$|here
         more|something|bit|lot|kind|all of [ this|that sort|kind of thing|motion|movement|action|business|carry-on ]
         you|now|then|and|next|, do|try|have|go [ this|that one ] $|,|.|and|here
         [ monkey-see|monkey see|time ]
@@ -332,6 +332,7 @@ _PHRASES = Phrases(
         {look} {part}
         <!to|not|i|we ^ {look_at} {part}
         ^ [ check|notice|note|see|spot|catch|dig|cop|peep|peek|admire|witness|view {part} ]
+        ^ [ peep|clock|dig|cop|scope the depth|height|width|angle|bend|arch|line|shape|form|technique|timing|footwork|tempo|@body ]
         ^ [ look|looking , ] my @body
         [ like|as|with that ] , !@name not|never|no
         like that , [ not like that ]
@@ -660,7 +661,8 @@ _PHRASES = Phrases(
         ^|will|to|can|you|just|then [ mimic|imitate|ape|emulate|replicate|reproduce ] !the|a sound|noise
         you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it
         ^ [ copy|mirror|shadow|imitate|mimic|repeat after me ]
-        [ follow|following me|us|along|mine|him|her|@name ] !@body|to|@heard|home
+        [ follow|following me|us|along|mine|him|her|@name|therapist|physio|clinician|demonstrator ] !@body|to|@heard|home|'s|on|up
+        [ follow|following therapist|physio|clinician|demonstrator|instructor 's _ ] !@heard
         [ follow|following my|his|her|their|our !@heard _ ] !@heard
         [ follow|following @name 's !@heard _ ]
         [ follow|following the|our|your @role 's? !@heard _? ]
@@ -858,6 +860,8 @@ def _asked_of_a_feeling(words: list[str], first: int, last: int) -> bool:
 
 _AFTER_DEMO = frozenset("follows follow given shows starts begins coming x2 x3".split())
 _AFTER_A_NOUN = LEXICON.mask("function", "prep", "leader", "be", "modal", "pause", "not", "me", "they", "det")
+_SHOWN_ON_PAPER = LEXICON.mask("media")
+_TOUCHED = frozenset("patting tapping touching pointing pressing".split())
 _MEDICS = LEXICON.mask("medic")
 _OF_THE_READER = frozenset("you your yourself many much easy".split())
 _INSIDE = frozenset("breath breathing mood weight floor ground heart pulse warmth ache feeling tension".split())
@@ -896,7 +900,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] in ("show", "showing") and before in ("of", "just"):
         return True
-    if inside[0] == "like" and before in ("looks", "look", "seems", "seem", "sounds"):
+    if inside[0] == "like" and before in ("looks", "seems", "sounds"):
         return True
     if inside[-1] in ("what", "whatever") and after == "you" and not _SEEN_BY_YOU & set(words[last : last + 4]):
         return True
@@ -985,6 +989,12 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if before == "who" and inside[0] == "follow":
         return True
+    if "stick" in inside or (inside[0] in _LOOKED and sentence.classes[last - 1] & _SHOWN_ON_PAPER):
+        return True  # a drawing: the kind "picture" has it
+    if "where" in inside and "am" in inside and _TOUCHED & {*inside, after}:
+        return True  # a place: the kind "pointing" has it
+    if inside[0] in ("note", "notice", "see") and {"minute", "clock", "needle", "pointer"} & set(words[last : last + 4]):
+        return True  # a reading: the kind "sight-check" has it
     if inside[:2] == ["the", "way"] and before in ("face", "facing", "back", "go", "walk", "all"):
         return True
     if inside[0] in _LOOKED and (before == "not" or words[first - 2 : first] == ["not", "be"]):

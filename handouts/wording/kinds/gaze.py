@@ -280,7 +280,7 @@ def _barred(words: list[str], start: int) -> bool:
     for reach, word in enumerate(words[start : start + 5], start):
         if word in PAUSES:
             return False
-        if word == "next" and _at(words, reach + 1) in _COMES_NEXT:
+        if (word == "next" and _at(words, reach + 1) in _COMES_NEXT) or (word == "each" and _at(words, reach + 1) in _BODY):
             continue
         if word in eyes.OTHERS or (word in _PEOPLE and word not in ("partner", "opponent", "buddy")):
             return True
@@ -300,6 +300,7 @@ def _aimed(words: list[str], start: int) -> int:
             word in eyes.OTHERS
             and not (
                 (word == "next" and _at(words, reach + 1) in _COMES_NEXT)
+                or (word == "each" and _at(words, reach + 1) in _BODY)
                 or (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES)
             )
         ):
@@ -316,7 +317,7 @@ def _landmark(words: list[str], start: int) -> bool:
     for reach, word in enumerate(words[start : start + 5], start):
         if word in PAUSES or word in ("and", "or", "but", "then"):
             return False
-        if word == "next" and _at(words, reach + 1) in _COMES_NEXT:
+        if (word == "next" and _at(words, reach + 1) in _COMES_NEXT) or (word == "each" and _at(words, reach + 1) in _BODY):
             continue
         if word in eyes.OTHERS or word in _PEOPLE:
             return False
@@ -549,7 +550,8 @@ def _sight(words: list[str], place: int) -> Span | None:
         return (place - 1 if _at(words, place - 1) in _OWNERS else place), place + 2
     if _at(words, place - 1) in ("lose", "losing", "loses") and _at(words, place + 1) == "of":
         held = any(word in eyes.TARGETS or word in eyes.FOLLOWED for word in words[place + 2 : place + 5])
-        return (place - 1, place + 2) if held and "i" not in words[max(0, place - 3) : place] else None
+        told = {"not", "never", "without"} & set(words[max(0, place - 4) : place])
+        return (place - 1, place + 2) if held and told else None
     if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
@@ -753,7 +755,8 @@ _SEEN_BY_THE_HEAD = _words("ceiling sky horizon wall navel floor rafters roof gr
 def _check(words: list[str], place: int) -> Span | None:
     """ "check over your shoulder"."""
     if _told(words, place) and _at(words, place + 1) in ("over", "behind", "past") and "shoulder" in words[place + 2 : place + 5]:
-        return place, words.index("shoulder", place) + 1
+        end = words.index("shoulder", place) + 1
+        return (place, end) if _at(words, end) not in ("that", "if", "whether", "for") else None
     return None
 
 
