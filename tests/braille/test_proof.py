@@ -223,6 +223,21 @@ def test_the_page_is_accessible(faulty: bool, browser: Browser, tmp_path: Path) 
     context.close()
 
 
+def test_what_stands_in_the_file_is_shown_in_letters_of_one_width(browser: Browser, tmp_path: Path) -> None:
+    """So that cells of one line stand below those of another."""
+    path = tmp_path / "proof.html"
+    path.write_text(page(SHEET, BrailleForm(), prove(SHEET, UEB, Paper(32, 20)), Look()), "utf-8")
+    shown = browser.new_page()
+    shown.goto(path.as_uri())
+    widths = shown.evaluate(
+        """[...document.querySelectorAll("td.ascii")].slice(0, 2).map((cell) => ["iiii", "WWWW", "  .:"].map((text) => {
+          const range = document.createRange(); cell.textContent = text; range.selectNodeContents(cell);
+          return range.getBoundingClientRect().width }))"""
+    )
+    shown.close()
+    assert len(widths) == 2 and all(len({round(width, 1) for width in each}) == 1 and each[0] > 20 for each in widths)
+
+
 def test_the_command_tells_and_writes(tmp_path: Path) -> None:
     words = ["proof", "C2", "--studio", str(carried.demo_studio()), "--out", str(tmp_path)]
     result = CliRunner().invoke(main, words)

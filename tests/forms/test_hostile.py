@@ -7,6 +7,7 @@ by it (WeasyPrint reads local files and calls networks when it is let).
 from __future__ import annotations
 
 import io
+import re
 import socket
 import subprocess
 import zipfile
@@ -17,8 +18,10 @@ import pytest
 from lxml import etree
 from lxml import html as lxml_html
 
+from handouts.braille.layout import lay_out
+from handouts.braille.proof import prove, whole_words
 from handouts.errors import RenderError
-from handouts.forms import Look, epub, screen, text
+from handouts.forms import Look, braille, epub, screen, text
 from handouts.forms import print as print_form
 from handouts.handout import (
     Caution,
@@ -41,7 +44,8 @@ from handouts.handout import (
     Table,
     Text,
 )
-from handouts.models import EpubForm, PrintForm, ScreenForm, TextForm
+from handouts.making.proof import page as proof_page
+from handouts.models import BrailleForm, EpubForm, PrintForm, ScreenForm, TextForm
 from tests.forms.browser import chromium
 
 HOSTILE = [
@@ -144,6 +148,43 @@ def test_epub(words: str) -> None:
 @pytest.mark.parametrize("words", HOSTILE)
 def test_text(words: str) -> None:
     assert words_only(words) in words_only(text.render(hostile(words), TextForm(), Look()).data.decode())
+
+
+@pytest.mark.parametrize("file", ["brf", "pef", "unicode", "ebraille"])
+@pytest.mark.parametrize("words", HOSTILE)
+def test_braille(words: str, file: str) -> None:
+    """Every sign is cells like any other: none acts in the file, and none is lost."""
+    form = BrailleForm.model_validate({"code": "ueb", "grade": "1", "file": file})
+    handout = hostile(words)
+    data = braille.render(handout, form, Look()).data
+    volume = lay_out(handout, braille.code_of(form), braille.paper_of(form))
+    assert words_only("".join(word.print for _, _, word in whole_words(volume))).count(words_only(words)) > 10
+    if file == "ebraille":
+        with zipfile.ZipFile(io.BytesIO(data)) as book:
+            assert all(".." not in name and not name.startswith("/") for name in book.namelist())
+            pages = [etree.fromstring(book.read(name)) for name in book.namelist() if name.endswith((".html", ".xhtml", ".opf"))]
+            for page in pages:
+                assert not [each for each in page.iter("{*}script", "{*}img", "{*}iframe", "{*}object", "{*}style")]
+            (body,) = pages[-1].iter("{*}body")
+            assert not re.findall("[^\u2800-\u28ff\\s]", "".join(body.itertext()))
+    elif file == "pef":
+        root = etree.fromstring(data)
+        rows = [row.text or "" for row in root.iter("{*}row")]
+        assert len(rows) > 10 and not re.findall("[^\u2800-\u28ff]", "".join(rows))
+        assert {etree.QName(each).localname for each in root.iter()} <= {"pef", "head", "meta", "body", "volume", "section", "page", "row", "format", "identifier", "title", "date", "language", "creator"}
+    elif file == "unicode":
+        assert not re.findall("[^\u2800-\u28ff\\s]", data.decode())
+    else:
+        assert set(data) <= set(range(0x20, 0x60)) | set(b"\r\n\f")
+
+
+@pytest.mark.parametrize("words", HOSTILE)
+def test_the_braille_proof_page(words: str) -> None:
+    form = BrailleForm(paper="notetaker", width=40, length=0)
+    handout = hostile(words)
+    page = lxml_html.fromstring(proof_page(handout, form, prove(handout, braille.code_of(form), braille.paper_of(form)), Look()))
+    assert words_only(words) in words_only(page.text_content())
+    assert not page.xpath("//script|//img|//iframe|//object|//link|//*[@onfocus or @onerror or @src or @style]")
 
 
 def test_the_fetcher_gives_the_font_and_nothing_else(tmp_path: Path) -> None:
