@@ -75,7 +75,7 @@ _EN_HOURS = (
 )
 _EN_HOUR_WORD = "|".join(_EN_HOURS)
 # The number of a step before a comma is no hour: "in step 2, 10 o'clock is ...".
-_EN_HOUR = rf"(?<!\bstep )(?<!\bset )(?<!\bround )(?<!\bexercise )(?<![\w:.])(?:1[0-2]|[1-9]|{_EN_HOUR_WORD})(?![\w.]\w)"
+_EN_HOUR = rf"(?<!\bstep )(?<!\bset )(?<!\bround )(?<!\bexercise )(?<![\w:.])(?:1[0-2]|[1-9]|{_EN_HOUR_WORD})(?!\d|[\w.]\w)"
 _EN_LINK = r"(?:\s*,\s*|\s*[-–]\s*|\s*,?\s+(?:and|or|to)\s+)(?:(?:at|towards?|from)\s+)?"
 _EN_OCLOCK = r"(?:\*\*)?[\s-]*o['’]\s?clock"
 _EN_TIME_OF_DAY = r"(?!\s+(?:in\s+the\s+(?:morning|afternoon|evening)|sharp\b|[ap]\.?m\b))"

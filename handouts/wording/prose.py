@@ -221,6 +221,8 @@ def _parts(word: str) -> tuple[str, ...]:
     if "'" in word:
         stem, _, tail = word.rpartition("'")
         if tail == "t" and stem.endswith("n"):
+            if stem == "n":  # cut off from its verb: "were n't"
+                return ("not",)
             return (_SHORT_FORMS.get(word, stem[:-1]), "not")
         if tail in _CLITICS:
             return (stem, _CLITICS[tail])

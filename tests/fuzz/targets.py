@@ -310,7 +310,7 @@ def _same(text: str) -> str:
     a turn, and the endings of words that did not agree in the first place."""
     text = re.sub(r"\b(anti|counter)-?clockwise", "anticlockwise", text, flags=re.I)
     text = re.sub(r"anti-?horaire", "antihoraire", text, flags=re.I)
-    text = re.sub(r"(sens\s+)(?:contraire|inverse)", r"\1inverse", text, flags=re.I)
+    text = re.sub(r"sens\s+(?:contraire|inverse)", "sens inverse", text, flags=re.I)
     text = re.sub(r"\bdroite\b", "droit", re.sub(r"\bdroites\b", "droits", text, flags=re.I), flags=re.I)
     return re.sub(r"\b(heure)s\b", r"\1", text, flags=re.I).lower()
 

@@ -149,3 +149,12 @@ def test_one_hour_alone_is_mirrored_like_every_other():
         words = f"Le talon {hour} h"
         assert mirror(words, "fr") == f"Le talon {12 - hour} h"
         assert mirror(mirror(words, "fr"), "fr") == words
+
+
+@pytest.mark.parametrize("text", ["Quarter to 112, then stop.", "At half past 123 o'clock.", "At 112 o'clock."])
+def test_a_part_of_a_number_is_no_hour(text):
+    assert mirror(text, "en") == text
+
+
+def test_a_negation_cut_off_from_its_verb_is_read():
+    run(target("wording"), b"Sit down. 12 n't ahead of your nose. N'T here.")

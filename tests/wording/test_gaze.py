@@ -291,7 +291,7 @@ KNOWN_MISSES = (
 def found(text: str) -> list[tuple[int, int]]:
     """Start and end of what this kind finds, whatever the other kinds make of the text."""
     spans, at = [], 0
-    for sentence in sentences(text, gaze.ENGLISH.triggers, lexicon("en").known):
+    for sentence in sentences(text, lexicon("en").known):
         for first, last in sorted(gaze.ENGLISH.find(sentence)):
             start, end = sentence.starts[first], sentence.ends[last - 1]
             if start >= at:

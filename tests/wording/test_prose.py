@@ -93,13 +93,13 @@ def test_a_line_without_an_end_is_cut_into_pieces_of_bounded_length():
 
 
 def test_a_run_of_one_word_is_read_as_two():
-    (sentence,) = sentences("here " * 50 + "now.", frozenset({"here"}), lexicon("en").known)
+    (sentence,) = sentences("here " * 50 + "now.", lexicon("en").known)
     assert sentence.words == ["here", "here", "now", "."]
     assert sentence.ends[1] == 50 * 5 - 1
 
 
 def test_a_long_sentence_of_the_same_few_words_is_read_in_part():
-    (sentence,) = sentences("look here " * 70, frozenset({"here"}), lexicon("en").known)
+    (sentence,) = sentences("look here " * 70, lexicon("en").known)
     assert len(sentence.words) == SAME_FEW == len(sentence.starts)
     assert len(check_text("here " * 20000)) < 200
 

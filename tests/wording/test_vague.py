@@ -329,7 +329,7 @@ KNOWN_MISSES = (
 def found(text: str) -> list[tuple[int, int]]:
     """Start and end of what this kind finds, whatever the other kinds make of the text."""
     spans, at = [], 0
-    for sentence in sentences(text, vague.ENGLISH.triggers, lexicon("en").known):
+    for sentence in sentences(text, lexicon("en").known):
         for first, last in sorted(vague.ENGLISH.find(sentence)):
             start, end = sentence.starts[first], sentence.ends[last - 1]
             if start >= at:
