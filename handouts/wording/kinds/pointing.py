@@ -208,7 +208,7 @@ _PHRASES = Phrases(
         aim|head|make|run|go|sprint|walk|jog|swim|point|mark|target|marker for|at|is|'s [ that|those _? @room ]
         in|behind|from|inside|into|on [ that _? cupboard|closet|drawer|shelf|rack|basket|crate|locker|curtain|cabinet|chest|trolley|storeroom|room|alcove|hatch ]
         one|two|three|four|any|either|some of [ those|these _? @kit ]
-        fetch|pass|hand|bring|grab|give me|us? [ that|those|this _? @kit ]
+        fetch|pass|bring|grab|give me|us? [ that|those|this _? @kit ]
         to|on|onto|at|along|with|behind|over [ this|that|these|those _? cross|crosses|dot|dots|tape|tapes|stripe|stripes|square|triangle|star|sticker|stickers|marks|marker|markers|chalk|chalkmark|footprint|footprints|tile|tiles|floorboard|floorboards ]
         mark|target|goal|marker|landmark|turning is|'s [ that|those _? {outdoors} ]
         to|for|at|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across|through|near|up|down|along|into|opposite|follow|following|climb|cross|pass|circle|as [ that|those _? {outdoors} ]
@@ -651,6 +651,9 @@ def _pronoun(sentence: Sentence, first: int, last: int) -> bool:
     return words[first] in ("this", "these") or not any(LEXICON.of(word) & thing for word in sentence.earlier)
 
 
+_HELD = frozenset("dumbbell dumbbells kettlebell kettlebells bell bells bag bags jug jugs suitcase bucket buckets bottle bottles grip mug pan".split())
+
+
 def _fitting(sentence: Sentence, first: int, last: int) -> bool:
     """ "into that slot", where no slot was spoken of."""
     words = sentence.words
@@ -662,6 +665,8 @@ def _fitting(sentence: Sentence, first: int, last: int) -> bool:
     if not (after in _ENDS or after in ("till", "til", "when") or after_class & LEXICON.mask("prep", "pause", "leader", "where")):
         return False
     stem = noun.rstrip("s")
+    if stem == "handle" and not _HELD.isdisjoint(words[:first] + sentence.earlier):
+        return False
     return not (_said(sentence, noun, stem, stem + "s") or noun in words[:first] or stem in words[:first] or stem + "s" in words[:first])
 
 
