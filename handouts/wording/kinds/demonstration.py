@@ -380,7 +380,7 @@ _PHRASES = Phrases(
         ^ [ be my mirror|reflection|shadow|twin|double ]
         i|@name|we|he|she will|'s|'ll|am|going|to*3 go|start|begin|lead|goes|starts|begins|leads first? ,|and|then*2 [ you|everyone|everybody|all follow|copy|join|repeat|mirror|do ]
         ^ [ me first ] $|,|.|then
-        ^ [ my|mine turn , ? and|then*2 your|yours turn ]
+        ^ [ my|mine turn ,? and|then*2 your|yours turn ]
         ^ [ what|which|where|how _? did|do|does|is|are|'s|was|were my|mine ] _? @body|feet
         ^ [ did|does|is|are|was|were my @body ] _*6 ?
         tell|ask me [ what|where|which|how _? my ] _? @body
@@ -553,8 +553,8 @@ _PHRASES = Phrases(
         [ do|move|step|dance|go|lift|squat|lower|turn|reach|bend|march|sway|try|perform it|them|this|the|a|right? along? with me ] 
         ^ [ join me ] !for|on|at|in|next|after
         [ stay|keep with me ] ,
-        [ when|as|whenever|if i|@name _ up|down|back*2 , ? you|your ]
-        [ when|as my _ _ up|down|back|forward*2 , ? your|yours|you ]
+        [ when|as|whenever|if i|@name _ up|down|back*2 , you|your ]
+        [ when|as my _ _ up|down|back|forward*2 , your|yours|you ]
         my @body @do|goes|go|moves|lifts _*2 , [ your|yours @body? ]
         [ when|as|whenever i @handle|@orient ] ,? you|your
         [ act|be|move as|like my|our|a? shadow|mirror|twin|reflection ]
@@ -916,6 +916,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] in ("mirror", "copy", "shadow", "echo", "match") and before in ("the", "a", "an", "your", "this", "that"):
         return True
+    if inside[:2] == ["not", "like"] and before in ("may", "might", "will", "could", "can"):
+        return True
     if inside[0] == "like" and inside[-1] in ("that", "this") and (before in _WHO_LIKES or (before == "not" and (words[first - 2 : first - 1] or ["."])[0] in ("do", "does", "did", "would", "may", "might", "will"))):
         return True  # the verb: "if your neck doesn't like that"
     if inside[0] == "my" and inside[-2:-1] == ["your"] and (inside[1] != inside[-1] or inside[1] in ("left", "right")):
@@ -991,6 +993,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if "stick" in inside or (inside[0] in _LOOKED and sentence.classes[last - 1] & _SHOWN_ON_PAPER):
         return True  # a drawing: the kind "picture" has it
+    if inside[0] in ("the", "that", "this", "a") and "am" in inside and {"and", "but", "so", "if", "when"} & set(inside):
+        return True
     if "where" in inside and "am" in inside and _TOUCHED & {*inside, after}:
         return True  # a place: the kind "pointing" has it
     if inside[0] in ("note", "notice", "see") and {"minute", "clock", "needle", "pointer"} & set(words[last : last + 4]):
@@ -1185,6 +1189,12 @@ ENGLISH = Kind(
         "[[Where are my]] elbows now?",
         "[[Mimic therapist]], both hands.",
         "Go [[like this]] and [[watch]] my elbow.",
+        "[[Let me go first]], then you.",
+        "[[Who saw]] what I did with my heel?",
+        "A common mistake is [[this]].",
+        "Anchor [[where I anchor]].",
+        "[[Cheat off the]] girl beside you.",
+        "[[My turn, then your turn]].",
         "Breathe [[when my chest]] rises.",
     ),
     leave=(
@@ -1230,5 +1240,12 @@ ENGLISH = Kind(
         "Copy the file to the embosser.",
         "Look to your GP for advice.",
         "You rest when I rest.",
+        "Your neck may not like that.",
+        "Repeat what you did on the left.",
+        "Aim at the cone I'm rattling.",
+        "At the top, face the way we've come.",
+        "You don't have to do what the others do.",
+        "Don't compare it with the other leg in the mirror each day.",
+        "You'll see me on Thursday.",
     ),
 )

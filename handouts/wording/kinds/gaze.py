@@ -973,6 +973,9 @@ ENGLISH = Kind(
         "Head back, [[see the ceiling]].",
         "[[Gaze vertical]], ten a side.",
         "The body goes where [[the eyes go]].",
+        "Never [[lose sight of]] the ball.",
+        "[[Have a look over]] each shoulder.",
+        "[[Look from thumb to thumb]].",
     ),
     leave=(
         "Close your eyes and breathe.",
@@ -996,5 +999,7 @@ ENGLISH = Kind(
         "Patient looks well.",
         "See the nurse on the ground floor.",
         "Look ahead: May is a rest month.",
+        "Look ahead to the next block.",
+        "Until the arrow goes high, don't lower the sight.",
     ),
 )

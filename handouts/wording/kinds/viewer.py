@@ -121,12 +121,14 @@ _PHRASES = Phrases(
         [ looking|looked down|up|straight on|at|upon you|me ]
         step|walk|move|come|drift|roll|lean|slide|shuffle|run _*2 [ out|off of? camera|shot|frame|screen|lens ]
         @orient|face|facing [ down|up|centre|center|front|off stage ]
-        [ on|to|at|toward|towards|from sister|matron|nurse|coach|teacher|instructor|camera|judges|umpire|referee 's? side ]
+        [ on|to|at|toward|towards|from sister|matron|nurse|coach|teacher|instructor|director|photographer|pianist|camera|judges|umpire|referee 's? side ]
         [ toward|towards|facing|nearest|closest|beside|opposite to? the|your nurse|doctor|carer|midwife|consultant|surgeon|porter|examiner ]
         [ away|further|furthest from the|your nurse|doctor|carer|midwife|consultant|surgeon|porter|examiner ]
         is|'s|are [ next|close|closest|nearest|near|nearer to? me|us ]
         hit|serve|jab|play|send|pass|kick|punch|drive|throw|bowl|volley|tap|roll|slip|aim|cross|hook|toss|lob|chip|swing|turn|point _*4 [ at|to|toward|towards|off|past my _? @body|glove|gloves|pad|pads|forehand|backhand|stumps|bat|racket|mitt|shield ]
         so|for the folks|people|viewers|ones|those|lot|others _*3 [ can|to|get|gets|could see|watch|a ] &look|view|,|.|it|you|how|your|the|what
+        [ i|we have lost your|both|the ] @body|end|side
+        [ from the stalls|audience|gallery|house|auditorium|judges|camera|lens|wings ] ,? it|you|your|this|that|they
         [ i am mirrored|flipped|reversed|mirroring|back-to-front ]
         [ i am back to front ]
         [ it|this|everything|screen|video|picture|image|feed|view is|'s mirrored|flipped|reversed ]
@@ -137,6 +139,7 @@ _PHRASES = Phrases(
         turn|face|smile|open|rotate|twist|angle|cheat|pose|turned|hold _*4 [ for the|your judges|audience|camera|cameras|viewer|viewers|crowd|panel ]
         ^ [ for the|your judges|audience|camera|cameras|viewer|viewers|crowd|panel ] ,
         [ give|offer|show|sell|throw|feed|flash|serve the|your|our judges|audience|crowd|stalls|gallery|house|panel ] a|your|some|that|both|one
+        [ director|judge|teacher|coach|camera|audience 's side ]
         [ judges|judge's|audience|camera|upstage|downstage|offstage|onstage|screen side? ] arm|leg|hand|foot|knee|hip|shoulder|elbow|heel|ear|side
         [ offstage|onstage|frontstage|house-left|house-right ]
         the|your one|leg|arm|hand|foot|side|knee|hip|elbow|shoulder [ i can|cannot|could not? see|reach ]
@@ -204,7 +207,7 @@ _PHRASES = Phrases(
         @orient [ at my hand|hands|pad|pads|palm|mitt|foot ]
         @body [ by|near me ] $|,|.
         [ as i|we see it|you|them ]
-        [ as i|we look|watch|see|view|face at? you|it ]
+        [ as i|we look|watch|see|view|face at? you|it|him|her|them ]
         [ from here ] it|that looks|is|'s|seems
         [ from the side|front|back|top view|angle ] ,|you|it
         [ side|front|back|rear view ] ,|please|$
@@ -394,6 +397,11 @@ ENGLISH = Kind(
         "[[From the front]], your knees should line up.",
         "Come back, you've gone [[off screen]].",
         "Form a circle [[round me]].",
+        "[[I've lost your]] feet, back up.",
+        "Serve it [[to my backhand]].",
+        "[[I'm mirrored]], so go right.",
+        "[[The judges' side]] arm lifts.",
+        "Turn out [[for the judges]].",
     ),
     leave=(
         "My right-hand man holds the pads.",
@@ -426,5 +434,9 @@ ENGLISH = Kind(
         "My left is weaker than my right.",
         "Lean in the direction of the turn.",
         "A trainer's eye is worth having.",
+        "Come toward my voice.",
+        "Show this sheet to the nurse.",
+        "My right to rest is sacred.",
+        "Get seen straight away if you bang your head.",
     ),
 )
