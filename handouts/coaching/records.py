@@ -31,6 +31,10 @@ class Lifted:
     metres: walked with the weight, all sets together; 0 where none were told.
     line: in the log.
     alone: whether the other side has its turn too, and was not logged.
+    in_reserve: repetitions that the sheet asked to leave in each set; None
+        where it asked for nothing, since then nobody knows.
+    bottom: of the goal; a set below it was not stopped in time, and is taken
+        as done to failure.
     """
 
     day: datetime.date
@@ -44,6 +48,8 @@ class Lifted:
     metres: int
     line: int
     alone: bool = False
+    in_reserve: int | None = None
+    bottom: int = 0
 
     @property
     def whole(self) -> bool:
@@ -100,12 +106,20 @@ def session_load(effort: int, seconds: int) -> int:
 
 @dataclass(frozen=True)
 class BestSet:
-    """One set, with the day and the line where it was logged."""
+    """One set, with the day and the line where it was logged.
+
+    in_reserve: repetitions that were left, as the sheet asked; 0 where it did not.
+    """
 
     load: Mass
     reps: int
     day: datetime.date
     line: int
+    in_reserve: int = 0
+
+    @property
+    def to_failure(self) -> int:
+        return self.reps + self.in_reserve
 
 
 def best_set(lifted: Iterable[Lifted]) -> BestSet | None:
@@ -117,24 +131,30 @@ def best_set(lifted: Iterable[Lifted]) -> BestSet | None:
 def estimated_best(lifted: Iterable[Lifted], unit: MassUnit) -> tuple[BestSet, Estimate] | None:
     """The set that speaks for the greatest single lift, and the estimate from it.
 
-    Sets of more repetitions than the formulas hold for are left out.  It is a
-    floor unless the set was done to failure, which a log does not tell.
-    Among formulas the lowest decides, so that one long set cannot win by the
+    A reserve that the sheet asked for counts as if it had been done: 12 with 2
+    in reserve are 14 to failure (Helms and others 2016, abstract).  Sets of
+    more repetitions than the formulas hold for are left out.  It is a floor
+    where more was left than was asked for, which a log does not tell.  Among formulas the lowest decides, so that one long set cannot win by the
     most generous of them.
     """
     best: tuple[BestSet, Estimate] | None = None
     for one in _sets(lifted):
-        if one.reps > MOST_REPS:
+        if one.to_failure > MOST_REPS:
             continue
         exact = in_unit(one.load, unit)
-        estimate = estimate_maximum(Decimal(exact.numerator) / exact.denominator, one.reps)
+        estimate = estimate_maximum(Decimal(exact.numerator) / exact.denominator, one.reps, one.in_reserve)
         if best is None or estimate.low > best[1].low:
             best = (one, estimate)
     return best
 
 
 def _sets(lifted: Iterable[Lifted]) -> list[BestSet]:
-    return [BestSet(one.load, reps, one.day, one.line) for one in lifted for reps in one.reps if reps > 0]
+    return [
+        BestSet(one.load, reps, one.day, one.line, (one.in_reserve or 0) if reps >= one.bottom else 0)
+        for one in lifted
+        for reps in one.reps
+        if reps > 0
+    ]
 
 
 # --- the way that numbers go -------------------------------------------------------

@@ -107,9 +107,20 @@ def lifted(history: History) -> Iterator[Lifted]:
             continue
         pieces, turns, sets = _held(history, line)
         alone = line.side is not None and not _other_side_told(history, line)
+        reserve, bottom = _reserve(history, line)
         yield Lifted(
-            line.date, line.exercise, line.side, line.weight, pieces, turns, reps, sets, line.metres or 0, line.line, alone
-        )
+            line.date, line.exercise, line.side, line.weight, pieces, turns, reps, sets, line.metres or 0, line.line, alone,
+            reserve, bottom,
+        )  # fmt: skip
+
+
+def _reserve(history: History, line: LogLine) -> tuple[int | None, int]:
+    """Repetitions that the sheet of a line asked to leave, and the bottom of its goal."""
+    found = exercise_in(session_of(history, line), line.exercise)
+    if found is None or found[1].effort is None:
+        return None, 0
+    dose = found[1].dose
+    return found[1].effort.in_reserve, dose.low if dose is not None and dose.kind == "reps" else 0
 
 
 def _other_side_told(history: History, line: LogLine) -> bool:

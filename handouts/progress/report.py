@@ -164,14 +164,16 @@ def _estimate(strand: Strand, unit: MassUnit, words: Phrases) -> Line:
     one, estimate = strand.estimate
     tenth = Decimal("0.1")
     line = words.line(
-        "progress_estimate",
+        "progress_estimate_reserve" if one.in_reserve else "progress_estimate",
+        left=words.number(Decimal(one.in_reserve)),
+        all=words.number(Decimal(one.to_failure)),
         reps=words.line("dose_reps", count=one.reps, reps=str(one.reps)),
         mass=words.mass(one.load),
         day=words.date(one.day.isoformat()),
         low=words.mass(Mass(estimate.low.quantize(tenth, ROUND_FLOOR), unit)),
         high=words.mass(Mass(estimate.high.quantize(tenth, ROUND_CEILING), unit)),
     )
-    return (*line, Text(" "), *words.line("progress_estimate_long")) if one.reps > TRUSTED_REPS else line
+    return (*line, Text(" "), *words.line("progress_estimate_long")) if one.to_failure > TRUSTED_REPS else line
 
 
 def _lines(lines: Sequence[LogLine], all_of_them: int, words: Phrases) -> Table:

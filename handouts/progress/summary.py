@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from handouts.amounts import MassUnit
@@ -160,6 +160,9 @@ def _values(
     own: Sequence[Lifted], lines: Sequence[LogLine], unit: MassUnit
 ) -> tuple[tuple[tuple[datetime.date, Fraction], ...], bool]:
     by_day: dict[datetime.date, list[Lifted]] = {}
+    if any(one.in_reserve is None for one in own):
+        # A reserve that only some sheets asked for would look like more or less strength.
+        own = [replace(one, in_reserve=None) for one in own]
     for one in own:
         by_day.setdefault(one.day, []).append(one)
     estimates = [(day, estimated_best(each, unit)) for day, each in by_day.items()]

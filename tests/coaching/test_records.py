@@ -114,3 +114,27 @@ def test_sessions_kept_by_the_week():
     assert found is not None
     assert (found.sessions, found.weeks, found.without, found.longest_gap) == (4, 4, 2, 15)
     assert kept([]) is None
+
+
+def test_a_planned_reserve_counts_as_done():
+    # 12 with 2 in reserve are 14 to failure (Helms and others 2016, abstract).
+    # By hand, 16 kg x 14: Epley 23.467, Brzycki 25.043, Lombardi 20.832, O'Conner 21.6.
+    found = estimated_best([lifted("16 kg", 12, in_reserve=2, bottom=8)], "kg")
+    assert found is not None
+    one, estimate = found
+    assert (one.reps, one.in_reserve, one.to_failure) == (12, 2, 14)
+    values = dict(estimate.by_formula)
+    assert [round(float(values[name]), 3) for name in ("Epley", "Brzycki", "Lombardi", "O'Conner")] == [23.467, 25.043, 20.832, 21.6]
+    assert estimate.warning  # 14 is above 12
+    plain = estimated_best([lifted("16 kg", 14)], "kg")
+    assert plain is not None and plain[1].by_formula == estimate.by_formula
+
+
+def test_a_set_below_the_goal_was_not_stopped_in_time():
+    found = estimated_best([lifted("16 kg", 7, in_reserve=2, bottom=8)], "kg")
+    assert found is not None and (found[0].in_reserve, found[0].to_failure) == (0, 7)
+
+
+def test_reserve_can_make_a_set_too_long_to_say_anything():
+    assert estimated_best([lifted("5 kg", 18, in_reserve=2)], "kg") is not None
+    assert estimated_best([lifted("5 kg", 19, in_reserve=2)], "kg") is None

@@ -97,6 +97,29 @@ def test_only_the_latest_days_stand_in_table_and_chart(demo):
     assert plain(tables[0].caption) == "The latest 12 sessions"
 
 
+def test_the_reserve_that_the_sheet_asked_for_counts(demo):
+    """P2 version 2 asks for squats with 2 in reserve: 14 count as 16 to failure.
+    By hand, 16 kg x 16: Lombardi 21.11, Brzycki 27.43, the lowest and the highest."""
+    summary, report = reported(demo, "C2")
+    one, estimate = summary.strands[0].estimate
+    assert (one.reps, one.in_reserve) == (14, 2)
+    assert (round(float(estimate.low), 2), round(float(estimate.high), 2)) == (21.11, 27.43)
+    told = " ".join(plain(block.content) for block in walk(report.blocks) if isinstance(block, Paragraph))
+    assert "lies from 21.1 kg to 27.5 kg. The sheet asked you to leave 2 more in you, so the set counts as 16" in told
+    french = reported(demo, "C2", language="fr")[1]
+    told = " ".join(plain(block.content) for block in walk(french.blocks) if isinstance(block, Paragraph))
+    assert "demandait d’en garder 2 en réserve" in told and "compte donc pour 16" in told
+
+
+def test_a_reserve_that_only_some_sheets_ask_for_is_no_gain_of_strength(demo):
+    """Version 1 asks for no reserve, version 2 does; the client did the same."""
+    days = ("2029-01-03", "2029-01-08", "2029-01-11", "2029-01-15")
+    lines = [line(at + 2, day, "goblet-squat", "16 kg", (10, 10, 10), version=1 + at // 2) for at, day in enumerate(days)]
+    (strand,) = reported(demo, "C2", *lines)[0].strands
+    assert strand.of_strength and len({value for _, value in strand.values}) == 1
+    assert strand.trend.way == "level"
+
+
 # --- words, table, chart ---------------------------------------------------------------
 
 
