@@ -29,6 +29,14 @@ _FORWARD = _words(
 )
 _EASY_OFF = _words("ease eases easing back lay dial tone")
 _DIALS = _words("turn turned turning pick dial tone keep let")
+_FIGURATIVE = _words(
+    "cheer mix loosen wind settle cut catch perk lighten toughen liven read speed slow chat dress tidy freshen scale ramp build hurry chill wise man mess"
+    " sober quieten warm cool calm bulk slim size"
+)
+"""Verbs that with "up", "down" or "back" speak of no place: "cheer up a bit"."""
+_TRAVELS = _words("walk walks walking run running jog jogging cycle cycling swim swimming ride riding hike hiking")
+_OFTEN = _words("each every daily than per this next")
+_HELD_KIT = _words("bar bell ball stick pole dumbbell dumbbells kettlebell rope oar blade racket bat paddle club wand")
 _BREATHING = _words(
     "breath breaths breathe breathing inhale inhaling inhales exhale exhaling exhales breathes sigh sighs"
 )
@@ -196,6 +204,12 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
     ):
         return None
     follows = _at(words, end)
+    if follows in ("further", "farther") and _at(words, start - 1) in _TRAVELS and _at(words, end + 1) in _OFTEN:
+        return None
+    if _feels(words, start) and follows in ("low", "high", "close", "far"):
+        return None
+    if follows == "far" and words[max(0, start - 2) : start] in (["that", "'s"], ["that", "is"]):
+        return None
     if follows in ("too", "ever", "very", "just"):
         follows = _at(words, end + 1)
         end += 1
@@ -372,6 +386,10 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         return None
     if _at(words, end) in _STATES and _at(words, place - 1) not in _DETERMINERS:
         return None
+    if noun in _CHANGES and _at(words, end) in ("in", "for") and not any(other in _BODY or other in _SURFACES for other in words[end + 1 : end + 4]):
+        return None  # "a huge leap in fitness"
+    if noun == "grip" and _at(words, end) in ("bar", "handle", "machine", "attachment", "pulldown", "pull-up", "press", "row", "bench", "strength"):
+        return None
     if noun in _GAPS and _at(words, end) == "between" and not _BREAKS_BETWEEN.isdisjoint(words[end + 1 : end + 3]):
         return None
     if noun in ("flutter", "wobble", "kick", "click", "drop", "rise") and (
@@ -388,6 +406,7 @@ def _before_noun(words: list[str], place: int) -> Span | None:
     return first, end
 
 
+_CHANGES = _words("jump leap rise drop dip shift step slide swing climb move turn")
 _GAPS = _words("gap gaps space spaces spacing distance separation")
 _BREAKS_BETWEEN = _words("sets set rounds round sessions meals doses workouts reps repetitions exercises days classes visits lessons efforts sprints intervals pills tablets")
 _NOTICED = _words("notice noticed feel feels felt sense have has had heart chest")
@@ -463,10 +482,24 @@ def _alone(words: list[str], place: int) -> Span | None:
         return first, end
     if word == "closer" and after == "to" and _at(words, place + 2) in ("failure", "your", "bed") and not graded:
         return None
+    if word in ("further", "farther", "longer") and _at(words, first - 1) in _TRAVELS and after in _OFTEN:
+        return None
+    if _feels(words, first) and word in ("low", "high", "close"):
+        return None
+    if word == "far" and words[max(0, first - 2) : first] in (["that", "'s"], ["that", "is"]):
+        return None
     if word in ("far", "further", "farther") and (
         (after in ("from", "as") and _at(words, first) != "not") or _at(words, place - 1) in ("by", "no", "any", "as")
     ):
         return None
+    if word == "near" and graded and after in ("you", "yourself", "it", "them"):
+        return first, end
+    if word in ("nearer", "closer") and after in ("the", "your") and _at(words, place - 1) in say.MOVES and not _blocked(words, first):
+        return first, end
+    if word == "lower" and not graded and place and words[place - 1] in _BODY and after in ("", ".", ",", "!") and _clause(words, place) >= place - 2:
+        return first, end
+    if word in ("closer", "nearer", "higher", "lower") and _at(words, first - 1) in _HELD_KIT and _clause(words, first) >= first - 2 and after in ("", ".", ",", "!", "to"):
+        return (first, end) if word != "lower" or after != "to" else None
     if word in ("tight", "tighter", "compact", "near"):
         return None
     if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
@@ -793,6 +826,14 @@ def _enough(words: list[str], place: int) -> Span | None:
     return place, stop
 
 
+def _side(words: list[str], place: int) -> Span | None:
+    """ "the stance is on the wide side"."""
+    if words[max(0, place - 3) : place - 1] != ["on", "the"] or words[place - 1] not in say.PREDICATES - _DISTANCES or not _finished(words, place + 1):
+        return None
+    clause = words[_clause(words, place) : place]
+    return (place - 3, place + 1) if any(word in say.SHAPES or word in say.MOVES or word in _BODY or word == "grip" for word in clause[:-3]) else None
+
+
 def _trace(words: list[str], place: int) -> Span | None:
     """ "a hint of a bend"."""
     if _at(words, place + 1) == "of" and _at(words, place - 1) in ("a", "the"):
@@ -993,8 +1034,12 @@ def _moved(words: list[str], start: int, end: int) -> bool:
             and (reach + 1 >= start or words[reach + 1] not in _DETERMINERS)
         ):
             return False
-        if word in ("up", "down") and _at(words, reach - 1) in ("it", "that") and _at(words, reach - 2) in _DIALS:
+        if word in ("up", "down") and _at(words, reach - 1) in ("it", "that", "things") and _at(words, reach - 2) in _DIALS | _FIGURATIVE | {"step"}:
             return False
+        if word in ("up", "down", "back", "off", "out") and _at(words, reach - 1) in _FIGURATIVE:
+            return False
+        if word in ("may", "might") and not particle:
+            return False  # "the skin may pull a little"
         if word in _BODY and word not in say.MOVES and word not in ("back", "side"):
             subject = True
         if word in say.PARTICLES:
@@ -1211,6 +1256,7 @@ _READERS = {
     "shy": _shy,
     "some": _some,
     "enough": _enough,
+    "side": _side,
     "plenty": _enough,
     "much": _much,
     "angle": _angle,

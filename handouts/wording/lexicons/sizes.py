@@ -81,7 +81,8 @@ SHAPES = words(
         " adduction pronation supination protraction retraction elevation depression inclination deviation roll lift raise drop"
         " scoot skim shove glide reach rise descent v vee wedge diamond sidelean cant slant tap stomp stamp backswing upswing"
         " follow-through swoop scoop pivot swivel windmill drift hip-hinge camber crouch fold press-up straddle split"
-        " valgus varus kyphosis flare beat strike flap flick swish kneebend zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend semicircle half-circle"
+        " valgus varus kyphosis flare beat strike flap flick swish kneebend zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend layback lay-back backbend chop thrust rainbow recoil rollback roll-back lean-back kickback kick-back step-back crossover"
+        " toe-tap heel-tap heel-raise knee-lift leg-lift arm-circle leg-circle hip-circle tailswing waggle semicircle half-circle"
     ),
     "footwork feet-spacing",
 )
@@ -243,7 +244,7 @@ MOVES = words(
         " scissor flutter vault spring bound prance gallop side-step sidestep back-step backpedal cover clear unfold unroll"
         " un-bend unbend jack mount dismount pull-back invert evert nod shake turn swap curve sag yaw pitch list veer"
         " tiptoe tip-toe wedge prop pile ladder feed pay play cup clench unclench lollop bob weave slip zig zag"
-        " hook sprawl toddle stroll add write gather hollow scoop dome wing beat"
+        " ski skate surf sashay strut twirl hook sprawl toddle stroll add write gather hollow scoop dome wing beat"
     ),
 )
 """Verbs that move or place a part of the body or a piece of kit."""
@@ -291,7 +292,7 @@ UNSPATIAL = words(
     " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
     " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
     " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight radio telly tv heating light lights lighting fan"
-    " lamp lamps dimmer burner flame gas hob stereo speaker speakers headphones thermostat blind blinds"
+    " lamp lamps dimmer burner flame gas hob stress standards standard iron hopes expectations costs stakes dose doses budget sugar wage wages batteries battery fitness stereo speaker speakers headphones thermostat blind blinds"
 )
 """Nouns (and time words) whose amount is not a distance."""
 
@@ -390,7 +391,8 @@ WIDE_PARTS = {
     "narrow": words("hands feet"),
     "narrower": words("hands feet"),
     "high": words("elbows hands hips arms"),
-    "higher": words("elbows hands hips arms"),
+    "higher": words("elbows hands hips arms knees heels kicks"),
+    "longer": words("arms legs"),
     "low": words("hips hands heels"),
 }
 """Sizes before a part of the body that place it: "wide knees"; "high knees" is the name of a drill."""
