@@ -25,10 +25,10 @@ _PAIRS = frozenset(
     gold standard; grey area; gray area; grey areas; gray areas; black belt; black belts; green belt; brown belt; yellow belt; orange belt
     orange juice; green tea; black tea; black coffee; white coffee; brown rice; white rice; white bread; brown bread; white noise; pink noise; blue light
     blue lights; white blood; red blood; white wine; red wine; red meat; white lie; white lies; black eye; pink eye; silver lining; gold medal; gold medals
-    silver medal; bronze medal; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red carpet
+    white-knuckle hold; white-knuckle grip; silver medal; bronze medal; silver medals; bronze medals; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red carpet
     red herring; green fingers; green thumb; blue blood; blue cheese; blue sky; blue skies; clear blue; green room; brown sugar; black pepper; olive oil
     white flag; black sheep; grey matter; gray matter; white matter; brown fat; purple patch; red pepper; black market; red hot; white hot; red alert
-    code red; black friday; white coat; white coats; blue badge; red cross; green cross; rose hip; black tie; white water; golden retriever; gold star; gold stars
+    code red; black friday; white coat; white coats; blue badge; white belt; purple belt; yellow cards; yellow bag; orange bag; blues band; red cards; red belt; blue belt; green-tea break; green onion; black pudding; brown sauce; red onion; green beans; green bean; green salad; black bean; black beans; white fish; red lentil; yellow pages; green party; black cab; black cabs; blue plaque; red nose; pink slip; white noise; red zone; amber zone; green zone; yellow zone; blue zone; red kite; blue tit; brown envelope; green space; green spaces; blue spell; greys out; grays out; reds and; white van; white goods; red tape; black mark; grey squirrel; grey cells; grey pound; silver screen; silver spoon; golden handshake; red cabbage; black widow; rose hip; black tie; white water; golden retriever; green fee; green fees
     clear head; bright side; dark side; bright idea; dull ache; dull pain; dull throb; dull day; clear run; clear path; clear space; clear floor; clear area; clear view
     clear voice; clear mind; clear line; clear picture; clear idea; clear rule; plain english; plain sailing; plain words; plain water; plain language; plain old
     plain wrong; plain flour; plain tired; plain stubborn; plain lazy; plain truth; just plain; dark room; dark hour; dark horse; dark thoughts; bright spark; pale ale
@@ -51,6 +51,7 @@ _SHY = frozenset(
     "orange gold golden silver rose tan lime lemon peach plum cherry salmon sand rust copper bronze chocolate caramel mint olive ruby jade sky"
     " amber coral cream ivory chestnut mustard camel emerald sapphire denim rainbow raspberry strawberry blueberry charcoal apricot violet lavender tangerine"
     " clear dull plain dark bright matte matt chrome polished stained reflective rusty glowing navy pastel spotted checked chalk chalked marbled dotted"
+    " claret mocha slate saffron cranberry buff pewter pistachio damson mulberry primrose cornflower sienna oatmeal colourful colorful"
     " stone sparkling painted printed coloured colored brighter darker duller metallic varnished opaque".split()
 )
 _MIGHT_BE_ALONE = frozenset("orange gold silver lime plum navy amber peach mint rose lilac lavender mustard cream jade olive tan bronze copper salmon cherry lemon coral ruby".split())
@@ -74,6 +75,12 @@ _MOST = frozenset(
 )
 _PLURALS = frozenset("reds blues greens yellows purples pinks greys grays".split())
 _BARE = frozenset("take use grab try to on from with pick choose load than up if wear".split())
+_NONE = frozenset("no without not never".split())
+_LINE_COLOURS = frozenset("yellow white red blue black green".split())
+_EFFORT = frozenset("breath word words talk talking puff effort heart pulse breathe breathing speak exertion".split())
+_TASTED = frozenset("beans tea soup delicious tasty yummy scrumptious tastes eaten ate drank sip flavour flavor sauce recipe biscuits biscuit".split())
+_TURNS = frozenset("go goes turn turns change changes from to flash flashes glow glows blink blinks switches flicks gone".split())
+_LAMPS = frozenset("bulb light lights lamp lamps led leds indicator signal display screen skin scar wound nails fingertips lips toes fingers".split())
 _NUMBER = LEXICON.bits["number"]
 _PRINT = Phrases(
     LEXICON,
@@ -101,6 +108,33 @@ _PRINT = Phrases(
         [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
         [ lighter|darker|paler|brighter|duller|shinier|glossier ] of the
         on|in|into the [ red|blue|green|yellow|black|white zone|half|area|section ] !of
+        [ one|ones|@kit with a|an|the|its|your _? l|r|s|m|xl|b|c|d|h|x|t ] on|goes|is|.|,|and|for|in|first
+        [ side|end|face|edge|bit|part|half|one|ones|@kit that|which has|have|is|are|says|reads|bears|carries|shows a|an|the? logo|print|writing|lettering|picture|pattern|stripe|stripes|star|stars|flower|flowers|name|badge|crest|swirl|swirls|spots|printed|painted|coloured|colored|coated|shiny|shinier|darker|lighter-coloured|paler|brighter|patterned|striped ]
+        [ the|which|whichever _? side|end|face|one|ones|@kit _? with|bearing|carrying|sporting|wearing|showing the|a|an|our|its? _? logo|print|pattern|writing|lettering|badge|crest|emblem|swirl|swirls|stripe|stripes|zigzag|smiley|cartoon|initials|flag|wording|monogram ] 
+        [ logo|label|print|pattern|writing|badge|picture|shiny|coloured|colored|painted|printed|striped|patterned side|end|face up|down|out|in|uppermost|outward|outwards|outermost|toward|towards|facing? ] &up|down|out|in|goes|is|to|.|,|against|on|first|uppermost|outward|toward|towards|facing
+        [ sort|group|match|pair|arrange|pick|choose|tell|know|identify them|it|each|the? _? _? by|on their|its|the|your? colour|color|colours|colors|shade|looks|appearance|pattern|label|logo|tint|hue ]
+        [ by the|its|their shade|hue|tint|sheen|gleam|shine|glint|pattern|stripe|stripes|paint|logo|label|coating ]
+        [ where|until|till|after|past|at|from|beyond the _? paint|colour|color|pattern|carpet|grain|varnish|sheen changes|starts|ends|stops|turns|begins|fades ]
+        [ matching|same|different|other|another|whatever|what|which colour|color|colours|colors|shade|pattern ] !of? your|of|skin|scheme|sense|in|you
+        [ the|a|whichever|that|your|each prettier|prettiest|jazzy|jazziest|gaudy|lurid|garish|loud|snazzy|drab|dullest|nicest-looking|plain-looking|ugly|fancy|flashy one|ones|@kit ]
+        [ the|a|that|which|whichever darkest|lightest-coloured|palest|brightest|shiniest|dullest|blackest|whitest|reddest|bluest|greenest|yellowest|glossiest|shinier|glossier|paler ] one|ones|@kit|of|.|,|and|goes|is
+        [ the|its|your logo|label|print|pattern|badge|writing goes|faces|sits|belongs|points|should|must on? ] &on|top|up|down|out|in|front|first|face|the|be|uppermost
+        [ the|a|your|our silver|gold|golden|copper|bronze|chrome|clear|transparent|see-through part|bit|half|end|ends|top|tip|base|cap|lid|button|rim ]
+        at|on|to|from|behind|round|past|by|beside|between|over|across the [ red|black|blue|white|yellow|green|orange|pink double? flag|flags|tape|mark|line|lines|buoy|post|paint|strip|strips|crossing ] !of
+        cross|crossing|reach|touch|past|over|of|behind|on|at|to [ the double|single|solid|broken|thick|thin yellow|white|red|blue|black|green line|lines ]
+        the _? [ one|ones|two|three|team|side|person|people|girl|boy|lad|woman|man|half in @colour ] &.|,|is|are|serve|goes|go|start|starts|leads|first|will|has|have|and|on|weighs|stays|moves
+        from|between [ @colour to|and @colour ] !in
+        <!line|lines|mark|marks [ painted|dyed|sprayed|coloured|colored|trimmed|edged|lined|stitched|wrapped|bound|taped in? @colour ]
+        [ in|with gold|silver|red|white|black|blue|green|yellow paint|ink|thread|lettering|letters|pen|marker|chalk|stitching|tape|biro ]
+        there 's|is [ a _? line|cross|dot|spot|stripe|square|x|t on|across|along the floor|mat|wall|ground|bottom|deck|tiles ] !you
+        [ one|ones|@kit|side|end that|which 's|has|have|is got? a|an|the? _? sticker|writing|label|logo|stripe|pattern|print|picture|lettering|star|badge ]
+        's|has got? [ a|the sticker|logo|stripe|label|star|badge on ] it?
+        in|with the [ @colour|silver|gold skirts|skirt|tops|top|shirt|shirts|shoes|socks|bibs|hat|hats|caps|cap|jacket|leggings|vest|t-shirt|t-shirts ]
+        [ zebra|pelican crossing ] mark|marks|lines
+        [ silver|gold|bronze|orange|rose|copper for ] _*3 @colour &for
+        [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
+        [ hazard|warning|reflective|fluorescent|hi-vis|glitter|glow|duct|masking|neon|barrier|marking tape|stripes|stripe|strip|paint|line|lines|markings ] !that|you|felt|over
+        [ on|over|to|at|behind|along|past|inside|between|from the _? touchline|sideline|sidelines|goal-line|baseline|tramline|try-line|halfway-line|service-line|six-yard|penalty-spot|black-line ] 
         [ odd-coloured|same-coloured|different-coloured|odd-colored ]
     """,
 )
@@ -110,7 +144,11 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words, classes = sentence.words, sentence.classes
     for first, last, _ in _PRINT.find(sentence):
-        if not _felt(sentence, last - 1):
+        if _NONE & set(words[max(0, first - 2) : first]) or ("zone" in words[first:last] and _EFFORT & set(words)):
+            continue
+        if words[last - 2] in ("to", "and") and _LAMPS & set(words[max(0, first - 6) : first]):
+            continue
+        if (words[last - 2] in _LINE_COLOURS and words[last - 1] in ("line", "lines")) or not _felt(sentence, last - 1):
             yield first, last
     looks = [place for place in range(len(words)) if classes[place] & _LOOK]
     for place in looks:
@@ -118,9 +156,20 @@ def find(sentence: Sentence) -> Iterator[Span]:
         before = words[place - 1] if place else ""
         if (words[place], after) in _PAIRS or (before, words[place]) in _PAIRS or _named(sentence, place):
             continue
+        if (words[place], after) in (("gold", "star"), ("gold", "stars")) and not {"with", "on", "by", "marked", "bearing"} & set(words[max(0, place - 2) : place]):
+            continue
+        if words[place] == "green-tea" or _TASTED & set(words) or _light_turns(sentence, place):
+            continue
         last = _tells_apart(sentence, place, len(looks))
         if last and not _felt(sentence, place):
             yield place, last
+
+
+def _light_turns(sentence: Sentence, place: int) -> bool:
+    """Whether the colour is what a lamp or the skin turns: that is read by eye, no thing is told apart."""
+    words = sentence.words
+    near = set(words[max(0, place - 6) : place])
+    return bool(_TURNS & set(words[max(0, place - 4) : place])) and bool(_LAMPS & near)
 
 
 def _named(sentence: Sentence, place: int) -> bool:
@@ -170,7 +219,7 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     if shy and word not in _MIGHT_BE_ALONE:
         return 0
     after = words[place + 1] if place + 1 < count else "."
-    ends = after in (".", ",", ";", ":", "!", "?", "for", "and", "or", ")", "with", "first", "if", "when", "to", "then", "at", "on", "are", "is", "'s", "today", "now", "until", "from", "next", "in", "—", "means")
+    ends = after in (".", ",", ";", ":", "!", "?", "for", "and", "or", ")", "with", "first", "if", "when", "to", "then", "at", "on", "are", "is", "'s", "today", "now", "until", "from", "next", "in", "out", "—", "means")
     if not ends:
         return place + 1 if chosen and not shy and noun in ("lettering", "paint", "thread", "print", "writing", "wool", "cotton", "fabric", "rubber", "plastic", "stuff", "markings", "elastic", "stitching") else 0
     kit_near = any(bits & _KIT for bits in classes) or any(LEXICON.of(word) & _KIT for word in sentence.earlier)
@@ -185,6 +234,10 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
             return place + 1 if not (before == "to" and place > 1 and words[place - 2] in ("go", "goes", "turn", "turns", "changes", "from", "white")) else 0
         if (place == 0 and after == "for") or (before in (",", "and", "but", "or") and looks > 1 and after in ("for", "if", "when")):
             return place + 1
+    if looks > 1 and kit_near and before in (",", ":", ";", "and") and after in ("in", "out", "up", "down"):
+        return place + 1
+    if before in (":", ",", ";") and kit_near and not shy and place > 1 and classes[place - 2] & _KIT:
+        return place + 1
     if before in ("is", "are", "'s") and kit_near and after in ("where", "if", "for") and not shy:
         return place + 1
     if before == "the" and place > 2 and words[place - 3 : place - 1] == ["out", "of"]:
@@ -223,7 +276,7 @@ def _unknown_thing(sentence: Sentence, place: int) -> bool:
 _NO_THINGS = frozenset(
     "sky sea water grass hair dress shirt suit team club day days morning night light lights party food sauce fish pudding house houses bird birds"
     " eyes smile mood dream dreams weather cloud clouds sunset wine juice tea coffee rice bread meat milk sugar pepper cat dog horse car bus van taxi"
-    " country town street road leaves leaf flower flowers roses trousers shorts leggings jersey kit hat lycra leotard shirts suits blood army"
+    " country town street road leaves leaf flower flowers roses trousers shorts leggings jersey plimsolls tracksuit hoodie jumper fleece coat jacket tutu kit hat lycra leotard shirts suits blood army"
     " christmas monday friday page pages stuff team teams cells tail paper badge ribbon".split()
 )
 _CLOSED = frozenset("if so than then when because too instead like as but yet either neither enough both who whom whose which that what how why".split())
@@ -236,6 +289,9 @@ def _felt(sentence: Sentence, place: int) -> bool:
     if place + 1 < len(words) and words[place + 1] in ("one", "ones") and place > 3 and words[place - 2] == "," and sentence.classes[place - 3] & _THING:
         return any(word in _FELT or word in _MOST or word in _FELT_INSIDE or "-" in word or word.endswith("most") for word in words[max(0, place - 6) : place - 3])
     if any(word in _FELT for word in near):
+        return True
+    after = words[place + 1 : place + 7]
+    if any(after[at - 2] == "," and after[at - 1] == "the" and after[at] in _FELT_INSIDE for at in range(2, len(after))):
         return True
     if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in itertools.pairwise(near)):
         return True
@@ -315,6 +371,15 @@ ENGLISH = Kind(
         "Lift the bar with [[green]] ends.",
         "Walk the [[white]] edge of the lane.",
         "The [[chalked ring]] is where you throw from.",
+        "[[The one with the R]] goes on the right hand.",
+        "Band swap: [[tan]] out, [[crimson]] in.",
+        "Strike the pad with the [[gold star]].",
+        "The peg with a [[red cross]] is for tall users.",
+        "The [[logo side]] goes up.",
+        "Use the bar [[painted red]].",
+        "Cross [[the double yellow line]].",
+        "[[The one in black]] is heavier.",
+        "Stop [[where the carpet changes]].",
     ),
     leave=(
         "Look on the bright side: you only have two left.",
@@ -347,5 +412,12 @@ ENGLISH = Kind(
         "It's as clear as day in braille.",
         "Shiny new you by June.",
         "Spotted anything odd? Ring me.",
+        "Tell your son the green tin was delicious.",
+        "The green-tea break is at four.",
+        "If you hit the red zone, where you can't get a word out, walk.",
+        "A black belt is a white belt who kept turning up.",
+        "No colour code on these plates: the five has one hole.",
+        "Gold star for you today.",
+        "The blue ball, the big one, is by the door.",
     ),
 )

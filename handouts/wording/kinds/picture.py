@@ -34,7 +34,7 @@ _PHRASES = Phrases(
         [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|graph|icon ]
         [ on|in|per screen|film|camera|tape|youtube|instagram|facebook|tiktok|telly|tv ] !@number|of
         [ scan|scanning the|this|a|our _? code ]
-        [ click|tap|swipe|press|follow|open|use on|to|through? the|this|our link|play|thumbnail|attachment|icon|button ]
+        [ click|tap|swipe|press|follow|open|use on|to|through? the|this|our link|play|thumbnail|attachment|icon ]
         play|pause|rewind|freeze|stream|replay|start|open|load|download|stop|run|scroll|fast-forward|loop|swipe back|forward|to? [ the|this|my|our|that|each _? clip|recording|film|frame|link|attachment|stream|screen ]
         [ the _? stick|cartoon|drawn|painted|pictured|printed|illustrated|animated|outlined _? man|men|guy|figure|figures|lady|woman|person|character|people|giraffe|bear|chap ]
         [ stick figure|figures|man|men|person|people ]
@@ -80,7 +80,7 @@ _PHRASES = Phrases(
         [ the plan|side|front|rear|top|bird's-eye view|elevation ] shows|makes|has|gives|.|,
         [ the|these|those symbols|symbol|icons|icon|key|legend ] on|to|in|mean|means|tell|tells|show|shows
         [ the banner|mosaic|wallpaper ] over|on|has|shows|in
-        [ a tick|cross|smiley|star|dot ] marks|on|shows
+        [ a tick|cross|smiley|star|dot ] marks|shows
         [ the _? blown-up|blown picture ]
         trace|follow|copy|match [ the figure|outline|shape ] on|in
         [ the back|middle|edge|side|front of the shot|frame|picture ]
@@ -101,6 +101,68 @@ _PHRASES = Phrases(
         [ @ordinal frame|still ]
         [ the|that @ordinal frame ]
         [ traced|plotted|animated|sketched|drawn|pictured|painted|printed|marked|highlighted|shaded|circled on|in the|your|our {carrier} ]
+    """,
+    printed="""
+        [ the|your|our|my|this|that _? laminated|printed|stapled|pinned|taped|photocopied|folded|glossy|illustrated _? sheet|card|handout|page|guide|strip|insert|booklet|leaflet|poster|plan ] at|on|by|in|above|beside|has|shows|gives|tells|opposite|over|under
+        [ the|this|that|our|your|a sticker|label|placard|plaque|sign|panel|decal|transfer|table|chart|key|legend|guide|strip on|along|across|inside|by|beside|under|above|over the|your|each|its _? _? @kit|@surface|frame|side|shaft|upright|shroud|housing|wall|machine|handle|arm|lid ] shows|tells|gives|has|explains|marks|says|$|for
+        see|follow|copy|check|per|consult|study|use [ the|your|a|its? sticker|decal|placard|panel|plate|table|legend|guide on|inside|along|by? ] &the|before|for|.|,|;|:|to|under|above|beside
+        [ see|study|copy|consult the|our|my|your|this|its? _? sticker|decal|placard|wallchart|scroll|mural|tapestry|tattoo|carving|statue|bust|figurine|mannequin|dummy|skeleton|noticeboard|leaflet|flyer|flier|insert|handout|cover ]
+        [ the|our|my|your route|muscle|body|trail|course|pool|floor|seating|acupressure|pressure|trigger|heat map|plan|chart ] !says|in|of|is|for
+        [ map|plan|drawing|sketch|chart|diagram on|at|by|above|over|in|behind|beside the|my|your|our _? _? 's? station|desk|door|wall|board|counter|reception|fridge|back|cover|lid|leaflet ]
+        [ the _? silhouettes|silhouette|outline|outlines|figures|stickmen|footprints|profiles at|along|on|in|by|above|round|around|down ]
+        [ scroll|frieze|mural|tapestry|painting|carving|relief|fresco|etching|print|poster|banner|plaque|tattoo above|over|by|on|behind|beside|opposite the|my|your ]
+        [ the|a|its|that dotted|dashed|curved|broken|wavy|zigzag|shaded|thick|thin|solid|pencil|inked|bold curve|arc|outline|path|trail|loop|circle|oval|area|box|region ]
+        [ position|pose|step|grip|stage|version|option|move|stance|figure|frame @number|a|b|c|d (? illustrated|pictured|shown|overleaf ]
+        ( [ illustrated|pictured|shown|inset|photo|pic|fig|see ]
+        [ slide|frame|card|tile|page|plate|panel|photo|clip|story|scene|still @number|@ordinal ] has|shows|gives|is|covers|demonstrates|explains|onwards|of
+        [ the? @ordinal slide|tile|panel|frame|still|scene|photo|plate|clip ] has|shows|gives|is|covers|demonstrates|of|for|,
+        [ plate|panel|sketch|inset|illustration on page ]
+        [ the|a|your plate|panel|table|inset|cut-out|pull-out|fold-out|centrefold|centerfold|endpaper|frontispiece|spread|photos? on|at|in page|opposite|overleaf|the ] &_
+        [ swipe|swiping|scroll|scrolling left|right|up|down|across|along|through|back|forward|forwards|past|on ] !,|for|to
+        [ swipe|swiping|scroll|scrolling to|for|through the? @ordinal|@number? card|slide|photo|picture|clip|tile|frame|page|end|screen|gif|video|bottom|top|post|story ]
+        [ pinch|zoom in|out ] on|to|.|for
+        [ hover|hovering|tap|tapping|click|clicking|press|double-tap|long-press over|on? the|my|that|each|this _? link|thumbnail|thumbnails|icon|icons|tile|play|pic|thumb|heart|gif ] !by|labelled
+        [ the? tiny|little|wee|small|mini|cartoon|running|walking|sitting|kneeling|green|red|white|raised|printed running|walking|sitting|standing|cycling|stick|jumping|kneeling|lifting|climbing|bending? man|woman|person|lady|figure|chap|fella|bloke|bike|bicycle|hare|tortoise|snail|rabbit|turtle|people|runner|walker ] on|at|by|in|symbol|sign|icon|button
+        [ symbol|pictogram|icon|emblem|glyph of|for|with|showing a|an|the ]
+        [ button|switch|key with the|a _? hare|tortoise|snail|rabbit|turtle|arrow|triangle|symbol|plus|minus|bike|runner|man|heart|padlock ]
+        [ at|around|from 0 ] :
+        [ at|around|from 0:00|0:05|0:10|0:14|0:15|0:20|0:25|0:30|0:35|0:40|0:45|0:50|0:55|00:10|00:15|00:30|00:45 ]
+        [ around|at the @number second|seconds|minute|minutes mark in|of|on? ] &the|my|your|this
+        [ on|in|to|via|at|over my|our|the|his|her|their|@name 's? channel|channels|stories|feed|grid|highlights|reels|socials|carousel|pinboard ]
+        [ the figure|man|woman|one|person|picture|drawing on the left|right ] is|has|shows
+        [ the|those|any coloured|colored|shaded|hatched|highlighted|dotted|striped|tinted areas|area|parts|part|bits|zones|zone|muscle|muscles|regions ] show|shows|are|is|on|in|mark|marks
+        [ keep|hold|get|steer|move|put the dot|cursor|ball|marker|spot|needle|circle|avatar ] inside|in|on|between|within|over the|two
+        the [ x-ray|scan|tablet|skeleton|mannequin|dummy|torso|doll|puppet|artwork|tile|stamp|coin|vase|badge|crest|emblem|tattoo _? _? _? _? _? shows|show|illustrates|demonstrates|explains ]
+        [ the|a _? _? mannequin|dummy|skeleton|torso ] by|in|at|on|behind|near|next
+        [ the|a tablet|laptop|ipad|monitor|projector|tv on|in|by the _ ] has|shows|plays|runs|will
+        [ map|maps|chart|charts|picture|diagram of the muscles|muscle|joints|feet|moves|steps|positions|route|pool|circuit|room ]
+        [ the|an|our|my anatomy|muscle|posture|flexibility|joint|stretching|exercise chart|poster|model|plate|map ]
+        [ filmed|videoed|photographed|snapped it|this|that|them|one|each ] for|so
+        [ shape|shapes|letter|letters|picture|figure|pose on|in the|my|your badge|shirt|logo|mug|coin|vase|stamp|banner|flag|bag|cup|tile|cover|card ]
+        ^ [ see illustrated|illus|pic|pics|fig|figs|photo|photos|diag|illustration|drawings ]
+        ^ [ bottom|top left|right ] :
+        ^ [ see|refer|check|look top|bottom left|right ] .|,|:|;
+        [ the|its instruction|data|rating|warning|name|brass plate|panel|sticker ] on|riveted|screwed|fixed|beside|by|shows
+        [ as on|per|in the _? placard|sticker|label|plate|panel|decal|notice ]
+        [ a|the|my|your|these|those before-and-after|before-and-afters|before/after|side-by-side|timelapse|time-lapse ]
+        [ the|a|my|that one|ones|move|pose|figure|drawing|stretch|picture|lot overleaf|pictured|illustrated ]
+        [ overleaf ] is|are|has|shows|,|there|you
+        the|a|that|see|watch [ timer|clock|counter|countdown|bar|banner|box|window|inset|instructor|text|caption in|at|along|across the|your _? corner|bottom|top|edge _? ] &of|is|,|and|shows|tells|to|will|says|.|runs
+        [ the|my|our|a|this|that|an ink|pencil|charcoal|chalk|crayon|biro|felt-tip|line|pen|wash|pastel drawing|sketch|figure|figures|outline|study ]
+        [ stick|matchstick|pin man|men|woman|women|people|person|folk|lady|figure|figures|guy|guys|chap|kid|kids ]
+        [ the|my|our|a|this|that|your|each artist|artist's|illustrator|photographer|cartoonist 's? impression|version|drawing|sketch|eye ]
+        [ qr|bar code|codes ] !on
+        [ rewind|screenshot|screengrab|fast-forward|scrub in|on|at|to|the|back|it|that|here|forward ]
+        [ pause|freeze|stop it|the|this at|on|clip|film|video|frame|tape ] @number|frame|at|when|if|and
+        [ the|my|our|this|that|a google|shared|online|cloud|whatsapp album|gallery|reel|folder ] of|has|shows|with
+        [ the|a|this|that drawing|sketch|doodle|squiggle|scribble|cartoon|caricature|pictograph|hieroglyph|glyph|picture|photo|photograph|snap|shot|image|likeness|model|depiction|rendering|etching|engraving|carving|relief|frieze|tapestry|scroll|mosaic|statue|figurine|tattoo|decal ] shows|depicts|has|gives|tells|explains|will|makes|opposite|overleaf|below
+        [ image|photo|picture|pic|drawing|visual|video|clip attached|enclosed|inside|linked|provided|supplied|included|below ]
+        [ attached|enclosed|linked|embedded|pinned|uploaded|accompanying|supplied photo|photos|picture|pictures|image|images|clip|clips|video|videos|sketch|drawing|chart|diagram|graphic|pdf|jpg|jpeg|file|link ] 
+        [ consult|consulting|refer|referring|cf|vide|peruse to? the|your|our|this|my? _? chart|figure|figures|plate|plates|panel|table|map|sketch|appendix|cover|poster|key|legend ]
+        resemble|resembles|match|matches|trace|traces|mimic|mimics|imitate|imitates|like|follow|follows|mirror|mirrors [ the _? scroll|curve|outline|statue|carving|tattoo|mannequin|skeleton|logo|emblem|crest|drawing|line|shape|figure on|above|over|in|at|by? ] &above|over|on|in|at|.|,|printed|drawn|chalked|painted
+        [ my|our|the|this|that|his|her _? demo|walkthrough|walk-through|how-to|explainer|tutorial|run-through video|clip|film|reel|link ]
+        [ watch|see|view|catch|play|stream|replay the|my|our|this|that|a|it _? on|online|back? replay|catch-up|demand|loop|repeat|tape|screen|tv|telly ]
+        [ the|a|this|that|every|each power|pace|heart-rate|progress curve|graph|chart|bar|trace ] ought|should|shows|tells|must
     """,
     besides="""
         [ shaded|circled|highlighted|outlined|ringed|arrowed|hatched ] on|in|area|part|muscle|zone|section|region|bit
@@ -132,15 +194,16 @@ _IDIOMS = frozenset(
 _IDIOM_WORDS = tuple(tuple(idiom.split()) for idiom in _IDIOMS if idiom.strip())
 _COMPOUNDS = frozenset(
     (
-        ("screen", "reader"), ("screen", "readers"), ("screen", "between"), ("screen", "door"), ("screen", "time"), ("drawing", "pin"), ("drawing", "pins"), ("drawing", "in"),
+        ("screen", "reader"), ("screen", "readers"), ("screen", "between"), ("screen", "door"), ("screen", "time"), ("picture", "rail"), ("picture", "rails"), ("drawing", "of"), ("graphic", "account"), ("graphic", "detail"), ("drawing", "pin"), ("drawing", "pins"), ("drawing", "in"),
         ("drawing", "room"), ("drawing", "board"), ("display", "cabinet"), ("display", "case"), ("poster", "advertising"), ("poster", "for"), ("posters", "advertising"),
-        ("poster", "campaign"), ("map", "of"), ("video", "shop"), ("photo", "album"), ("picture", "frame"), ("picture", "book"), ("picture", "window"), ("telly", "down"), ("tv", "off"),
+        ("poster", "campaign"), ("map", "of"), ("video", "shop"), ("video", "night"), ("video", "evening"), ("video", "session"), ("video", "analysis"), ("video", "review"), ("photo", "album"), ("picture", "frame"), ("picture", "book"), ("picture", "window"), ("telly", "down"), ("tv", "off"),
         ("image", "rights"), ("film", "festival"), ("film", "crew"), ("chart", "music"), ("screen", "print"), ("monitor", "lizard"), ("recording", "studio"), ("recording", "artist"),
     )
 )
-_CLIP_THINGS = frozenset("belt strap straps carabiner collar collars buckle lap rope harness bib helmet fasten fastens cable ring belts shut lead leash hair".split())
+_CLIP_THINGS = frozenset("belt strap straps carabiner collar collars buckle lap rope harness bib helmet fasten fastens handle hang hook hooks flywheel cable ring belts shut lead leash hair".split())
 _SPOKEN = frozenset("aloud speaks talks voice speaking spoken".split())
 _UNWANTED = (("no",), ("without",), ("need", "a"), ("need", "no"), ("need", "the"), ("not", "a"), ("never", "a"), ("not", "the"), ("instead", "of"), ("rather", "than"), ("than", "any"), ("than", "a"), ("not", "any"))
+_HAS_WATCHED = frozenset("watched saw got viewed reviewed received enjoyed loved replayed seen".split())
 _MOVED = frozenset("to slide slides sliding glide".split())
 
 
@@ -159,7 +222,17 @@ def find(sentence: Sentence) -> Iterator[Span]:
                 continue
             if number == "a" and words[first] not in ("fig", "figure", "diagram", "image", "photo"):
                 continue
-        if _idiom(words, first, last) or _unwanted(words, first) or _other_sense(sentence, first, last):
+        if words[first : first + 2] == ["open", "the"] and {"swipe", "scroll", "read", "reads", "speak", "listen", "let"} & set(words):
+            continue
+        if (note != "printed" and _watched_by_me(words, first)) or ("show" in words[first - 1 : first] and "not" in words[:first]):
+            continue
+        if words[first : first + 2] == ["see", "handout"] and {"braille", "audio", "spoken"} & set(words):
+            continue
+        if words[first - 1 : first] in (["mirror"], ["off"]) or {"raised", "tactile", "embossed"} & set(words[max(0, first - 1) : last]):
+            continue
+        if _idiom(words, first, last) or _unwanted(words, first):
+            continue
+        if _other_sense(sentence, first, last) and (note != "printed" or {"mind", "imagine", "imagination"} & set(words)):
             continue
         yield first, last
 
@@ -181,6 +254,11 @@ def _print_shows(sentence: Sentence, place: int) -> bool:
     if not before or _PRINT_SHOWS_NOT & set(before[-2:]) or sentence.classes[place - 1] & LEXICON.mask("role", "name", "they", "me"):
         return False
     return bool({"the", "our", "your", "my", "a"} & set(before)) and bool(_SHOWN & set(words[place + 1 : place + 6]))
+
+
+def _watched_by_me(words: list[str], first: int) -> bool:
+    """Whether the coach has looked at what the reader sent: "I watched your clip"."""
+    return "your" in words[max(0, first - 1) : first + 1] and bool(_HAS_WATCHED & set(words[max(0, first - 3) : first]))
 
 
 def _idiom(words: list[str], first: int, last: int) -> bool:
@@ -239,10 +317,10 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
         if noun in ("screen",):
             return words[first] in ("a", "to") or after in ("for", "door") or bool(_SPOKEN & set(words))
         if noun in ("silhouette", "silhouettes"):
-            return True
+            return after not in ("along", "on", "at", "in", "show", "shows", "above", "by", "give", "gives")
         return words[first] not in ("in", "see", "on", "from", "per", "as") or noun in ("frame", "plate", "cover")
     if noun in ("slide", "slides"):
-        if noun == "slide" and words[first] == "the" and not ({"show", "shows", "screen", "has", "says", "next", "behind", "projector", "presentation", "deck", "title", "up"} & set(words)):
+        if noun == "slide" and words[first] == "the" and not ({"show", "shows", "screen", "has", "says", "next", "projector", "presentation", "deck", "title"} & set(words)):
             return True
         return words[first] in _MOVED or (after in ("of", "and", "is", "back") and not sentence.earlier) or (noun == "slides" and words[first] != "the")
     if noun in ("monitor", "display", "monitors", "displays"):
@@ -308,6 +386,15 @@ ENGLISH = Kind(
         "Compare yourself with [[the drawing]].",
         "There's [[footage]] of this in the folder.",
         "Follow the [[on-screen]] timer.",
+        "[[The sticker on the frame]] tells you the angle.",
+        "Press the button with the [[snail]].",
+        "[[Swipe to the third card]] for the shoulder set.",
+        "[[The laminated sheet]] at the poolside has the moves.",
+        "Your stance should resemble [[the scroll]] above the door.",
+        "Hold the handle in [[position B (illustrated)]].",
+        "[[The silhouettes]] along the margin give eight postures.",
+        "It's all [[on my channel]].",
+        "I've put [[a before-and-after]] in the group.",
         "[[The slideshow]] runs while you rest.",
     ),
     leave=(
@@ -348,5 +435,12 @@ ENGLISH = Kind(
         "Draw your belly button toward your spine.",
         "Take your tablets with food.",
         "Keep the screen reader on while you listen.",
+        "It won't show on camera, but your hips will know.",
+        "On the way up the slide, the knees rise last.",
+        "Hang the handle against the flywheel, not in the clip.",
+        "I watched your clip, good lifting.",
+        "Video night is on Friday.",
+        "Press the button that has a raised ring.",
+        "Off the chart effort, well done.",
     ),
 )

@@ -32,6 +32,17 @@ _STANDS_FOR = {
         keep|have|cast|run|with half? an|one|your|both|half eye|eyes half? on|over|to
         eyeball|inspect
     """,
+    # the same, in words that have no other use
+    "instrument": "wrist-watch|wristwatch|wristwatches|pace-clock|speedo|dashboard|oximeter|tachometer|rev-counter|altimeter|cyclometer|power-meter|protractor|goniometer|spirit-level|plumb-line|hourglass|sandglass|egg-timer|sand-timer|sundial|pedometer|odometer|speedometer|milometer|stopwatch|scoreboard|thermometer|readout|read-out|display|displays|dial|dials|gauge|gauges|touchscreen|lcd|led|leds|tracker|smartwatch|step-counter|counter|clock|timer|countdown|label|labels|sticker|stickers|placard|plaque|milestones|signpost|signposts|pointer|needle|second-hand|split|splits|wattage|watts|bpm|cadence|computer",
+    # things read on the way or on the kit
+    "written": "marker|markers|milestone|milestones|signpost|signposts|sign|signs|number|numbers|figure|figures|digits|letters|lettering|writing|inscription|engraving|stamp|wording|print|barcode|graduations|increments|scale|ruler|tape-measure|ticket|tag|tags|label|labels|embossing|placard|plaque|engravings|marks|markings|sizes|prices",
+    # slang and homely words for one look
+    "peep": "look|glance|peek|peep|squint|squiz|shufti|shufty|dekko|gander|butcher's|recce|once-over|eyeful|look-see|look-over|nosy|scan|eye",
+    # a surface that gives a likeness back
+    "glass": "mirror|mirrors|window|windows|glass|pane|windowpane|oven|kettle|screen|puddle|water|reflection|tv|telly|chrome|shopfront|patio|door",
+    # what a skin or a wound shows
+    "skin": "skin|scar|wound|stitches|graze|blister|mole|bruise|stump|nail|nails|fingernails|toenails|dressing|lips|knuckles|incision|scab|rash|calf|calves|shin|shins|ankle|ankles|sole|soles|palm|palms|fingertips|fingers|toes|heel|heels|foot|feet|face|cheeks|legs|leg|hand|hands|bandage|plaster|urine|wee|pee|spit|sputum|tongue",
+    "tint": "@colour|@looks|blotchy|mottled|bruised|angry|inflamed|ashen|dusky|sallow|flushed|scuffed|raw|patchy|weepy|waxy|marbled|streaky|bloody|bloodshot|jaundiced|translucent|puffy|swollen",
     "sightly": "redness|bruising|bruises|discolouration|discoloration|rash|rashes|blanching|bleeding|spots|blotches|blotchiness|colour|color|paleness|pallor|marks|puffiness|fraying|frays|frayed|cracks|shadows|shadow|symmetry|asymmetry",
 }
 
@@ -102,7 +113,7 @@ _PHRASES = Phrases(
         [ until|till|when|once|if|unless|where|as|so|before that? you can|could|do|no|cannot|just|first|longer|not|only|barely*3 see|spot|notice|glimpse|catch ] your|both|any|daylight|the|a !doctor|gp|nurse|physio|stars|way|point|specialist|difference|benefit|results
         [ see|spot daylight ]
         [ no longer visible ]
-        [ the sand ] in|has|runs|is
+        [ the sand ] has|runs|is|in &has|runs|is|the
         @be|stay|stays|become|becomes|remain|remains [ visible|invisible ]
         until|when|once|till|and|so|should [ _? _? visible ]
         swims|swim|floats|drifts back? [ into sight|view ]
@@ -110,6 +121,128 @@ _PHRASES = Phrases(
         [ peek|peeks|peeking|poke|pokes|appear|appears out? past|over|beyond|above|from ] your|the|behind !covers
         [ see|seeing ] light|daylight|space between|under
         looks|look [ _ to you ] 
+    """,
+    aimed="""
+        [ check|checking|consult|consulting|read|reading|watch|watching|monitor|scan|spot-check|spot-checking|double-check|recheck|eyeball|study|note|log|record|jot|heed|mind|observe {the} _? _? {instrument} ] !by|with &_|.|,
+        ^ [ spot-check|double-check|eyeball {the} ]
+        [ check|read|note|log|record|jot|copy|write down? {the}? _? reading|readings|figure|figures|number|numbers|time|times|value|score|distance|pace off|from|on {the} ]
+        [ keep|keeping|have tabs|track|watch|guard|check on|of|over {the}? _? {instrument} ]
+        [ go|going|goes|steer|judge|judging|pace|navigate|work by {the} _? _? hand|needle|clock|numbers|figures|display|dial|markings|lines|lights|signs|markers ] !o'clock|around
+        {the} _? [ pedometer|odometer|counter|display|readout|dial|gauge|thermometer|speedometer|watch|clock|timer|scales|scale|monitor|oximeter|tracker|stopwatch|computer|meter should|must|will|ought to? read|say|show|reach|be ]
+        [ pedometer|odometer|display|readout|dial|gauge|thermometer|speedometer|clock|timer|scales|monitor|oximeter|tracker|stopwatch should|must|will|ought to? read|say|show|reach|be ]
+        [ {the} scoreboard|pace|wall|gym|pool|poolside|big|digital|kitchen|station|church clock|timer ] :|,|until|till|says|reads|hits|and|to
+        [ read|reading|follow|spot|watch for? {the} _? _? {written} ]
+        ^ [ read {the} _? {written} ]
+        [ match|matching|compare|line|set {the} _? figure|figures|number|numbers|digit|digits|letter|letters|colour|color|mark|marks|arrow|arrows ] !of
+        [ compare|comparing|check|judge {the} _? colour|color|colours|colors|shade|look|appearance|size|outline|shape ]
+        [ have|having|take|taking|get|grab|give|sneak|steal|cop|chuck _*3 {peep} at|over|down|round|around|behind|in|into|along ] your|the|both|yourself|it|them|how|what|each|that
+        [ peer|squint|spy|peek|peep|squiz down|up|over|across|on|upon|at|into|through|along ] your|the|a|both|yourself
+        [ clap|lay|set|feast your? eyes on|upon ]
+        [ spy on ]
+        [ watch|see|check|view|study|admire|observe|catch|look|inspect|eye yourself at? in|on|against {the} _? {glass} ]
+        [ watch|see|check|view|study|observe|catch|inspect {the} _? @body in|against {the} _? {glass} ]
+        [ yourself|form|posture|alignment|shape in {the} _? {glass} ]
+        [ watch|see|check|study|observe|catch|use {the}? own? reflection ]
+        reflection [ should|will|must|shows|tells ]
+        [ {the}? reflection should|will|must|shows|tells|gives|stays|has ]
+        [ {the}? shadow of your|the|each|both @body|bar|arms|pole|bell ]
+        [ your|its _? shadow ] covers|falls|reaches|touches|stretches|points|on|lands
+        [ shadow|shadows match|matches|meet|meets|line|lines|overlap|overlaps|merge|merges|shows|show|tells|tell ]
+        [ {the} numbers|figures|digits|letters|sizes|markings|marks|notches|arrows on {the} _? _? _? should|must|need|have match|agree|tally|be|to|line|read ]
+        [ {the} numbers|figures|digits|letters|sizes|markings|arrows should|must|need|have to? match|agree|tally|line|read ]
+        [ {skin} should|must|ought|shouldn't not? look|appear ]
+        [ {skin} looks|look|appears|appear|seems|seem|turns|turn|goes|go|went|gone|stays|stay|remains|becomes|become a|an|too|very|bit|more|at|all|any|slightly|quite|so*3 {tint} ] &.|,|and|or|after|afterwards|when|if|by|at|for|then|:|—|;|call|stop|ring|see|tell|rest|let|do|we|you|it|that
+        [ goes|go|turns|turn|changes|change|flashes|glows|blinks|flicks|flips|switches from|to|into @colour to? ] <bulb|light|lamp|led|display|signal|screen|button|strip|indicator|sensor|ring|lights|bar
+        [ bulb|light|lamp|led|display|signal|screen|button|strip|indicator|sensor|lights turns|turn|changes|change|flashes|flash|glows|glow|blinks|blink|flicks|switches|lights|dims from|to|into|up|on|out|off? ]
+        [ bulb|light|lamp|led|display|signal|screen|button|strip|indicator|sensor|lights goes|go|is|shows from|to|on|out|off? @colour|off|out|on|dark|bright ]
+        [ check|inspect|examine|look|search|scan|watch over|at? {the} _? _? {skin} of|for|after|before|when|daily|each|every|tonight|once|between ]
+        [ check|inspect|examine|look|scan|search over|at? the skin of|on|over|under|round|around|between ]
+        [ check|look|glance|peek|peep|peer back? over|behind|under|around|across your|the|a shoulder|shoulder's|you|elbow ] that|to|for|before|first|it|is|way
+        [ glance|look|peek|check behind you ]
+        [ you|u|ya should|must|can|could|will|ought to? just|only|barely? be? able? to? see ] over|past|through|your|the|both|all|a|under|beyond|daylight|light|round|around|two|three|one|only|no|nothing|into|out|down
+        [ you|u|ya ought|able|want to see ] over|past|through|your|both|all|under|beyond|daylight|two|three
+        [ you|u lose|loses|losing|lost sight|view of ] your|the|both|each !goal|point|plan|why|fun|reason|big|bigger|aim|target
+        [ until|till|when|before|if|once you lose|lost sight of ]
+        [ use|using|find|consult|trust|read|go|see {the} _? _? sticker|label|tag|placard|plaque|chart|list|table that|which|listing|with|on|by|beside|under ] &_
+        [ what|whatever|which _? the label|tag|sticker|stamp|dial|display|screen|gauge|clock|sign|scale|print says|reads|shows ]
+        [ when|until|once|till|if|as {the} _? _? light|lights|lamp|led|bulb|beacon|flag|torch|strobe _? goes|go|turns|turn|changes|change|comes|come|flashes|flash|blinks|drops|falls|rises|waves|dips|dims|fades|is ]
+        [ visual|visually _? check|checks|checking|inspect|inspection|line|lines|target|targets|marker|confirm|compare|spot|landmark|reference|feedback ]
+        [ eyeball|eye-ball|eyeballing ]
+        [ your|yer|the een|eyes on the|a _? clock|board|screen|timer ]
+        till|until|when|where|if|once|and you|ye|u|we [ see|spot|sight|notice|clock ] the|a|your|both|any|no _ !difference|benefit|doctor|point|nurse|physio|need|results|results|change
+        [ the|those|two flags|lights|markers|tiles|lines|marks tell|tells|show|shows|warn you ]
+        on|to|at|off [ the|a|one? sixty|top|bottom|thirty|red|black|big of? the? top|hand|clock ] ,|.|of|come|and
+        [ when|as|until|once|till the big|long|red|little|short|black|second hand 's|is|gets|hits|reaches|goes|comes|passes ]
+        [ at|on|off the top|bottom of the clock ]
+        [ check|read|see|consult {the} _? board|whiteboard|noticeboard|blackboard|rota|timetable|scoreboard|schedule ] for|to|before|.|,
+        [ chalked|scribbled|scrawled|written|posted|put {the} _? _? set|sets|times|numbers|reps|session|intervals|programme|weights up? on ]
+        [ set|sets|times|time|numbers|reps|session|intervals|weights|weight|distances|names|results|settings is|are|'s up? on the|your _? sheet|board|whiteboard|tag|bottom|side|wall|label|screen|handle|back|end|list|card ]
+        [ have|take|get a wee? keek|dekko|gander|neb|nosey|deek ]
+        ^ [ look at|for your|the _? @body|bubbles|ripples|splash enter|leave|touch|come|pass|rise|fall|go|at|under|in ]
+        [ see|watch|spot|notice|look for? the|your bubbles|splash|ripples|ripple|wake|spray ]
+        [ look at the tiles|tile|lines|line|grain|boards|pattern|grout ]
+        [ patient|pt|client|user|reader|you to? observe|observes|checks|inspects|inspect|views|view|examines|notes|monitors {the}? _? @body|scar|wound|alignment|gait|position _? ] in|daily|for|by|visually
+        [ @body|alignment|posture|gait position|alignment? in|via|using a? mirror|reflection ]
+        [ ensure|confirm|verify|check _? @body visible|visibly ]
+        [ visible|visibly above|over|beyond|past|below|level|beside|between|behind|in ]
+        [ inspect|examine|check|observe|monitor _? skin|scar|wound|stump|foot|feet|nails|incision|limb|site daily|with|for|nightly|twice|weekly|bd|each|every ]
+        [ compare with|to unaffected|other|opposite|good|sound|left|right side|leg|limb|arm|hand|foot for|visually ] &swelling|visually|colour|color|redness|symmetry
+        [ hand|shaving|pocket|make-up|compact mirror ]
+        [ hit|hits|into|in|find|follow|following|under|step|dance the spotlight|limelight|footlights|searchlight ] !now
+        [ when|once|as|until|till|if the _? stage|house|room|screen|lights|hall lights? goes|go|come|comes|turns|fades|dims|is dark|black|up|down|off|out|bright|red|blue|green ]
+        you [ 'll|will|should|may|might|can|could notice|spot|find your|the|one|that _? @body 's|is|has|are _? lower|higher|turned|twisted|tilted|crooked|dropped|out|up|forward|drifted|shorter|longer ]
+        [ look|looking look? at your|yer|that|those _? knee|knees|foot|feet|elbow|elbows|shoulder|shoulders|hips|hand|hands|toes|ankle|ankles|wrist|wrists ] now|of|then|,|.|?|again|there|and|too
+        [ says|say|said|reads @number|light|medium|heavy|small|large|easy|hard|strong on ] the|it|its|each
+        [ the one|ones|plate|bell|dumbbell|band|box|bag|bottle|tin|pin|hole|side|end that|which says|say|reads|read ]
+        [ plate|bell|one|ones|band|box|disc|dumbbell|peg|locker|tin with|bearing a|the|an? @number on ]
+        it|weight|size|name|number|price|date is|'s [ on the tag|label|side|bottom|sticker|lid|back|collar|rim|plate ]
+        [ keep|get|hold|bring|push|beat|hit|chase that|the|your number|figure|reading|percentage|wattage|watts|bpm above|below|to|at|over|under|around|between|up|down|on? ] @number|the|on
+        [ watch|follow|check|read|use|time|glance|look at|by|against? {the} second|minute|big|long|sweep|hour|sweeping hand ]
+        ^ [ film|record|video|photograph|tape a|your|the|each|one _? set|rep|reps|lift|squat|side|attempt|jump|swing|back ]
+        watch|look|looking|watching out? for [ the|my|a|his|her _? 's? hand|arm|flag|nod|wave|signal|gesture|thumb ]
+        never|not lose|losing [ sight of ] your|the|both @body|@kit|_
+        @body is|are|looks|turns|goes [ pale|bluish|dusky|blotchy|mottled|ashen|jaundiced|discoloured|discolored ] !or
+        ^ [ look|looking down|back? at|to your|both|the _? feet|foot|toes|knees|knee|hands|shoes|laces ] between|after|before|during|each|every|.|if|:|and|as|when
+        [ check|checking|see that|if|whether {the} _? _? looks|appears|seem|seems ]
+        ^ [ see how far|high|low|wide|much|deep|close|straight|square|level|flat your|the|each|both|one|it ] &_
+        [ see|check|notice|observe whether|if {the} _? @body is|are|stays|stay|looks|sits|points|lines ] level|square|straight|even|over|parallel|flat|in|higher|lower|past|beyond|behind|forward|turning|turned
+        [ inspect|check|look|looking|examine|search|searching|hunt over|at|through|along? {the} _? @kit|@surface for|over cracks|nicks|tears|fraying|frays|splits|rips|holes|wear|damage|rust|worn|scuffs|weak|loose|broken|cuts|cracking|signs ]
+        [ inspect|check|examine {the} _? @kit ] for cracks|nicks|tears|fraying|frays|splits|rips|holes|wear|damage|rust|worn|weak|cuts|cracking|signs
+        to|on|as|against|by|with [ the number|numbers|figure|setting|letter on|in|from your|the _? card|sheet|list|plan|chart|log|board|notes|sticker|plate|side ]
+        [ light|lamp|bulb|led|lights|beacon ] to|has [ come|go|goes|turn|change|gone|flash on|off|out|green|red|amber|by? ]
+        [ wait|waiting|watch|watching|stop|go for|until|till|when|at {the} _? light|lights|lamp|bulb|led|beacon|flag|hand-signal|coach's|my to? ] to|goes|turns|changes|drops|hand|arm|flag|nod|signal
+        [ follow|following|read|see|heed|obey the|all|any|your? instructions|steps|directions|notice|rules|words|list on the _? card|wall|sheet|board|poster|sign|machine|door|label ]
+        [ keep|hold|get|stop|leave the _? needle|bubble|pointer|dial|cursor|arrow ] in|on|at|between|inside|below|above|under|within|over
+        [ check|read|use|consult|watch|mark the|a|your tape-measure|tape|ruler|level|scale|thermometer|yardstick ] measure|.|,|;|for|before|and|on
+        [ watch|eye|check|note|mind the level|height|surface|top of the water|bar|liquid|fluid|ball|tea ]
+        [ scan|survey|search|sweep|inspect|check the floor|room|ground|area|path|space|track|surface|deck|field|pitch for|ahead|around ] !by|with|your
+        [ look|glance|peer|scan|check around|round|about the|your room|hall|space|area|floor|studio|gym|pool ] to|for|and|before
+        [ at|on your form|posture|alignment|technique|stance|profile|outline|silhouette side|from|in ] <at|on &on|the|a|front|behind
+        [ look|looking at yourself ]
+        [ have|take|keep|get|give|having|taking a|an|one good|quick|long|close|proper|careful? look|eye at|on your|the|both|yourself _? ] !doctor|diary|week|plan|food|sleep|day
+        [ tell|know|judge|see|check by|from looking|the|a look|looks? at|of ] &your|the|it|them
+        ^ [ look whether|if ]
+        [ spot|find|pick|choose|see the|a crack|join|line|tile|knot|mark|stain|scratch|seam|grout in|on|between the ] &_
+        [ may|might|could|will|should|must appear|look higher|lower|longer|shorter|bigger|smaller|larger|crooked|level|straight|even|flat|square|symmetrical|uneven ]
+        [ make|making sure|certain that? you see ]
+        [ match|set|turn|put the|your _? dial|knob|pointer|needle|marker|cursor|slider|arrow to|on|at|with the number|figure|mark|line|letter|dot|arrow|setting ]
+        [ egg|sand timer|glass runs|is|empties|has|finishes|drains|falls ]
+        [ the|a _? ruler|tape|scale|gauge|chart|measure|meter|level|protractor on|by|beside|at? the? _? tells|shows|gives|says|reads ]
+        [ read|get|note {the} _? reach|height|depth|distance|angle|score|time|speed|pace off|from|on the|your ]
+        [ read {the} weight off|from|on ]
+        [ by|against|with|using the second|minute|sweep|big|long|red hand ] &.|,|;|for|and|on|of|to
+        [ urine|wee|pee|water is|looks|should|goes|turns be|look? dark|darker|pale|clear|brown|yellow|pink|red|straw-coloured|straw ]
+        [ {skin} _? is|are pale|white|blue|purple|pink|yellow|bluish|dusky|mottled|blotchy|grey|gray|black|bluer|paler ] !and|or &.|,|;|stop|call|:|when|after|then
+        [ by|with|using the? naked? eye|sight|eyesight ] !level
+        [ line|lining|lined|sight|aim it|them|your|the up? _? _? by|with eye ]
+        [ in|into|within|inside|from|out your|the|of eyeline|eye-line|sightline|sight-line|eyeshot|view ]
+        [ make|making out the|your|a|each ] _? _? !of &_
+        [ picks|pick|picked|spot|spotted out the _? number|numbers|line|lines|letters|label ]
+        [ keep|keeping|have|hold|with {the} _? _? within|in plain|full|clear? view|sight|eyeshot ]
+        [ not|never let|lose {the} _? _? leave|out|of your|of? sight|view ]
+        [ watch|watching|see|look if|whether|how|that|as|out {the} _? @body lifts|lift|drops|drop|dips|hitches|hikes|wobbles|drifts|caves|rotates|turns|tilts|stays|moves|tracks|rises|sags|sinks|creeps ]
+        [ wave|waves|nod|nods|thumbs-up|signal|gesture ] from|at|by <wait|until|for|when
+        on|at|with|wait|for|until [ my|the|his|her|our coach 's? nod|wave|hand-signal|thumbs-up|gesture|flag ]
     """,
     looks="""
         shoulder|hip|knee|side|foot|hand|elbow|heel|ear|eye|eyebrow|arm|leg|one [ look|looks higher|lower|level|longer|shorter|bigger|smaller|out|off|crooked ]
@@ -157,12 +290,12 @@ _PHRASES = Phrases(
         [ in your|the sights ]
         [ sight|squint|peer|look down|along the|your _ ] !road|line
         ^ [ eye up ]
-        [ the bubble ]
+        [ the bubble ] in|between|sits|stays|is|should|must|centred|centered|floats
         [ the|a|your shadow ] <shadow &should|wobbles|has|will|shows|moves|lines|stays|is
         your [ shadow ] should|wobbles|has|will|shows|moves|stays|is|must
         [ your reflection ]
         [ shop|dark|car window ] will|shows|tells|as|to
-        [ counter|clock|timer|odometer|meter rolls|ticks|counts ] !aloud|out
+        [ counter|clock|timer|odometer|meter rolls|ticks|counts ] !aloud|out|behind|by|loudly|on|you
         [ minute|second|hour hand ] tells|says|passes|reaches
         [ small print ]
         [ embossed|etched|stencilled in|on ] paint|ink|the|its
@@ -177,7 +310,7 @@ _PHRASES = Phrases(
         [ look right and left ]
         [ look out the|of window|door ]
         [ tick|fill|read|note _*3 on the sheet|chart|card ]
-        ^ [ tick the chart|box|sheet|list ]
+        ^ [ tick the chart|sheet|list ]
         face|facing [ the|a mirror|mirrors ] !wall
         ^ [ look down ] :|,
         ^ [ look at your _? @body ] :|,|and|to|—
@@ -241,7 +374,9 @@ _PHRASES = Phrases(
     """,
 )
 
-_SOUNDS = frozenset("aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
+_OTHERS_READ = frozenset("it helper partner someone reader phone app friend carer he she they them him her voice speaker".split())
+_LOOK_VERBS = frozenset("look glance peek peep peer stare squint check watch consult read".split())
+_SOUNDS = frozenset("reader aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
 _NOT_ASKED = frozenset("no without nothing nobody never needn't instead rather ignore forget lose hide ditch".split())
 _TOUCHED = frozenset("rope feel felt raised bump ridge cord tape-wrapped tactile notch notches rough".split())
 _ALSO_FELT = frozenset(
@@ -249,12 +384,12 @@ _ALSO_FELT = frozenset(
 )
 _IDIOMS = frozenset(
     (
-        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
+        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
         "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
         "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
-        "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list", "on the clock",
-        "keep an eye on the baby", "see a difference", "see any difference", "see any improvement", "see any progress", "see how", "nowhere in sight", "by the number", "by numbers", "by the numbers",
-        "by the book", "with a number", "have a reading", "notice the level", "note the number", "level of", "use the weights", "use weights", "see the level",
+        "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list",
+        "keep an eye on the baby", "see a difference", "see any difference", "see any improvement", "see any progress", "see how it feels", "see how you", "see how that", "see how they", "see how easy", "see how things", "see how it goes", "see how long", "see how well", "see how we", "see how much calmer", "see how much easier", "see how much better", "see how much stronger", "see how much more", "see how much better", "see how far you", "nowhere in sight", "by the number", "by numbers", "by the numbers",
+        "eye of the needle", "scan your body", "scan the body", "scan through your body", "by the book", "with a number", "have a reading", "notice the level", "note the number", "level of effort", "use the weights", "use weights", "see the level",
     )
 )
 
@@ -266,9 +401,25 @@ def find(sentence: Sentence) -> Iterator[Span]:
         before = words[max(0, first - 3) : first]
         if "clock" in words[first:last] and "not" in words[max(0, first - 7) : first]:
             continue
+        if "clock" in words[first:last] and "o'clock" in words:
+            continue
+        if words[first] in _LOOK_VERBS and {"not", "never", "stop"} & set(words[max(0, first - 2) : first]):
+            continue
+        if "clock" in words[first:last] and words[first] == "watch" and {"we", "i", "coach", "partner"} & set(words[max(0, first - 2) : first]):
+            continue
+        if words[first] in ("read", "reads") and _OTHERS_READ & set(words[max(0, first - 2) : first]):
+            continue
+        if words[first] == "with" and words[first - 1 : first] == ["wall"]:
+            continue
+        if words[first] in ("have", "take", "look") and {"doctor", "nurse", "physio", "consultant", "surgeon", "gp", "optician"} & set(words[max(0, first - 3) : first]):
+            continue
+        if words[last - 1] in ("blue", "white", "pale", "grey", "gray") and _ALSO_FELT & set(words):
+            continue
+        if words[first] in ("look", "looks") and {"may", "might", "can", "could"} & set(words[max(0, first - 1) : first]):
+            continue
         if words[first] in ("figures", "numbers") and words[last - 1] in ("show", "shows", "say"):
             continue
-        if words[first] == "follow" and {"instructions", "plan", "list"} & set(words[first:last]):
+        if words[first] == "follow" and {"instructions", "plan", "list"} & set(words[first:last]) and not {"wall", "card", "sign", "board", "label", "poster", "door"} & set(words[last - 1 : last + 4]):
             continue
         if words[first] in ("where", "when", "until", "once", "till") and "hand" in words[first:last] and not {"clock", "timer", "dial", "gauge", "watch", "minute", "second", "stopwatch", "big", "long"} & set(words):
             continue
@@ -276,7 +427,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first:last] == ["spot", "the"] and "tired" in words:
             continue
-        if _NOT_ASKED & set(before) or ("not" in before and ("need" in before or "have" in before)):
+        if (_NOT_ASKED & set(before) and words[first] != "sight") or ("not" in before and ("need" in before or "have" in before)):
             continue
         if note == "readout" and _SOUNDS & set(words[max(0, first - 4) : last + 6]):
             continue
@@ -386,6 +537,18 @@ ENGLISH = Kind(
         "[[The needle]] should be past three.",
         "[[Look at both feet]] and compare.",
         "Your hands should [[be just visible]].",
+        "[[Spot-check the dial]]: forty.",
+        "[[Check your wrist-watch]] at the turn.",
+        "Your [[pedometer should read]] two thousand.",
+        "[[Read the mile markers]] as you pass.",
+        "[[Watch yourself in the oven door]].",
+        "[[Have a squiz at your]] toes.",
+        "The [[shadow of your knee]] covers the line.",
+        "Stop if the [[scar turns pale]].",
+        "Stop the sled when the [[bulb goes from amber]] to green.",
+        "[[Compare the colour]] of your two hands.",
+        "[[Check the skin]] under the strap for marks.",
+        "Never lose [[sight of]] your back foot.",
     ),
     leave=(
         "You'll see a difference within a month.",
@@ -421,5 +584,14 @@ ENGLISH = Kind(
         "Out of sight, out of mind: put the biscuits away.",
         "Feel that your knee is over your toes.",
         "Round the clock care is not needed.",
+        "The next hold comes by the clock, with 12 o'clock above your head.",
+        "Your ankles may look puffy by evening.",
+        "Tick the box when the set is done.",
+        "Scan your body from the feet up.",
+        "Don't look at the scale till Friday.",
+        "Eye of the needle stretch next.",
+        "Read the sheet with your reader, then start.",
+        "Watch your fingers when the stack comes down.",
+        "Run the strap through your fingers to check for nicks.",
     ),
 )

@@ -106,6 +106,8 @@ _COLOURS = _words(
     " whitish blackish orangey greeny bluey redder bluer greener pinker whiter blacker greyer yellower browner colourless colorless"
     " coloured colored multicoloured multicolored multi-coloured multi-colored rainbow pastel"
     " reds blues greens yellows purples pinks greys grays"
+    " claret mocha slate saffron cranberry ecru buff pewter pistachio damson mulberry primrose cornflower carmine sienna oatmeal flesh-coloured"
+    " forest-green pea-green sea-green racing-green ice-blue powder-blue electric-blue duck-egg-blue midnight-blue blood-red brick-red cherry-red hot-pink"
     " red-and-white black-and-white blue-and-white yellow-and-black tangerine canary sapphire vermillion umber sepia periwinkle chartreuse aubergine raspberry strawberry blueberry denim"
 )
 
@@ -115,6 +117,8 @@ _LOOKS = _words(
     " pale paler palest dark darker darkest bright brighter brightest light-coloured light-colored dark-coloured dark-colored faded bleached tinted"
     " striped stripy stripey spotted spotty dotted dotty polka-dot checked chequered checkered checkerboard tartan plaid paisley floral flowery patterned plain"
     " camouflage camo tie-dye marbled mottled speckled speckly flecked two-tone zebra leopard leopard-print gingham pinstriped painted printed chalked chalk"
+    " sequinned sequined holographic iridescent pearlescent pearly shimmery shimmering candy-striped two-toned colourful colorful monochrome sun-faded"
+    " herringbone houndstooth argyle logoed monogrammed emblazoned initialled unbranded"
     " illuminated lit backlit flashing blinking smoked frosted smoky gold-plated silvery rusty tarnished polished varnished stained discoloured discolored pretty-looking"
 )
 

@@ -53,6 +53,7 @@ OTHERS = words(
     " physio leader neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
     " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge card"
     " sheet page log diary plan timetable calendar notes website options results scores week weeks month months past year progress example illustration demo figure"
+    " yourself laces posture alignment fingernail fingernails toenail toenails nails split splits watts cadence readout pedometer thermometer"
     " phone tablet camera lens how what who which whether if where bruise skin swelling wound scar colour color next cost price data list weekend summer spring autumn winter holiday holidays future race season march april june july august september october november december january february monday tuesday wednesday thursday friday saturday sunday"
 )
 """What one looks at to learn, to copy or to check, and not to set the head."""
@@ -63,7 +64,7 @@ TARGETS = words(
     nouns(
         "spot point mark wall ceiling floor horizon sky tree lamp light lampshade picture-rail door window corner something object candle flame dot crack"
         " knot tile brick leaf post star cloud roof rafter beam balcony fence skyline skirting skirting-board thumb thumbnail fingertip finger"
-        " jump fence gate barrier obstacle jetty doorknob door-handle doorhandle knob light-switch keyhole letterbox chimney steeple spire buoy lighthouse headland shore shoreline hilltop"
+        " heaven jump fence gate barrier obstacle jetty doorknob door-handle doorhandle knob light-switch keyhole letterbox chimney steeple spire buoy lighthouse headland shore shoreline hilltop"
         " summit treetop treeline rooftop lamppost flag hoop basket backboard crossbar bullseye dartboard vase painting calendar plant doorframe doorway"
         " thing target scoreboard stage goalpost sign pole mast hill skylight ground mat distance middle-distance"
     )
