@@ -117,11 +117,30 @@ def _told(words: list[str], place: int) -> bool:
 
 def _look(words: list[str], place: int) -> Span | None:
     """ "look up", "stare at the wall", "don't peer over your shoulder"."""
+    if words[place] == "look" and words[max(0, place - 2) : place] == ["where", "you"] and _at(words, place + 1) in _AFTER_WHERE:
+        return place - 2, place + 1
     if not _told(words, place):
         return None
     word = words[place]
     reach = place + 1
     way = _at(words, reach)
+    if way == "just":
+        reach += 1
+    elif way == "a" and _at(words, reach + 1) in ("little", "bit", "touch"):
+        reach += 2
+    way = _at(words, reach)
+    if way in ("further", "farther") and _at(words, reach + 1) in eyes.WAYS:
+        return _start(words, place), reach + 2
+    if way == "as" and _at(words, reach + 1) == "far" and _at(words, reach + 2) in ("ahead", "forward", "down", "up"):
+        return _start(words, place), reach + 3
+    if way == "off" and words[reach + 1 : reach + 3] == ["to", "the"]:
+        return _start(words, place), reach + 4
+    if way == "anywhere" and _at(words, reach + 1) in ("but", "except"):
+        return _start(words, place), reach + 3
+    if way == "in" and _at(words, reach + 1) == "front" and (_at(words, reach + 2) in PAUSES or _at(words, reach + 2) in ("", "of")):
+        return _start(words, place), reach + 2
+    if way in ("round", "around") and _at(words, place - 1) in ("not", "no", "never") and (_at(words, reach + 1) in PAUSES or _at(words, reach + 1) == ""):
+        return _start(words, place), reach + 1
     if way in ("ahead", "back") and _at(words, reach + 1) == ":" and place == 0:
         return None
     if way == "'s" or (word == "look" and place == 1 and words[0] == "you" and _at(words, place + 2) in PAUSES):
@@ -450,6 +469,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         reach += 1
     if doing and words[reach - 1] == "and":
         reach -= 1
+    if words[reach : reach + 2] == ["to", "be"]:
+        reach += 2
     after = _at(words, reach)
     if _at(words, reach + 1) in ("here", "there"):
         return None
@@ -500,7 +521,9 @@ def _eyes(words: list[str], place: int) -> Span | None:
         return start, _aimed(words, reach) or reach
     if doing and after in ("with", "too", "along") and _at(words, reach + 1) not in ("me", "my"):
         return start, reach
-    if after == "first" or (
+    if words[reach - 1] == "straight" and (after == "" or after in PAUSES) and reach > place + 1:
+        return start, reach
+    if after in ("first", "last") or (
         (after == "then" and _at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes"
     ):
         return start, reach + 1
@@ -530,12 +553,13 @@ _ROUTES = _words("bend turn corner apex bar ring hoop rings")
 _FROM_HERE = _words("one side left right top corner wall")
 _COMES_NEXT = _words("jump fence gate obstacle buoy barrier hold stair rung corner bend cone marker post door hurdle flag tree")
 """What one heads for after this one, and not a week or a block of weeks."""
+_AFTER_WHERE = {"", "is", "'s"} | PAUSES
 _WORN = _words("collar belt badge shirt visor helmet tie")
 _SEARCHES = _words(
     "see check find search read look smile feel breathe do say speak work move start stay sit lie stand with"
 )
 _BETWEEN = _words(
-    "kind sort of like pretty fairly quite um soften softens softening relax relaxed relaxes open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
+    "ought want wants will kind sort of like pretty fairly quite um soften softens softening relax relaxed relaxes open never head chest chin face nose are is stay stays should remain be go goes always both softly steadily and soft gently slightly still just firmly only kept do not looking gazing staring straight"
 )
 _ENOUGH = _words(
     "lift lifts lifting raise raises raising drop drops dropping lower lowers lowering cast level turn turns fix fixes fixing shift anchor steady soften softens softening maintain maintains maintaining hold holding"
@@ -552,6 +576,8 @@ def _sight(words: list[str], place: int) -> Span | None:
         held = any(word in eyes.TARGETS or word in eyes.FOLLOWED for word in words[place + 2 : place + 5])
         told = {"not", "never", "without"} & set(words[max(0, place - 4) : place])
         return (place - 1, place + 2) if held and told else None
+    if _told(words, place) and _at(words, place + 1) == "the" and _landmark(words, place + 2):
+        return place, _aimed(words, place + 2) or place + 3
     if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
@@ -839,6 +865,7 @@ _READERS = {
         for word in (
             "admire",
             "ogle",
+            "spy",
             "track",
             "study",
             "inspect",
