@@ -31,6 +31,7 @@ _COUNTED: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "too hard": ("effort",),
         "unknown": (),
         "shorter rest": ("step", "shortest"),
+        "shorter change": ("step",),
         "one change": (),
         "own weights": (),
         "own time": (),

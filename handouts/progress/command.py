@@ -168,6 +168,8 @@ def _reasons(proposed: NextPlan) -> Iterator[str]:
         minutes = proposed.client.facts.minutes
         has = f"; the client has {timing.clock(minutes)}" if minutes is not None else ""
         yield f"Time: {timing.clock(takes)}, before {timing.clock(took)}{has}."
+        if proposed.target:
+            yield proposed.target
         over = minutes is not None and takes > minutes
         if over:
             yield "Look: the session was longer than the client's time before, and still is; make says what to cut."

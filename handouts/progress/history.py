@@ -282,14 +282,14 @@ def _day(
     if own is None and len(exercise.sides) == 2 and None not in by_side:
         told = {"left", "right"} <= set(by_side)
     loads = {line.weight for line in lines}
-    counts = [_counts(history, line, exercise.dose) for line in lines]
+    counts = [counts_of(history, line, exercise.dose) for line in lines]
     reps = [tuple(count // scale for count in sets) for sets in counts if sets]
     if exercise.dose is not None and exercise.dose.kind != "reps" and len(reps) < len(counts):
         reps = []
     return Did(day, _one(loads), () if skipped else _fewer(reps), max(line.line for line in lines), told)
 
 
-def _counts(history: History, line: LogLine, dose: Dose | None) -> tuple[int, ...]:
+def counts_of(history: History, line: LogLine, dose: Dose | None) -> tuple[int, ...]:
     """Repetitions of each set, or its seconds or metres; () where they are not known.
 
     A line has the sum of all seconds or metres alone, and its note the sets.

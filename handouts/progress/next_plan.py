@@ -19,6 +19,7 @@ from typing import Any, TypeAlias, TypeVar
 from handouts.amounts import AskedLoad, Dose
 from handouts.coaching import timing
 from handouts.coaching.care import hold_of
+from handouts.coaching.lengths import least
 from handouts.coaching.progression import propose
 from handouts.coaching.rules import number
 from handouts.coaching.standing import Aim, Goal, Proposal, Standing
@@ -45,7 +46,16 @@ from handouts.models import (
     TwoSided,
     Work,
 )
-from handouts.progress.history import SESSION, History, Placed, PlanVersion, history_of, pace_of, standings
+from handouts.progress.history import (
+    SESSION,
+    History,
+    Placed,
+    PlanVersion,
+    counts_of,
+    history_of,
+    pace_of,
+    standings,
+)
 
 Place: TypeAlias = tuple[str | int, ...]
 Changed = TypeVar("Changed", bound=Model)
@@ -72,7 +82,7 @@ class Edit:
         """The value as a file has it."""
         if isinstance(self.value, Dose):
             return told_dose(self.value)
-        return f"{self.value} s" if self.place[-1] in _RESTS.values() else self.value
+        return f"{self.value} s" if self.place[-1] in {*_RESTS.values(), *_RESTS_INSIDE.values()} else self.value
 
 
 @dataclass(frozen=True)
@@ -127,6 +137,14 @@ class NextPlan:
     before_session: FittedSession
     waits: tuple[LogLine, ...] = ()
     unread: tuple[LogLine, ...] = ()
+
+    @property
+    def target(self) -> str:
+        """The target time where the aim is to be faster, a full sentence; "" else."""
+        if self.aim != "faster" or not any(change.harder for change in self.changes):
+            return ""
+        takes, took = self.session.expected_seconds, self.before_session.expected_seconds
+        return f"Target: the same loads and repetitions in {timing.clock(takes)}, {timing.clock(took - takes)} less than before."
 
 
 def next_plan(
@@ -347,45 +365,54 @@ def told_dose(dose: Dose) -> str:
 
 _ROUNDS = {"straight sets": "sets", "superset": "rounds", "circuit": "rounds", "intervals": "rounds"}
 _RESTS = {"straight sets": "rest", "superset": "rest after", "circuit": "round rest", "intervals": "round rest"}
+_RESTS_INSIDE = {"superset": "rest inside", "circuit": "station rest", "intervals": "rest"}
 
 
 def _faster(
     history: History, facts: PlanFacts, session: FittedSession, nothing_harder: str
 ) -> tuple[list[Change], Kept | None]:
     """Shorter rests, from the last group upward: the main exercises come first
-    and keep their rest longest."""
-    step, shortest = number("shorter rest", "step"), number("shorter rest", "shortest")
+    and keep their rest longest.  Those between exercises and stations come
+    after those between sets and rounds."""
+    shortest, change = number("shorter rest", "shortest"), session.change_over
     why = nothing_harder or _missed(history, session)
     if why:
         return [], Kept("session", f"{why}.", "shorter rest")
-    done = [line for line in history.lines if _of(line, session) and line.reps]
-    changes = []
+    done = [line for line in history.lines if _of(line, session) and _done(line)]
+    cited = f"{history.log}:{done[-1].line}"
+    changes = [
+        *_shorter(facts, session, _RESTS, "shorter rest", shortest, cited),
+        *_shorter(facts, session, _RESTS_INSIDE, "shorter change", change, cited),
+    ]
+    none = f"no rest between sets or rounds is above {shortest} s, and none between exercises above {change} s."
+    return changes, None if changes else Kept("session", none, "shorter rest")
+
+
+def _shorter(
+    facts: PlanFacts, session: FittedSession, keys: Mapping[str, str], rule: str, shortest: int, cited: str
+) -> Iterator[Change]:
+    """keys: of the rest that is meant, by structure.  shortest: never under it."""
     for at, structure in reversed(list(enumerate(facts.session))):
-        if isinstance(structure, AsManyRounds | EveryMinute):
+        key = keys.get(structure.structure)
+        if key is None or (rule == "shorter rest" and _rounds(structure, session) < 2):
             continue
-        rest, rounds = _rest(structure, session), _rounds(structure, session)
-        new = max(rest - step, shortest)
-        if rounds < 2 or new >= rest:
+        rest: int = getattr(structure, key.replace(" ", "_")).at(session.level)
+        new = max(rest - number(rule, "step"), shortest)
+        if new >= rest:
             continue
-        edit = Edit(("session", at, _RESTS[structure.structure]), new)
-        cited = f"{history.log}:{done[-1].line}"
-        changes.append(
-            Change(
-                _ids(structure),
-                f"rest of {new} s in place of {rest} s",
-                f"no set was missed in the session of {cited}; weights and repetitions stay.",
-                "shorter rest",
-                edits=(edit,),
-                harder=True,
-            )
+        between = "" if rule == "shorter rest" else " between exercises"
+        yield Change(
+            _ids(structure),
+            f"rest{between} of {new} s in place of {rest} s",
+            f"no set was missed in the session of {cited}; weights and repetitions stay.",
+            rule,
+            edits=(Edit(("session", at, key), new),),
+            harder=True,
         )
-    return changes, None if changes else Kept("session", f"no rest between sets or rounds is above {shortest} s.", "shorter rest")
 
 
-def _rest(structure: Any, session: FittedSession) -> int:
-    rests = {"straight sets": "rest", "superset": "rest_after", "circuit": "round_rest", "intervals": "round_rest"}
-    rest: int = getattr(structure, rests[structure.structure]).at(session.level)
-    return rest
+def _done(line: LogLine) -> bool:
+    return bool(line.reps or line.seconds or line.metres) and line.exercise not in ("", SESSION)
 
 
 def _rounds(structure: Any, session: FittedSession) -> int:
@@ -399,14 +426,18 @@ def _of(line: LogLine, session: FittedSession) -> bool:
 
 def _missed(history: History, session: FittedSession) -> str:
     """Why the latest session earns no shorter rest, a clause; "" where it does."""
-    lines = [line for line in history.lines if _of(line, session) and line.exercise not in ("", SESSION) and line.reps]
+    lines = [line for line in history.lines if _of(line, session) and _done(line)]
     if not lines:
         return "no session of this version is logged yet"
     doses = {exercise.exercise.id: exercise.dose for group in session.groups for exercise in group.exercises}
     for line in lines:
         dose = doses.get(line.exercise)
-        if line.date == lines[-1].date and dose is not None and dose.kind == "reps" and min(line.reps) < dose.low:
-            return f"{history.log}:{line.line} has {min(line.reps)} of {line.exercise}, and {dose.low} is the bottom of the goal"
+        counts = counts_of(history, line, dose)
+        if line.date != lines[-1].date or dose is None or not counts:
+            continue
+        bottom = dose.low if dose.kind == "reps" else least((dose.low, dose.high))
+        if min(counts) < bottom:
+            return f"{history.log}:{line.line} has {min(counts)} of {line.exercise}, and {bottom} is the bottom of the goal"
     return ""
 
 

@@ -131,5 +131,7 @@ def _sentences(proposed: NextPlan) -> Iterator[str]:
     )
     for change in proposed.changes:
         yield f"- {change.exercise}: {change.what}. Rule '{change.rule}' ({rules()[change.rule].source})."
+    if proposed.target:
+        yield proposed.target
     for kept in proposed.kept:
         yield f"- {kept.exercise} stays: {kept.why}"

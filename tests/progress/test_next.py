@@ -146,6 +146,50 @@ def test_faster_takes_rest_from_the_last_group_and_keeps_the_loads(run, folder):
     assert plan.loads == {} and plan.session[3].rest.at(1) == 60 and plan.session[0].rest.at(1) == 90
 
 
+def test_faster_sets_a_target_time_with_the_same_loads(run, folder):
+    result = run("next", "C2", "--aim", "faster")
+    assert "Target: the same loads and repetitions in 27:09, 0:30 less than before." in result.output
+    text = re.sub(r"\s*# next: ", " ", (folder / "plans" / "P2-C2-v3.yaml").read_text("utf-8"))
+    assert "Target: the same loads and repetitions in 27:09" in text
+    assert "Target" not in run("next", "C6", "--aim", "hold").output
+
+
+def test_faster_goes_on_between_exercises_and_never_under_the_change_of_kit(run, folder, log):
+    """30 s sighted and 75 s by touch are common practice, no source."""
+    plan = folder / "plans" / "P2-v2.yaml"
+    text = re.sub(r"(rest|rest after): (90|75) s", r"\1: 60 s", plan.read_text("utf-8"))
+    plan.write_text(text.replace("rest inside: 20 s", "rest inside: 80 s", 1), "utf-8")
+    log("C2", SQUATS)
+    result = run("next", "C2", "--aim", "faster", "--all")
+    assert result.exit_code == 0, result.output
+    # C2 finds the kit by touch: 75 s; the rest of 20 s in the other superset is under it already.
+    assert result.output.count("Change:") == 1
+    assert "floor-press, one-arm-supported-row, rest between exercises of 75 s in place of 80 s" in result.output
+    assert "Rule: shorter change." in result.output
+    assert read(folder).plans["P2-C2", 3].facts.session[1].rest_inside.at(1) == 75
+    client = folder / "clients" / "C2.yaml"
+    client.write_text(client.read_text("utf-8").replace("pace: by touch", "pace: sighted"), "utf-8")
+    (folder / "plans" / "P2-C2-v3.yaml").unlink()
+    assert "rest between exercises of 65 s in place of 80 s" in run("next", "C2", "--aim", "faster").output
+
+
+def test_faster_shortens_the_rest_of_stations_last(run, folder, log):
+    log("C1", "2029-01-18,P1,1,seated-press,,10 lb,10/10/10")
+    plan = folder / "plans" / "P1-v1.yaml"
+    plan.write_text(plan.read_text("utf-8").replace("station rest: 30 s", "station rest: 40 s"), "utf-8")
+    both = run("next", "C1", "--aim", "faster", "--all", "--show").output
+    assert "rest of 75 s in place of 90 s" in both and "rest between exercises of 30 s in place of 40 s" in both
+    assert "station rest: 30 s" in both
+    one = run("next", "C1", "--aim", "faster", "--show").output
+    assert one.count("Change:") == 1 and "rest of 75 s in place of 90 s" in one
+
+
+def test_a_carry_that_was_cut_short_earns_no_shorter_rest(run, log):
+    log("C2", "2029-01-18,P2,2,farmer-carry,,20 kg,,80 s,,seconds in each set: 30/30/20")
+    result = run("next", "C2", "--aim", "faster")
+    assert result.exit_code == 1 and "has 20 of farmer-carry, and 24 is the bottom of the goal" in result.output
+
+
 def test_faster_needs_a_session_without_a_miss(run, log):
     log("C2", "2029-01-18,P2,2,goblet-squat,,16 kg,12/10/7")
     result = run("next", "C2", "--aim", "faster")
