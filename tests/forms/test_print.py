@@ -164,6 +164,22 @@ def test_a_heading_is_never_last_on_its_page(size: int, sheet: Sheet) -> None:
     assert not {"/H1", "/H2", "/H3", "/H4"} & set(last.values())
 
 
+@pytest.mark.parametrize("client", ["C1", "C6"])
+def test_an_exercise_begins_with_its_first_item_or_on_the_next_page(client: str, demo: dict[tuple[str, str], Handout], tmp_path: Path) -> None:
+    path = tmp_path / "sheet.pdf"
+    path.write_bytes(print_form.render(demo[client, "sheet"], print_settings(18), Look()).data)
+    with pikepdf.open(path) as pdf:
+        starts = [
+            ({page for page, _ in _own_content(heading)}, {page for page, _ in _own_content(item)})
+            for section in _elements(pdf, {"Sect"})
+            for heading in _below(section, {"H2"})[:1]
+            for item in _below(section, {"LBody"})[:1]
+        ]
+    # The first is the overview, which says what is new; the last is the log.
+    assert len(starts) > 7
+    assert all(item <= heading for heading, item in starts[1:-1])
+
+
 def test_paper_is_not_wasted(sheet: Sheet, tool: Tool) -> None:
     """Pages before the log, which starts afresh, are at least half full on the whole."""
     words, sizes = words_of(sheet("usual", size=28), tool)
