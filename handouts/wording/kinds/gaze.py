@@ -22,7 +22,7 @@ _CHECKERS = _words("gander glance glancing peek peeking peep peeping squint squi
 """Quick looks: down or at a thing they check, and do not set the head."""
 
 _LOOKING_GOOD = _words("good long quick little last")
-_PINCHED = _words("finger fingers toe toes hand hands knuckle knuckles elbow elbows")
+_PINCHED = _words("thumb thumbs finger fingers toe toes hand hands knuckle knuckles elbow elbows")
 """What "watch" tells the reader to keep from harm."""
 
 _PEOPLE = en.LEXICON.classes["role"] - _words(
@@ -129,6 +129,8 @@ def _look(words: list[str], place: int) -> Span | None:
     elif way == "a" and _at(words, reach + 1) in ("little", "bit", "touch"):
         reach += 2
     way = _at(words, reach)
+    if not _READ_DOWN.isdisjoint(words[reach + 1 : reach + 4]) or (way == "out" and _at(words, reach + 1) == "below"):
+        return None
     if way in ("further", "farther") and _at(words, reach + 1) in eyes.WAYS:
         return _start(words, place), reach + 2
     if way == "as" and _at(words, reach + 1) == "far" and _at(words, reach + 2) in ("ahead", "forward", "down", "up"):
@@ -553,6 +555,9 @@ _ROUTES = _words("bend turn corner apex bar ring hoop rings")
 _FROM_HERE = _words("one side left right top corner wall")
 _COMES_NEXT = _words("jump fence gate obstacle buoy barrier hold stair rung corner bend cone marker post door hurdle flag tree")
 """What one heads for after this one, and not a week or a block of weeks."""
+_READ_DOWN = _words("list lists form forms menu timetable names contract")
+_MOVES_BY_A_THING = _words("press presses slide slides sit sits squat squats angel angels of push raise hold drill")
+"""What makes an exercise or a part of the body of the word before: "the wall press", "the ball of the foot"."""
 _AFTER_WHERE = {"", "is", "'s"} | PAUSES
 _WORN = _words("collar belt badge shirt visor helmet tie")
 _SEARCHES = _words(
@@ -635,6 +640,7 @@ def _focus(words: list[str], place: int) -> Span | None:
             if (
                 words[reach] in eyes.TARGETS
                 and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points")
+                and _at(words, reach + 1) not in _MOVES_BY_A_THING
             ) or (
                 words[reach] in ("point", "thing")
                 and _at(words, reach + 1) != "where"
@@ -697,6 +703,8 @@ def _lock(words: list[str], place: int) -> Span | None:
         return None
     reach += 2 if _at(words, reach + 1) == "to" else 1
     for far in range(reach, min(reach + 4, len(words))):
+        if _at(words, far + 1) in _MOVES_BY_A_THING:
+            return None
         if (
             words[far] in eyes.TARGETS
             or words[far] in eyes.FAR_THINGS
@@ -721,6 +729,8 @@ def _watch(words: list[str], place: int) -> Span | None:
                 "bar",
                 "kettlebell",
             ):
+                return None
+            if _at(words, reach + 1) == "of" and words[reach] == "ball":
                 return None
             if words[reach] in ("ground", "floor") and _at(words, reach + 1) not in _GROUND_AHEAD:
                 return None
@@ -782,7 +792,7 @@ def _check(words: list[str], place: int) -> Span | None:
     """ "check over your shoulder"."""
     if _told(words, place) and _at(words, place + 1) in ("over", "behind", "past") and "shoulder" in words[place + 2 : place + 5]:
         end = words.index("shoulder", place) + 1
-        return (place, end) if _at(words, end) not in ("that", "if", "whether", "for") else None
+        return (place, end) if _at(words, end) not in ("that", "if", "whether", "for", "strap", "straps", "pad", "pads", "belt") else None
     return None
 
 

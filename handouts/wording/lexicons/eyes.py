@@ -87,7 +87,7 @@ LEXICAL_UNITS = words([*nouns("metre meter yard inch pace step"), "feet", "foot"
 """Lengths after "eyes": "eyes six feet ahead"."""
 
 IDEAS = words(
-    "excuses excuse headlines diet sleep habits habit form technique training session sessions programme program schedule routine work stress pain fear doubt doubts problem"
+    "advice forecast weather excuses excuse headlines diet sleep habits habit form technique training session sessions programme program schedule routine work stress pain fear doubt doubts problem"
     " problems setback hype scales weight load loads rep reps set sets effort cause causes reason reasons evidence research study studies science"
     " bigger whole way side bright facts fact cost costs goal goals aim aims shoes kit bedtime breakfast meals food history big trend average"
     " mistakes mistake curtain calories fats sugar story medication tablets dose symptoms knowledge option choices"
