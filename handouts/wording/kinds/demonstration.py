@@ -880,7 +880,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     around = " ".join(words[max(0, first - 2) : last + 4])
     if any(idiom in around for idiom in _IDIOMS) or _of_another_time(sentence, first, last) or _asked_of_a_feeling(words, first, last):
         return True
-    if inside[:2] in (["how", "i"], ["how", "we"]) and before in _TOLD:
+    story = inside[-1] == "got" and after == "my" and not any(bits & _BODY for bits in sentence.classes[last + 1 : last + 2])
+    if inside[:2] in (["how", "i"], ["how", "we"]) and (before in _TOLD or story):
         return True
     if "i" in inside and (_PLACED & {*inside, after} and not {"how", "what"} & set(inside)) and (inside[0] in ("the", "that", "this") or "face" in (*inside, after) or "facing" in (*inside, after)):
         return True  # where the speaker is: the kind "viewer" has it
