@@ -77,6 +77,15 @@ _PHRASES = Phrases(
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
         [ this|that one ] , not
+        tap|touch|lift|press|squeeze|swap|hit|grab [ this|that one ] and|then this|that
+        this|that one and|then [ this|that one ]
+        tap|touch|press|hit|grab [ this ] , then that
+        touch|tap|press|hit|grab this , then [ that ]
+        sore|tender|tight|pain|ache|aches|tightness|numb|numbness|stiff|tingling|swelling|tenderness|soreness|hurt|hurts [ just|right|across|round|in|up|down? here ] ?|when|or
+        or [ round|up|down|over? here|there ] ?
+        want|need _? @kit|@body|it|them [ just|right? here|there ] ,|.|!|;
+        [ about? this|that many inches|centimetres|fingers|hands|feet|notches|paces|steps|inch ]
+        [ of about|around|roughly this|that ] ,|.|$
         lead|leads|step|push|press|start|begin|finish|balance|stand|land with|on|onto|off [ this|that one ] ,|.|and|then|first|$
         weight on|onto|over|through|in [ this|that one ] ,|.|and|$
         tuck|cross|hook|fold|lay|bring|slide|pass|wrap|lift|bend|straighten [ this|that one ] behind|over|under|across|on|in|round|around|up|down|out
@@ -210,6 +219,7 @@ _PHRASES = Phrases(
         one|two|three|four|any|either|some of [ those|these _? @kit ]
         fetch|pass|bring|grab|give me|us? [ that|those|this _? @kit ]
         to|on|onto|at|along|with|behind|over [ this|that|these|those _? cross|crosses|dot|dots|tape|tapes|stripe|stripes|square|triangle|star|sticker|stickers|marks|marker|markers|chalk|chalkmark|footprint|footprints|tile|tiles|floorboard|floorboards ]
+        on|onto|under|from|against|off|over|hold|grab|vault|touch [ that|those _? ledge|ledges|branch|branches|step|steps|log|rock|beam|bars|rail|gate|railing|kerb|curb|line|shelf|bench|box|stool|crate|platform|boulder|root|stump|bollard|barrier|pole|post ]
         mark|target|goal|marker|landmark|turning is|'s [ that|those _? {outdoors} ]
         to|for|at|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across|through|near|up|down|along|into|opposite|follow|following|climb|cross|pass|circle|as [ that|those _? {outdoors} ]
         up|down|along|follow|following|climb|cross|through [ this _? path|track|trail|lane|road|street|hill|slope|bank|corridor|stairs|steps|ramp|door|doorway ]
@@ -251,7 +261,7 @@ _ABSTRACT = frozenset(
 )
 _SPACE = frozenset(
     "over up down out in round around about roughly approximately somewhere anywhere just right along through across under past to"
-    " toward towards into near between below above beyond onto underneath beneath behind"
+    " back toward towards into near between below above beyond onto underneath beneath behind"
     " exactly precisely only almost near off".split()
 )
 _NOT_SPACE_HERE = frozenset("be been being get gets getting got hang hanging nearly almost not you i we they he she 's are is am was".split())
@@ -273,9 +283,17 @@ def find(sentence: Sentence) -> Iterator[Span]:
             yield first, last
 
 
+def _from_to(words: list[str]) -> bool:
+    """Whether the sentence goes "from here" (on the rim) "to there"."""
+    pairs = list(zip(words, words[1:], strict=False))
+    return any(("from", place) in pairs for place in ("here", "there")) and any(("to", place) in pairs for place in ("here", "there"))
+
+
 def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     """Whether the sentence says the place or the size itself."""
     words = sentence.words
+    if note == "place" and words[last - 1] in ("here", "there") and _from_to(words):
+        return words[last : last + 1] == [","] and explained_after(sentence, last)
     size = note in ("size", "strong", "so_size") and words[last - 1] not in ("here", "there")
     after = words[last : last + 1]
     if size and (after in (["from"], ["off"], ["above"], ["between"], ["in"]) or (after == ["to"] and words[last - 1] in ("close", "near"))):
@@ -363,11 +381,13 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if not prefix and (first == 0 or before in (".", "!", "?")) and after in (",", ":", "!", ".", "?", "there", "—"):
         return False  # "Here, like so"; "There!"
     if prefix and prefix[-1] == "from":
-        if after == "on":  # "from here on the rim round to here"
+        if after in ("on", ","):  # "from here on the rim round to here"
             return any(words[near] == "to" and words[near + 1] in ("here", "there") for near in range(last + 2, min(len(words) - 1, last + 8)))
         return after == "to" and bool({"here", "there", "this", "that"} & set(words[last + 1 : last + 4]))
     if "from" in prefix:
         return True
+    if prefix[-1:] == ["back"] and (before in _RETURNS or "like" in words[:first]):
+        return False  # "see you back here on Thursday"
     space = [w for w in prefix if w in _SPACE]
     if space:
         if space[-1] in ("in", "out", "up", "down", "back", "right") and before in ("hang", "hanging", "get", "someone", "somebody", "people", "anyone", "everybody", "everyone"):
@@ -402,9 +422,10 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
 
 _CROWD = frozenset(
     "class club gym team group wind weather air water clinic people folk folks view crowd council snow rain sea sun noise temperature traffic climate man woman someone"
-    " somebody anyone anybody everyone everybody nobody us".split()
+    " somebody anyone anybody everyone everybody nobody us effort work hours time miles graft money".split()
 )
 _LIVES = frozenset("live lives lived works worked train trains trained grew born teach teaches taught races raced ran coached coach play played study studied".split())
+_RETURNS = frozenset("come comes coming came get gets see you meet welcome will are am i we they return report 's is was end ended start join".split())
 _WEATHER = frozenset("all winter summer spring autumn weather weathers rain snow cold heat wind dark sun sunshine fog frost wild country world".split())
 _SIDED = frozenset("left right front back both other top bottom your the my each rear lead leading working one".split())
 
@@ -420,6 +441,16 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if after in (["in", "the", "top"], ["with", "the", "best"], ["with", "the", "greats"]):
         return True
+    if first and classes[first - 1] & LEXICON.mask("role", "medic") and words[last : last + 1] in (["in"], ["at"], ["can"], ["will"], ["is"]):
+        return True
+    if words[max(0, first - 2) : first] in (["are", "you"], ["are", "they"]) and words[first] in ("out", "in", "up"):
+        return True
+    if words[last - 1] == "there" and words[last - 2] in ("up", "down") and (first or sentence.earlier):
+        held = before in _STAYS or before in ("pause", "hold", "wait") or (before in ("it", "them") and words[first - 2] in ("hold", "keep", "leave"))
+        if held and (sentence.earlier or "and" in words[:first]):
+            return True
+    if not first and after[:1] and after[0] in ("at", "in", "on") and words[last - 1] == "here":
+        return not any(bits & LEXICON.mask("body", "kit", "surface") for bits in classes[last + 1 : last + 4])
     if words[last - 1] == "there" and words[last - 2] == "out" and _WEATHER & set(after):
         return True
     if words[last - 1] == "here" and after[:2] in (["at", "home"], ["in", "the"], ["on", "the"]) and not any(bits & _HANDS for bits in classes[:first]):
@@ -441,6 +472,10 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
             classes[place] & LEXICON.mask("body", "handle", "orient", "dim") for place in range(clause + 2, first)
         )
     bodiless = not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first])
+    if words[last - 1] == "there" and words[last - 2] in ("in", "out") and said[:2] == ["there", "'s"]:
+        return True
+    if bodiless and {"we", "i"} & set(said) and {"had", "was", "were", "went", "did"} & set(said):
+        return True
     if bodiless and (said[:1] in (["they"], ["he"], ["she"]) or (said[:1] == ["there"] and words[last - 2] == "out")):
         return True
     if "i" in said and not {"you", "your", "want", "'d", "would", "will"} & set(said):
@@ -569,6 +604,14 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if {"for", "of", "in", "to", "on", "is", "was", "and", "one", "as"} & set(words[this:last]):
         return False
+    if before in ("for", "during", "after", "before") and not prefix and noun in ("part", "bit", "section", "half"):
+        return False
+    if noun in ("level", "pace", "rate", "stage") and after in ("for", "in", "until", "till", "next"):
+        return False
+    if noun == "side" and any(
+        one in _DEMONSTRATIVES and one != words[this] and other == "side" for one, other in zip(words, words[1:], strict=False)
+    ):
+        return True
     if {"no", "any", "every", "each", "neither", "either", "same"} & set(words[this:last]) or after == "first":
         return False
     if noun in _ANAPHORA or noun.rstrip("s") in _ANAPHORA:

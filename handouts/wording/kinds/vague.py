@@ -655,12 +655,8 @@ def _way(words: list[str], place: int) -> Span | None:
     after = _at(words, place + 1)
     before = _at(words, place - 1)
     if before == "the" and (_finished(words, place + 1) or after in say.PARTICLES):
-        start = 0
-        if words[max(0, place - 2)] == "of" and _at(words, place - 3) in ("part", "some", "most", "half"):
-            start = place - 3
-        elif words[max(0, place - 2)] == "all" and _at(words, place - 3) in ("nearly", "almost"):
-            start = place - 3
-        if start and _has(words, _clause(words, start), start, _BENDING):
+        start = place - 3
+        if words[max(0, start) : place - 1] in _PARTS_OF_THE_WAY and _has(words, _clause(words, start), start, _BENDING):
             return start, place + 1
     if (
         after in _WAY_PLACES
@@ -679,6 +675,7 @@ def _way(words: list[str], place: int) -> Span | None:
 
 
 _BENDING = say.MOVES - _words("walk walks walking run runs running jog jogs jogging go goes going come comes march row swim ride travel pedal climb keep stay hold work")
+_PARTS_OF_THE_WAY = (["part", "of"], ["some", "of"], ["most", "of"], ["half", "of"], ["nearly", "all"], ["almost", "all"])
 _NOT_BEFORE_WAY = _words(
     "the this that your a an one any either which same half my their his her our its all every each other another no some long"
 )
