@@ -20,7 +20,7 @@ spec.loader.exec_module(score)
 
 # The passages that the rules were written from, and those that came later.
 WRITTEN_FROM = ("a", "b", "c")
-LATER = ("d", "e")
+LATER = ("d", "e", "f", "g")
 
 
 def predicted(names):
