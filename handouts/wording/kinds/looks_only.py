@@ -130,6 +130,22 @@ _PRINT = Phrases(
         [ one|ones|@kit|side|end that|which 's|has|have|is got? a|an|the? _? sticker|writing|label|logo|stripe|pattern|print|picture|lettering|star|badge ]
         's|has got? [ a|the sticker|logo|stripe|label|star|badge on ] it?
         in|with the [ @colour|silver|gold skirts|skirt|tops|top|shirt|shirts|shoes|socks|bibs|hat|hats|caps|cap|jacket|leggings|vest|t-shirt|t-shirts ]
+        [ numbers|exercises|moves|items|ones|words|lines|rows|sets|steps|those|anything|everything|parts|loads|cells|boxes|names|days|it|that|text in bold|italics|italic|capitals|caps|red|grey|gray|green|blue|yellow|orange|pink|black ] !ink
+        [ asterisked|italicised|italicized|emboldened|bolded|greyed-out|highlighted|underlined|starred|ringed ] ones|one|rows|row|moves|exercises|items|sets|words|lines|parts|numbers|names|steps|days|cells
+        [ moves|exercises|items|ones|sets|steps|anything|everything|those marked|starred|shown|flagged with|by? an|a|the? asterisk|star|tick|cross|dot|dagger|circle ]
+        [ items|moves|exercises|ones|anything|everything|sets|steps|those|words|parts|days underlined|highlighted|circled|starred|italicised|italicized|asterisked|bolded|greyed|ticked|ringed ] &are|is|in|for|,|.|out|on|can|need
+        [ crossed|greyed|grayed|struck|ringed out|through ] &on|is|are|.|,|in|for
+        i|we|coach|have|has|'ve [ highlighted|circled|underlined|starred|ticked|asterisked|ringed|bolded ] yours|your|them|it|those|each|for|which|what|one|ones|two|three
+        ones|those|moves|bits i|we have|'ve? [ underlined|highlighted|circled|starred|ticked|ringed|asterisked ]
+        [ muscle|muscles|part|parts|bit|bits|area|section|row|column|line|side|arm|leg|foot|figure in red|blue|green|yellow|grey|gray|orange|pink|bold|black ]
+        [ the bold|thick|thin|solid|dashed|wavy line ] is|shows|marks|for
+        [ solid|dotted|dashed|bold line ] for
+        [ the|that shaded|hatched|striped|coloured|colored foot|hand|leg|arm|side|half ]
+        [ tick|cross ] shows|means &the
+        [ pad|button|light|letter|letters|square|tile|target|arrow|pod|pods|targets|lights|one|ones|panel that|which|as|when they? lights|light|flashes|flash|glows|blinks up? ]
+        [ whichever|whatever|every|each|any button|pad|light|target|pod lights|flashes|glows|blinks ]
+        [ of the|a|that|your colour|color i|we|you|is|that ]
+        [ hold|holds|holding|wave|raise|show up a @colour card|flag|paddle|bat ]
         [ zebra|pelican crossing ] mark|marks|lines
         [ silver|gold|bronze|orange|rose|copper for ] _*3 @colour &for
         [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
@@ -380,6 +396,10 @@ ENGLISH = Kind(
         "Cross [[the double yellow line]].",
         "[[The one in black]] is heavier.",
         "Stop [[where the carpet changes]].",
+        "[[The numbers in bold]] are your loads.",
+        "[[Moves marked with an asterisk]] need a spotter.",
+        "I've [[highlighted]] yours.",
+        "Hit [[the pad that lights up]].",
     ),
     leave=(
         "Look on the bright side: you only have two left.",
@@ -418,6 +438,9 @@ ENGLISH = Kind(
         "A black belt is a white belt who kept turning up.",
         "No colour code on these plates: the five has one hole.",
         "Gold star for you today.",
+        "We circled the block twice.",
+        "Exercises in water are kind to joints.",
+        "If you feel it in your calf, good.",
         "The blue ball, the big one, is by the door.",
     ),
 )

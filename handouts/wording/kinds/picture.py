@@ -104,7 +104,7 @@ _PHRASES = Phrases(
     """,
     printed="""
         [ the|your|our|my|this|that _? laminated|printed|stapled|pinned|taped|photocopied|folded|glossy|illustrated _? sheet|card|handout|page|guide|strip|insert|booklet|leaflet|poster|plan ] at|on|by|in|above|beside|has|shows|gives|tells|opposite|over|under
-        [ the|this|that|our|your|a sticker|label|placard|plaque|sign|panel|decal|transfer|table|chart|key|legend|guide|strip on|along|across|inside|by|beside|under|above|over the|your|each|its _? _? @kit|@surface|frame|side|shaft|upright|shroud|housing|wall|machine|handle|arm|lid ] shows|tells|gives|has|explains|marks|says|$|for
+        [ the|this|that|our|your|a sticker|label|placard|plaque|sign|panel|decal|transfer|chart|key|legend|guide|strip on|along|across|inside|by|beside|under|above|over the|your|each|its _? _? @kit|@surface|frame|side|shaft|upright|shroud|housing|wall|machine|handle|arm|lid ] shows|tells|gives|has|explains|marks|says|$|for
         see|follow|copy|check|per|consult|study|use [ the|your|a|its? sticker|decal|placard|panel|plate|table|legend|guide on|inside|along|by? ] &the|before|for|.|,|;|:|to|under|above|beside
         [ see|study|copy|consult the|our|my|your|this|its? _? sticker|decal|placard|wallchart|scroll|mural|tapestry|tattoo|carving|statue|bust|figurine|mannequin|dummy|skeleton|noticeboard|leaflet|flyer|flier|insert|handout|cover ]
         [ the|our|my|your route|muscle|body|trail|course|pool|floor|seating|acupressure|pressure|trigger|heat map|plan|chart ] !says|in|of|is|for
@@ -137,6 +137,10 @@ _PHRASES = Phrases(
         [ the|a tablet|laptop|ipad|monitor|projector|tv on|in|by the _ ] has|shows|plays|runs|will
         [ map|maps|chart|charts|picture|diagram of the muscles|muscle|joints|feet|moves|steps|positions|route|pool|circuit|room ]
         [ the|an|our|my anatomy|muscle|posture|flexibility|joint|stretching|exercise chart|poster|model|plate|map ]
+        [ the|this _? table|chart|grid|matrix|key below|above|overleaf|opposite ]
+        in|see|from|per|use [ the _? table|grid|matrix|key ] below|above|overleaf|opposite|.|, !with|by
+        [ the|that|an overlay|hologram|profile|heatmap ] on|of|shows|is|,|.|and
+        see|per [ the _? table|grid|matrix|key ] on
         [ filmed|videoed|photographed|snapped it|this|that|them|one|each ] for|so
         [ shape|shapes|letter|letters|picture|figure|pose on|in the|my|your badge|shirt|logo|mug|coin|vase|stamp|banner|flag|bag|cup|tile|cover|card ]
         ^ [ see illustrated|illus|pic|pics|fig|figs|photo|photos|diag|illustration|drawings ]
@@ -442,5 +446,6 @@ ENGLISH = Kind(
         "Video night is on Friday.",
         "Press the button that has a raised ring.",
         "Off the chart effort, well done.",
+        "Put both hands on the table on your left side.",
     ),
 )

@@ -168,6 +168,30 @@ _PHRASES = Phrases(
         [ when|until|once|till|if|as {the} _? _? light|lights|lamp|led|bulb|beacon|flag|torch|strobe _? goes|go|turns|turn|changes|change|comes|come|flashes|flash|blinks|drops|falls|rises|waves|dips|dims|fades|is ]
         [ visual|visually _? check|checks|checking|inspect|inspection|line|lines|target|targets|marker|confirm|compare|spot|landmark|reference|feedback ]
         [ eyeball|eye-ball|eyeballing ]
+        [ laser|torch|light|flashlight 's? dot|beam|spot ] !or
+        [ keep|hold|aim|shine|point|get|put the|a|your beam|laser|torch|dot|flashlight ] on|at|still|steady|over|straight
+        trace|follow|walk|track [ the _? grout|grain|join|crease|shadow|markings|waymarks|waymarkers|signposts|signs|trail-markers|blazes ] !that
+        [ follow the _? waymarks|waymarkers|signposts|signs|blazes|arrows|markers ]
+        ^ [ pick|choose|find|select a|one tile|crack|knot|leaf|stain|mark|dot|square|floorboard ] and|to|on|in|.|,
+        [ look|looking|peer|peek|glance inside|through|at|under|over the|your shoe|shoes|wear|soles|sole|tread|peephole|gap|barrel|laces ]
+        [ look|looking|glance|glancing|peek|peer at|on your|the phone|screen|tablet ]
+        [ when|if|as|once|until i|we|she|he hold|holds|raise|put|show up? a|the|my|two|three|one|some _? card|cards|flag|hand|finger|fingers|thumb|paddle|sign|board ] <card|cards|flag|hand|finger|fingers|thumb|paddle|sign|board
+        i|we|she|he 'll|will|'m|am? [ hold|holding|raise|show up? _? fingers|cards|card|flags|thumbs|numbers|signs ] 
+        [ mirror ] against|on|by|beside|next|so|near|under|opposite <prop|set|angle|place|put|position|lean|hang|turn
+        [ prop|set|angle|place|put|position|lean|hang|tilt|tip|hold|move|bring|fix|use a|the|your|up _? _? mirror ] !image|wall|side|work
+        [ as a mirror ]
+        [ in|within view of ] &a|the|your|me|yourself
+        [ turn|stop|go where|when|as the _? sign|arrow|marker|post|signpost points|says|shows|tells ]
+        [ check|see|make|be|sure that|if|whether? the bruise|swelling|rash|redness|mark|lump|patch _? not? has|have|had|is|spread|grown|gone|changed|faded|went ] &_
+        [ check|watch that|if|whether|for? the|your|any? bruise|swelling|rash|redness|lump|patch has|have|had|is|does|spreading|spread ]
+        [ look for|at the|a vein|crease|bulge|dimple|dent|hollow|ridge|wrinkle|shine|sweat|colour|color|line|muscle ] !with|by
+        [ see|watch|look|notice at? the|your|a muscle|muscles|biceps|bicep|quads|calf|calves|abs|triceps|vein|veins|skin|kneecap _? twitch|bulge|ripple|pop|tighten|jump|flicker|quiver|shake|contract|move|fold|wrinkle|whiten|redden|bunch|rise|lift|slide ]
+        [ watch|watching|see the|your|a|that _? on|over|by? your? _? book|feather|tissue|candle|flame|tummy|belly|chest|paper|balloon|ball|cup|stick|shadow|bar rise|rises|fall|move|moves|rock|flicker|lift|lifts|drop|float|tip|wobble|go ]
+        [ flame|candle from flickering ]
+        [ see|seeing your breath on|in|mist|fog|against ]
+        [ sight down|along|over ]
+        [ look|looking down|along the barrel|length|line|edge|shaft ] of
+        [ profile|elevation|drawing|picture|table of the _ is on|below|overleaf ]
         [ your|yer|the een|eyes on the|a _? clock|board|screen|timer ]
         till|until|when|where|if|once|and you|ye|u|we [ see|spot|sight|notice|clock ] the|a|your|both|any|no _ !difference|benefit|doctor|point|nurse|physio|need|results|results|change
         [ the|those|two flags|lights|markers|tiles|lines|marks tell|tells|show|shows|warn you ]
@@ -384,7 +408,7 @@ _ALSO_FELT = frozenset(
 )
 _IDIOMS = frozenset(
     (
-        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
+        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "at the weather", "looking at the plan", "mirror away", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
         "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
         "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
         "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list",
@@ -406,6 +430,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if words[first] in _LOOK_VERBS and {"not", "never", "stop"} & set(words[max(0, first - 2) : first]):
             continue
         if "clock" in words[first:last] and words[first] == "watch" and {"we", "i", "coach", "partner"} & set(words[max(0, first - 2) : first]):
+            continue
+        if {"wrap", "wrapping", "touch", "hand", "fingers", "thumb", "measuring"} & set(words[last:]) and {"swelling", "lump"} & set(words[first:last]):
             continue
         if words[first] in ("read", "reads") and _OTHERS_READ & set(words[max(0, first - 2) : first]):
             continue
@@ -451,8 +477,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if note == "looks" and "not" in before and words[first] in ("peek", "peep", "look", "glance", "squint", "peer"):
             continue
-        around = " ".join(words[max(0, first - 2) : last + 3])
-        if any(idiom in around for idiom in _IDIOMS):
+        around = f" {' '.join(words[max(0, first - 2) : last + 3])} "
+        if any(f" {idiom} " in around for idiom in _IDIOMS):
             continue
         if note == "looks" and words[first] in ("watch", "watching") and words[last:last + 1] == ["for"]:
             continue
@@ -539,6 +565,11 @@ ENGLISH = Kind(
         "Your hands should [[be just visible]].",
         "[[Spot-check the dial]]: forty.",
         "[[Check your wrist-watch]] at the turn.",
+        "Go [[when I hold up a card]].",
+        "[[See the muscle twitch]].",
+        "[[Prop a mirror]] against the wall.",
+        "[[Watch the book]] on your tummy rise.",
+        "Follow [[the waymarks]] to the stile.",
         "Your [[pedometer should read]] two thousand.",
         "[[Read the mile markers]] as you pass.",
         "[[Watch yourself in the oven door]].",
@@ -592,6 +623,8 @@ ENGLISH = Kind(
         "Eye of the needle stretch next.",
         "Read the sheet with your reader, then start.",
         "Watch your fingers when the stack comes down.",
+        "Trace the rim with one finger.",
+        "Feel the muscle tighten under your palm.",
         "Run the strap through your fingers to check for nicks.",
     ),
 )
