@@ -1,6 +1,7 @@
 """The kind "pointing": a place, a direction or a size is pointed at, and no words say it."""
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
@@ -285,7 +286,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
 
 def _from_to(words: list[str]) -> bool:
     """Whether the sentence goes "from here" (on the rim) "to there"."""
-    pairs = list(zip(words, words[1:], strict=False))
+    pairs = list(pairwise(words))
     return any(("from", place) in pairs for place in ("here", "there")) and any(("to", place) in pairs for place in ("here", "there"))
 
 
@@ -590,6 +591,10 @@ def _said(sentence: Sentence, *names: str) -> bool:
     return any(name in sentence.earlier for name in names)
 
 
+_MEASURES = frozenset("angle height distance level depth width length gap size".split())
+_KEEPS = frozenset("hold keep stay have maintain holding keeping staying keeps holds remain".split())
+
+
 def _part(sentence: Sentence, first: int, last: int) -> bool:
     """ "to this spot", "at that angle"."""
     words, classes = sentence.words, sentence.classes
@@ -604,12 +609,16 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if {"for", "of", "in", "to", "on", "is", "was", "and", "one", "as"} & set(words[this:last]):
         return False
+    if words[this] == "that" and noun in _MEASURES and (before in _KEEPS or prefix[-1:] == ["from"]):
+        return False  # "hold that angle"
+    if noun in ("bit", "part") and after in ("hard", "easy", "tricky", "tough", "boring", "dull", "odd", "fun"):
+        return False
     if before in ("for", "during", "after", "before") and not prefix and noun in ("part", "bit", "section", "half"):
         return False
     if noun in ("level", "pace", "rate", "stage") and after in ("for", "in", "until", "till", "next"):
         return False
     if noun == "side" and any(
-        one in _DEMONSTRATIVES and one != words[this] and other == "side" for one, other in zip(words, words[1:], strict=False)
+        one in _DEMONSTRATIVES and one != words[this] and other == "side" for one, other in pairwise(words)
     ):
         return True
     if {"no", "any", "every", "each", "neither", "either", "same"} & set(words[this:last]) or after == "first":
@@ -653,6 +662,8 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
     after = sentence.words[last] if last < len(sentence.words) else "."
+    if {"she", "he", "had", "used", "remember"} & set(sentence.words[:first]) and "you" not in sentence.words[:first]:
+        return False
     if sentence.words[last - 2] == "same" or (noun == "end" and first == 1 and after == ","):
         return False
     if noun in ("stage", "weight", "weights", "set", "set", "route", "routes", "step", "steps", "one", "ones", "pair", "exercise"):
