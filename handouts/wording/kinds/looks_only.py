@@ -28,7 +28,7 @@ _PAIRS = frozenset(
     white-knuckle hold; white-knuckle grip; silver medal; bronze medal; silver medals; bronze medals; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red carpet
     red herring; green fingers; green thumb; blue blood; blue cheese; blue sky; blue skies; clear blue; green room; brown sugar; black pepper; olive oil
     white flag; black sheep; grey matter; gray matter; white matter; brown fat; purple patch; red pepper; black market; red hot; white hot; red alert
-    code red; black friday; white coat; white coats; blue badge; white belt; purple belt; yellow cards; yellow bag; orange bag; blues band; red cards; red belt; blue belt; green-tea break; green onion; black pudding; brown sauce; red onion; green beans; green bean; green salad; black bean; black beans; white fish; red lentil; yellow pages; green party; black cab; black cabs; blue plaque; red nose; pink slip; white noise; red zone; amber zone; green zone; yellow zone; blue zone; red kite; blue tit; brown envelope; green space; green spaces; blue spell; greys out; grays out; reds and; white van; white goods; red tape; black mark; grey squirrel; grey cells; grey pound; silver screen; silver spoon; golden handshake; red cabbage; black widow; rose hip; black tie; white water; golden retriever; green fee; green fees
+    code red; black friday; white coat; white coats; blue badge; white belt; purple belt; yellow cards; black spots; black spot; black tie; yellow bag; orange bag; blues band; red cards; red belt; blue belt; green-tea break; green onion; black pudding; brown sauce; red onion; green beans; green bean; green salad; black bean; black beans; white fish; red lentil; yellow pages; green party; black cab; black cabs; blue plaque; red nose; pink slip; white noise; red zone; amber zone; green zone; yellow zone; blue zone; red kite; blue tit; brown envelope; green space; green spaces; blue spell; greys out; grays out; reds and; white van; white goods; red tape; black mark; grey squirrel; grey cells; grey pound; silver screen; silver spoon; golden handshake; red cabbage; black widow; rose hip; black tie; white water; golden retriever; green fee; green fees
     clear head; bright side; dark side; bright idea; dull ache; dull pain; dull throb; dull day; clear run; clear path; clear space; clear floor; clear area; clear view
     clear voice; clear mind; clear line; clear picture; clear idea; clear rule; plain english; plain sailing; plain words; plain water; plain language; plain old
     plain wrong; plain flour; plain tired; plain stubborn; plain lazy; plain truth; just plain; dark room; dark hour; dark horse; dark thoughts; bright spark; pale ale
@@ -173,6 +173,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if (words[place], after) in _PAIRS or (before, words[place]) in _PAIRS or _named(sentence, place):
             continue
         if (words[place], after) in (("gold", "star"), ("gold", "stars")) and not {"with", "on", "by", "marked", "bearing"} & set(words[max(0, place - 2) : place]):
+            continue
+        if "-" in words[place] and tuple(words[place].split("-")) in _PAIRS:
             continue
         if words[place] == "green-tea" or _TASTED & set(words) or _light_turns(sentence, place):
             continue

@@ -117,7 +117,7 @@ _PHRASES = Phrases(
         [ slide|frame|card|tile|page|plate|panel|photo|clip|story|scene|still @number|@ordinal ] has|shows|gives|is|covers|demonstrates|explains|onwards|of
         [ the? @ordinal slide|tile|panel|frame|still|scene|photo|plate|clip ] has|shows|gives|is|covers|demonstrates|of|for|,
         [ plate|panel|sketch|inset|illustration on page ]
-        [ the|a|your plate|panel|table|inset|cut-out|pull-out|fold-out|centrefold|centerfold|endpaper|frontispiece|spread|photos? on|at|in page|opposite|overleaf|the ] &_
+        [ the|a|your plate|panel|table|inset|cut-out|pull-out|fold-out|centrefold|centerfold|endpaper|frontispiece|spread|photo on|at|in page|opposite|overleaf|the ] &_
         [ swipe|swiping|scroll|scrolling left|right|up|down|across|along|through|back|forward|forwards|past|on ] !,|for|to
         [ swipe|swiping|scroll|scrolling to|for|through the? @ordinal|@number? card|slide|photo|picture|clip|tile|frame|page|end|screen|gif|video|bottom|top|post|story ]
         [ pinch|zoom in|out ] on|to|.|for
@@ -138,7 +138,7 @@ _PHRASES = Phrases(
         [ map|maps|chart|charts|picture|diagram of the muscles|muscle|joints|feet|moves|steps|positions|route|pool|circuit|room ]
         [ the|an|our|my anatomy|muscle|posture|flexibility|joint|stretching|exercise chart|poster|model|plate|map ]
         [ the|this _? table|chart|grid|matrix|key below|above|overleaf|opposite ]
-        in|see|from|per|use [ the _? table|grid|matrix|key ] below|above|overleaf|opposite|.|, !with|by
+        in|see|from|per|use [ the _? table|grid|matrix|key ] below|above|overleaf|opposite
         [ the|that|an overlay|hologram|profile|heatmap ] on|of|shows|is|,|.|and
         see|per [ the _? table|grid|matrix|key ] on
         [ filmed|videoed|photographed|snapped it|this|that|them|one|each ] for|so

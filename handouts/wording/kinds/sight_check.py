@@ -168,6 +168,13 @@ _PHRASES = Phrases(
         [ when|until|once|till|if|as {the} _? _? light|lights|lamp|led|bulb|beacon|flag|torch|strobe _? goes|go|turns|turn|changes|change|comes|come|flashes|flash|blinks|drops|falls|rises|waves|dips|dims|fades|is ]
         [ visual|visually _? check|checks|checking|inspect|inspection|line|lines|target|targets|marker|confirm|compare|spot|landmark|reference|feedback ]
         [ eyeball|eye-ball|eyeballing ]
+        [ watch|look|check {the} _? board|whiteboard|scoreboard|list ] for|at|to
+        until|till|once|if|when _*5 [ looks|look right|dry|clean|done|ready|wet|shiny|glossy|parallel|vertical|horizontal|centred|centered|symmetrical ]
+        [ read|reads yours|yours|theirs|them|it off ]
+        [ compare them|it|both|these in|under|by daylight|light|lamplight|sunlight ]
+        [ number|figure|weight|letter|size|numeral stamped|printed|engraved|painted|written|moulded|molded|cast|embroidered ] !raised
+        [ goes|go|turns|turn green|red|amber|blue|white|yellow ] <light|timer|lamp|button|bulb|panel
+        light|lamp|bulb|led on _*3 [ goes|turns|flashes|changes ]
         [ laser|torch|light|flashlight 's? dot|beam|spot ] !or
         [ keep|hold|aim|shine|point|get|put the|a|your beam|laser|torch|dot|flashlight ] on|at|still|steady|over|straight
         trace|follow|walk|track [ the _? grout|grain|join|crease|shadow|markings|waymarks|waymarkers|signposts|signs|trail-markers|blazes ] !that
@@ -408,7 +415,7 @@ _ALSO_FELT = frozenset(
 )
 _IDIOMS = frozenset(
     (
-        "end in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "at the weather", "looking at the plan", "mirror away", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
+        "end in sight", "is in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "at the weather", "looking at the plan", "mirror away", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
         "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
         "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
         "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list",
@@ -432,6 +439,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if "clock" in words[first:last] and words[first] == "watch" and {"we", "i", "coach", "partner"} & set(words[max(0, first - 2) : first]):
             continue
         if {"wrap", "wrapping", "touch", "hand", "fingers", "thumb", "measuring"} & set(words[last:]) and {"swelling", "lump"} & set(words[first:last]):
+            continue
+        if "see" in words[first:last] and {"i", "we"} & set(words[max(0, first - 3) : first + 1]):
             continue
         if words[first] in ("read", "reads") and _OTHERS_READ & set(words[max(0, first - 2) : first]):
             continue
