@@ -471,7 +471,10 @@ class _Part:
             self._hear_number(token)
         elif token.kind == "clock":
             self._put_loose_words()
-            self._time(Time(_clock(token.text), "clock", self.ears.total_said))
+            if (seconds := _clock(token.text)) is None:
+                self.ears.unread.append(token.text)
+            else:
+                self._time(Time(seconds, "clock", self.ears.total_said))
             self.at += 1
         elif token.kind in ("date", "unclear"):
             self.ears.dates.append((token.text, token.date))
@@ -834,9 +837,12 @@ def _as_number(token: Token) -> Number:
     return Number(token.value, token.split)
 
 
-def _clock(text: str) -> int:
-    """24:30 is minutes and seconds, 1:05:00 hours, minutes and seconds."""
+def _clock(text: str) -> int | None:
+    """24:30 is minutes and seconds, 1:05:00 hours, minutes and seconds; None
+    where seconds, or minutes beside hours, count past 59, as in 25:99."""
     pieces = [int(piece) for piece in text.split(":")]
+    if max(pieces[1:]) > 59:
+        return None
     if len(pieces) == 2:
         return pieces[0] * 60 + pieces[1]
     return pieces[0] * 3600 + pieces[1] * 60 + pieces[2]

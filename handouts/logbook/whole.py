@@ -100,7 +100,7 @@ def _session_seconds(setting: Setting, times: list[Time]) -> int | None:
     if not distinct:
         return None
     if len(distinct) > 1:
-        told = " and ".join(clock(seconds) for seconds in distinct)
+        told = " and ".join(_told_seconds(seconds) for seconds in distinct)
         setting.asking.ask(
             key,
             "How long did the session take?",

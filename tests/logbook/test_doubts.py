@@ -198,11 +198,20 @@ def test_the_weight_of_one_side_serves_the_other_where_the_sheet_has_one(known):
         ("95 min", "the sheet reckons 27:39"),
         ("5 min", "the sheet reckons 27:39"),
         ("24 min; 30 min", "more than one time: 24:00 and 30:00"),
+        ("24 min; -3 min", "more than one time: 24:00 and -3:00"),
     ],
 )
 def test_times_that_are_asked_about(known, raw, reason):
     found = question(heard(known, "C2", raw))
     assert found.key == "time" and reason in found.reason
+
+
+@pytest.mark.parametrize("raw", ["25:99", "1:75:00", "24:60"])
+def test_a_clock_that_counts_past_59_is_no_time(known, raw):
+    found = question(heard(known, "C2", raw))
+    assert found.key == "unread:1" and raw in found.asks
+    answered = heard(known, "C2", raw, answers={"unread:1": "25:59"})
+    assert not answered.questions and [line.seconds for line in answered.lines] == [25 * 60 + 59]
 
 
 def test_one_colon_may_have_been_hours(known):
