@@ -62,6 +62,9 @@ class Formula:
     """One published formula for the one-repetition maximum.
 
     factor: repetitions to failure (2 or more) to "maximum divided by load".
+    trusted: the repetitions for which it is used without a warning, both
+        counted.  At 1 the lift itself is the maximum, and a formula that says
+        otherwise begins at 2.
     ends: the first number of repetitions for which the formula has no meaning,
         None where it always has one.
     source: author and year.
@@ -69,6 +72,7 @@ class Formula:
 
     name: str
     factor: Callable[[int], Decimal]
+    trusted: tuple[int, int]
     source: str
     ends: int | None = None
 
@@ -76,13 +80,14 @@ class Formula:
 _EULER = Decimal(1).exp()
 
 FORMULAS: tuple[Formula, ...] = (
-    Formula("Epley", lambda reps: 1 + Decimal(reps) / 30, "Epley 1985"),
-    Formula("Brzycki", lambda reps: Decimal(36) / (37 - reps), "Brzycki 1993", ends=37),
-    Formula("Lombardi", lambda reps: Decimal(reps) ** Decimal("0.10"), "Lombardi 1989"),
-    Formula("O'Conner", lambda reps: 1 + Decimal(reps) / 40, "O'Conner and others 1989"),
+    Formula("Epley", lambda reps: 1 + Decimal(reps) / 30, (2, TRUSTED_REPS), "Epley 1985"),
+    Formula("Brzycki", lambda reps: Decimal(36) / (37 - reps), (1, TRUSTED_REPS), "Brzycki 1993", ends=37),
+    Formula("Lombardi", lambda reps: Decimal(reps) ** Decimal("0.10"), (1, TRUSTED_REPS), "Lombardi 1989"),
+    Formula("O'Conner", lambda reps: 1 + Decimal(reps) / 40, (2, TRUSTED_REPS), "O'Conner and others 1989"),
     Formula(
         "Wathan",
         lambda reps: 100 / (Decimal("48.8") + Decimal("53.8") * _EULER ** (Decimal("-0.075") * reps)),
+        (2, TRUSTED_REPS),
         "Wathan 1994",
     ),
 )

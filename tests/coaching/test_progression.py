@@ -293,6 +293,39 @@ def test_every_rule_says_what_it_is_and_where_it_comes_from():
     assert number("usual step", "per cent") == 10
 
 
+def test_numbers_lie_in_the_ranges_of_the_position_stands():
+    """American College of Sports Medicine 2009, Progression models in resistance
+    training (abstract): 2 to 10 per cent after one to two repetitions more.
+    The same by goal (university summary): 8 to 12 repetitions for novices, rests
+    of 2 to 3 minutes for main lifts, 1 to 2 minutes for others.
+    National Strength and Conditioning Association (study pages): endurance sets
+    of 12 and more; rests of 30 to 90 s for growth."""
+    assert 2 <= number("usual step", "per cent") <= 10
+    assert 1 <= number("two for two", "above") <= 2
+    assert 8 <= number("repetitions first", "bottom") <= 12 <= number("repetitions first", "most") <= 25
+    assert 60 <= number("shorter rest", "shortest") <= 120
+    # Common practice: 10 to 20 per cent lighter after two weeks; carries of 20 to 40 s or m.
+    assert (number("step back", "least"), number("step back", "most"), number("break", "days")) == (10, 20, 14)
+    assert 20 < number("longer or farther", "most") <= 40
+
+
+def test_the_plan_to_start_from_lies_in_them_too():
+    from handouts import carried
+    from handouts.models import StraightSets
+    from handouts.reading.plan import plan_from
+    from handouts.reading.yaml_text import read_yaml
+
+    folder = carried.demo_studio().parent
+    (path,) = [path for path in folder.rglob("first-v1.yaml")]
+    plan = plan_from(read_yaml(path.read_text("utf-8"), "plans/first-v1.yaml"), "plans/first-v1.yaml").facts
+    works = [work for each in plan.session for work in ((each,) if isinstance(each, StraightSets) else each.exercises)]
+    for work in works:
+        if work.dose is not None and work.dose.at(1).kind == "reps":
+            assert 8 <= work.dose.at(1).low <= work.dose.at(1).high <= 12
+    rests = [each.rest.at(1) if isinstance(each, StraightSets) else each.rest_after.at(1) for each in plan.session]
+    assert all(60 <= rest <= 180 for rest in rests) and plan.session[0].sets.at(1) in (1, 2, 3)
+
+
 def test_a_rule_without_its_number_is_a_fault(tmp_path):
     from handouts.coaching import rules as module
 

@@ -145,6 +145,16 @@ def test_a_maximum_is_told_as_a_spread() -> None:
     assert estimate_maximum(Decimal("82.5"), 1).spread("kg") == "82.5 kg"
 
 
+def test_every_formula_has_its_range() -> None:
+    # Which formulas give the lift itself at 1 follows from them; 12 is common practice.
+    for formula in FORMULAS:
+        first, last = formula.trusted
+        assert last == TRUSTED_REPS and formula.source.startswith(formula.name)
+        assert (first == 1) == (formula.factor(1) == 1)
+        warned = [reps for reps in range(1, MOST_REPS + 1) if estimate_maximum(Decimal(20), reps).warning]
+        assert warned == list(range(last + 1, MOST_REPS + 1))
+
+
 def test_no_set_is_taken_where_a_formula_has_no_meaning() -> None:
     # Brzycki's 36 / (37 - r) ends at 37 repetitions: follows from the formula.
     assert [formula.name for formula in FORMULAS if formula.ends] == ["Brzycki"]

@@ -6,9 +6,11 @@ here the rules that hold for the whole table are checked, and its use.
 
 from __future__ import annotations
 
+import ast
 import datetime
 import html
 import io
+import re
 import subprocess
 import zipfile
 from pathlib import Path
@@ -460,3 +462,44 @@ def _clean(text: str) -> None:
     folded = " ".join(text.casefold().replace("\u2019", "'").split())
     for name in everything_about(TABLE):
         assert name.casefold().replace("\u2019", "'") not in folded, name
+
+
+# --- nothing is ever called safe --------------------------------------------------------
+
+_PROMISES = re.compile(
+    r"\b(?:safe(?:ly|ty)?|harmless|risk-free|cleared|heals?|cures?|treats)\b"
+    r"|\b(?:sans (?:danger|risque)|sécurité|sûre?s?|inoffensi\w+|guéri\w*|soigne\w*)\b",
+    re.IGNORECASE,
+)
+_PACKAGE = Path(__file__).resolve().parents[2] / "handouts"
+
+
+@pytest.mark.parametrize("language", known_languages())
+def test_no_sheet_calls_a_plan_safe(language: str) -> None:
+    told = " ".join(value if isinstance(value, str) else " ".join(map(str, value.values())) for value in phrases(language).table.values())
+    assert len(told) > 10_000
+    assert _PROMISES.findall(told) == []
+
+
+def test_no_exercise_text_calls_a_movement_safe(demo: Studio) -> None:
+    for text in demo.exercises.values():
+        for part in (*text.parts, *text.variants):
+            assert _PROMISES.findall(str(part)) == [], text.path
+
+
+def test_no_message_calls_a_plan_safe() -> None:
+    """Whatever the program says, as far as it stands in its code: what it says
+    of a client who was cleared is the word of the client's file."""
+    for room in ("fitting", "coaching", "making", "progress", "logbook"):
+        for path in sorted((_PACKAGE / room).rglob("*.py")):
+            tree = ast.parse(path.read_text("utf-8"))
+            docs = {ast.get_docstring(node, clean=False) for node in ast.walk(tree) if isinstance(node, ast.Module | ast.ClassDef | ast.FunctionDef)}
+            words = [node.value for node in ast.walk(tree) if isinstance(node, ast.Constant) and isinstance(node.value, str)]
+            # A text of one word is a key or a value of a file, and is told to nobody.
+            said = [text for text in words if text not in docs and " " in text.strip()]
+            assert [text for text in said if _PROMISES.search(text)] == [], path
+
+
+def test_the_guard_against_promises_would_notice() -> None:
+    for words in ("This plan is safe for you.", "Ce programme est sans danger.", "Un exercice sûr."):
+        assert _PROMISES.search(words)
