@@ -1,7 +1,9 @@
 """Fills Jinja2 templates with a Handout: sandboxed, everything escaped.
 
-A studio's `templates/` folder is searched before the program's own.  A
-template sees these values and no others:
+A studio's `templates/` folder is searched before the program's own.  What
+stands there as `print_more.css.j2`, `screen_more.css.j2` or `epub_more.css.j2`
+comes after the style sheet of that form.  A template sees Jinja2's own
+functions, and these values and no others:
 
 handout: the Handout tree.  words: the Phrases of its language.
 form: the client's settings for this form.  title: plain text of the title.

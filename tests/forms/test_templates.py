@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import io
+import re
+import zipfile
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from handouts.errors import RenderError
-from handouts.forms import Look, screen
+from handouts.forms import Look, epub, screen, templating
 from handouts.forms import print as print_form
-from handouts.models import PrintForm, ScreenForm
+from handouts.models import EpubForm, PrintForm, ScreenForm
 from tests.forms.trees import usual
 
 
@@ -22,6 +26,38 @@ def test_a_folder_and_a_given_text_override_a_template(tmp_path: Path) -> None:
     assert "/* from the folder */" in page(Look(folders=(tmp_path,)))
     given = Look(folders=(tmp_path,), overrides=(("screen.css.j2", "/* given */"),))
     assert "/* given */" in page(given)
+
+
+@pytest.mark.parametrize("form", ["print", "screen", "epub"])
+def test_a_style_sheet_of_the_studio_comes_after_the_programs(form: str, tmp_path: Path) -> None:
+    (tmp_path / f"{form}_more.css.j2").write_text("h2 { margin-top: 77px } /* {{ handout.client }} */", "utf-8")
+    look = Look(folders=(tmp_path,))
+    if form == "print":
+        style = print_form.page_html(usual(), PrintForm(), look)
+    elif form == "screen":
+        style = page(look)
+    else:
+        with zipfile.ZipFile(io.BytesIO(epub.render(usual(), EpubForm(), look).data)) as book:
+            style = book.read("EPUB/style.css").decode()
+    own = style.index("h2 { margin-top: 77px } /* Noor */")
+    assert own > style.index("h2") and own > style.rindex(".caution")
+
+
+def test_a_template_sees_what_is_documented_and_no_more(monkeypatch: pytest.MonkeyPatch) -> None:
+    seen: set[str] = set()
+    rendered = templating._rendered
+
+    def watched(look: Look, template: str, values: dict[str, Any]) -> Any:
+        seen.update(values)
+        return rendered(look, template, values)
+
+    monkeypatch.setattr(templating, "_rendered", watched)
+    print_form.render(usual(), PrintForm(), Look())
+    screen.render(usual(), ScreenForm(), Look())
+    epub.render(usual(), EpubForm(), Look())
+    assert templating.__doc__ is not None
+    documented = set(re.findall(r"\w+", templating.__doc__.split("no others:")[1]))
+    assert len(seen) > 20 and seen <= documented
 
 
 @pytest.mark.parametrize(
