@@ -9,6 +9,7 @@ from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import Sentence
 
 _PLACE = LEXICON.mask("body", "surface", "unit", "room")
+_MEASURE = LEXICON.mask("unit")
 _BODY = LEXICON.mask("body")
 _TOO_WIDE = frozenset("muscle muscles bone bones joint joints skin body tendon tendons limb limbs hair core side sides end bit edge".split())
 _SIZES = frozenset("level with to at until till reaching touching line toward towards".split())
@@ -57,6 +58,8 @@ def explained_after(sentence: Sentence, last: int, reach: int = 9, size: bool = 
             return False
         if words[near] in ("click", "clicks", "stop", "stops") and words[near - 1] == "it":
             return False
+        if counts and not apposed and not classes[near] & _MEASURE:
+            continue  # "up here, one arm bent"
         if classes[near] & _PLACE and words[near] not in _TOO_WIDE and (near > place or classes[near] & LEXICON.bits["unit"]):
             return True
         if explains and words[near] in _CONTACT:

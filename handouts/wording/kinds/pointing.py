@@ -40,7 +40,7 @@ _PHRASES = Phrases(
     strong="""
         [ {about}*2 yay|yea @dim|apart ]
         [ the one|ones yonder ]
-        [ yonder|hereabouts|thisaway|thataway|hitherwards ]
+        [ hereabouts|thisaway|thataway|hitherwards ]
         [ that @name has|is|holds|got ]
         [ that much ] and|$ no|.|,|!
         [ where|to|at i|me am|is here|there ]
@@ -53,6 +53,12 @@ _PHRASES = Phrases(
         [ where|wherever my|the finger|fingers|hand|thumb|palm|toe|foot|stick|pointer|cone|x is|are|'s|was|goes|sits|lands|lies|now ]
         [ the|this|that|a bit|part|spot|dent|place|bone|edge|hole|notch|point|one|area|muscle i am|have|'ve|just? %ing|got ]
         [ thus far ] from|off|apart
+        [ that|those block|@kit ] is|are for you|her|him|us|them
+        ^ [ not that|this way ] ,|.|!|$
+        hold|keep|put|place|set|stand|lay|spread|have _*3 [ so @dim apart ]
+        [ this end|side|wall|line|corner|cone|mat|tree|post ] to that
+        walk|run|jog|skip|hop|dribble|swim|row|sprint|shuffle|crawl|sidestep|side-step to [ this|that one ] ,|.|and|then|$
+        @orient back|backward|backwards|forward|forwards|across|over to [ this|that one ] ,|.|and|then|$
         [ thataways|thisaways|there-ish|here-ish ]
         [ round|around about so ]
         a _? of [ so much ]
@@ -70,7 +76,7 @@ _PHRASES = Phrases(
         between [ this|that and that|this ]
         : [ there|here ] $
         [ this|that way round|about ] !it|that|things
-        [ yon|yonder _ ]
+        [ yon _ ]
         [ that-a-way|this-a-way|hitherward|hitherwards|thitherward ]
         [ in yon|yonder direction ]
         [ on|to|by|against|behind one? of? these|those ] ,|.|$
@@ -204,7 +210,7 @@ _PHRASES = Phrases(
     """,
     part="""
         [ {about}*2 this|that|these|those _? @spatial ]
-        [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib ]
+        [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib|knot|stitch|stitching|peg ]
     """,
     limb="""
         ^ [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|elbows|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|heel ] leads|lead|goes|go|stays|stay|does|do|works|work|moves|move|drops|lifts|turns|comes|takes|points|presses|bends|rests
@@ -295,12 +301,27 @@ def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     words = sentence.words
     if note == "place" and words[last - 1] in ("here", "there") and _from_to(words):
         return words[last : last + 1] == [","] and explained_after(sentence, last)
+    if note == "place" and last - first > 2 and words[first] == "from" and words[last : last + 1] == ["to"]:
+        return False  # "from over there to your hip": the hip is the other end
+    if note == "place" and words[last : last + 1] in (["on"], ["at"]) and {"about", "roughly", "somewhere", "around"} & set(words[first:last]):
+        return any(bits & LEXICON.mask("body", "unit") for bits in sentence.classes[last : last + 6])
     size = note in ("size", "strong", "so_size") and words[last - 1] not in ("here", "there")
+    if size and _as_much_as(words, last):
+        return True
     after = words[last : last + 1]
     if size and (after in (["from"], ["off"], ["above"], ["between"], ["in"]) or (after == ["to"] and words[last - 1] in ("close", "near"))):
         comma = next((place for place in range(last, min(len(words), last + 6)) if words[place] == ","), 0)
         return bool(comma) and explained_after(sentence, comma, size=True)
     return explained(sentence, first, last, size=size)
+
+
+def _as_much_as(words: list[str], last: int) -> bool:
+    """Whether the size is said in full later: "this far apart, no: as far apart as your shoulders"."""
+    for place in range(last, len(words) - 3):
+        if words[place] == "as" and "as" in words[place + 2 : place + 4]:
+            other = words.index("as", place + 2) + 1
+            return other < len(words) and words[other] not in ("this", "that", "me", "mine", "i", "here", "there", "you", "possible")
+    return False
 
 
 def _speaks_of_self(sentence: Sentence, first: int) -> bool:
@@ -325,6 +346,16 @@ def _said_next(sentence: Sentence, first: int, last: int) -> bool:
 def _strong(sentence: Sentence, first: int, last: int) -> bool:
     """Whether the words are no talk of what the speaker can or did: "I can't lift that much"."""
     words = sentence.words
+    before = words[first - 1] if first else ""
+    if before in ("go", "goes", "going", "went") and words[first] in ("over", "through"):
+        return False  # "go over those": look at them again
+    if words[max(0, first - 2) : first] == ["go", "over"] and words[first] in ("those", "these"):
+        return False
+    if before == "than" and words[last - 1] == "that":
+        if "if" in words[:first] or "unless" in words[:first] or any(bits & LEXICON.mask("unit", "number") for bits in sentence.classes[:first]):
+            return False
+        if any(LEXICON.of(one) & LEXICON.mask("unit", "number") for one in sentence.earlier[-14:]):
+            return False
     if words[last - 1] not in ("much", "far", "high", "low", "deep", "long"):
         return True
     said = set(words[:first])
@@ -340,12 +371,25 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     before = words[first - 1] if first else ""
     after = words[last] if last < len(words) else "."
     prefix = words[first : last - 1]
+    after_be = after in ("is", "'s", "was", "are", "gets", "feels")
     if word in ("yonder", "hither", "thither"):
         return True
+    if before in ("saying", "says") or (prefix[:1] == ["say"] and before in ("i", "we", "they", "people", "to", "just")):
+        return False  # words that are spoken of: "I keep saying over there"
+    if prefix == ["in"] and after_be and not any(bits & LEXICON.mask("body") for bits in classes[:first]):
+        return False  # "the air in here is warm"
+    if prefix == ["right"] and before == "," and words[0] in ("that", "this") and words[1] in ("is", "'s", "was"):
+        return any(bits & LEXICON.mask("body", "kit") for bits in classes[:first]) or bool(_SPOTS & set(words[:first]))
+    if prefix[-1:] == ["back"] and {"put", "leave", "set", "place", "park", "rack", "hang", "go", "come", "goes", "sit"} & set(words[:first]) and any(
+        LEXICON.of(one) & LEXICON.mask("surface", "room", "kit") for one in sentence.earlier
+    ):
+        return False  # a place said in the sentence before
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
         if sentence.earlier[-2:] == ["once", "more"]:
             return False
         if sentence.earlier[-2:] in (["not", "there"], ["not", "here"], ["go", "on"]) or sentence.earlier[-1:] == ["back"]:
+            return True
+        if "where" in sentence.earlier[-14:] and {"see", "feel", "know", "tell"} & set(sentence.earlier[-14:]):
             return True
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
     if words[last : last + 2] in (["and", "then"], ["and", "now"], ["or", "thereabouts"]) or words[max(0, first - 2) : first] == ["then", "and"]:
@@ -360,11 +404,13 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in ("are", "is") and word == "there" and prefix[-1:] in (["up"], ["down"], ["in"], ["out"], ["over"], []) and {"when", "while", "once", "if"} & set(words[:first]):
         return False
+    if before in ("live", "lives") and prefix and prefix[-1] in ("down", "up", "under", "over", "in"):
+        return True
     if before in ("herself", "himself", "themselves", "today", "themself", "session", "sessions") or before in _FELL or (not first and after in ("in", "with") and word == "here") or after == "with":
         return False
     if prefix == ["in"] and ({"'s", "hot", "cold", "warm", "dim", "noisy", "quiet", "loud", "dark", "stuffy"} & set(words[max(0, first - 3) : first])):
         return False
-    if word == "here" and not {"over", "round", "around"} & set(prefix) and _speaks_of_self(sentence, first):
+    if word == "here" and not {"over", "round", "around", "about", "roughly"} & set(prefix) and _speaks_of_self(sentence, first):
         return False
     if "not" in words[max(0, first - 1) : first + 1] and prefix == ["from"] and "from" in words[:first]:
         return True
@@ -421,6 +467,9 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     return before == "not" or "tender" in words or "tenderness" in words
 
 
+_SPOTS = frozenset("spot place point bit part muscle bone angle height depth line position mark end corner".split())
+
+
 _CROWD = frozenset(
     "class club gym team group wind weather air water clinic people folk folks view crowd council snow rain sea sun noise temperature traffic climate man woman someone"
     " somebody anyone anybody everyone everybody nobody us effort work hours time miles graft money".split()
@@ -436,6 +485,9 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     words, classes = sentence.words, sentence.classes
     before = words[first - 1] if first else ""
     after = words[last : last + 3]
+    kept = before in ("live", "lives") and {"i", "we", "they", "he", "she", "you", "people", "who"}.isdisjoint(words[:first]) and "the" in words[:first]
+    if kept and not any(bits & LEXICON.mask("role", "medic") for bits in classes[:first]):
+        return False  # "the heavy jars live down there"
     if before in _CROWD or before in _LIVES or after[:2] == ["is", "where"] or words[first : first + 2] == ["somewhere", "out"] or after[:1] == ["people"]:
         return True
     if after and after[0] in ("in", "at", "on", "near") and last + 1 < len(words) and classes[last + 1] & LEXICON.bits["name"]:
@@ -473,6 +525,8 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
             classes[place] & LEXICON.mask("body", "handle", "orient", "dim") for place in range(clause + 2, first)
         )
     bodiless = not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first])
+    if bodiless and said and _is_so(sentence, clause, first):
+        return True
     if words[last - 1] == "there" and words[last - 2] in ("in", "out") and said[:2] == ["there", "'s"]:
         return True
     if bodiless and {"we", "i"} & set(said) and {"had", "was", "were", "went", "did"} & set(said):
@@ -482,6 +536,15 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     if "i" in said and not {"you", "your", "want", "'d", "would", "will"} & set(said):
         return not any(bits & LEXICON.mask("handle") for bits in classes[clause:first]) or bool({"have", "was", "had", "usually", "often", "always", "used"} & set(said))
     return False
+
+
+def _is_so(sentence: Sentence, clause: int, first: int) -> bool:
+    """Whether someone or something is said to be so in a place: "you're safe up there", "be honest out here"."""
+    if first - clause < 2:
+        return False
+    word, bits = sentence.words[first - 1], sentence.classes[first - 1]
+    states = sentence.classes[first - 2] & LEXICON.bits["be"] or sentence.words[first - 2] in ("get", "gets", "getting", "feel", "feels", "stay", "keep", "very", "so", "too", "really")
+    return bool(states) and word not in ("it", "them", "everything", "one", "ones") and not (bits & LEXICON.mask("handle", "orient", "dim", "not", "where", "prep", "det")) and not word.endswith(("ing", "ed"))
 
 
 def _others_too(sentence: Sentence, place: int) -> bool:
@@ -579,6 +642,8 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
     for near in range(first - 1, max(-1, first - 5), -1):
         if words[near] in (",", ".", ";", "!", "?"):
             break
+        if words[near] in ("minute", "minutes", "second", "seconds", "hour", "hours", "time", "times"):
+            return False
         if classes[near] & LEXICON.bits["orient"] or words[near] in ("look", "knees", "toes", "palms"):
             return words[near] not in ("work", "keep", "feel", "stay")
     return False
@@ -662,6 +727,8 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
     after = sentence.words[last] if last < len(sentence.words) else "."
+    if {"told", "written"} & set(sentence.words[:first]):
+        return False
     if {"she", "he", "had", "used", "remember"} & set(sentence.words[:first]) and "you" not in sentence.words[:first]:
         return False
     if sentence.words[last - 2] == "same" or (noun == "end" and first == 1 and after == ","):
@@ -684,7 +751,7 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     noun = words[last - 1].rstrip("s")
     if words[last : last + 1] == ["first"]:
         return False
-    if "i" in words[:first] or "for" in words[max(0, first - 1) : first]:
+    if {"i", "mine"} & set(words[:first]) or "for" in words[max(0, first - 1) : first]:
         return False
     known = {"left", "right", "front", "back", "other", "top", "bottom", "same", "good", "bad", "sore", "weak", "strong", "lead", "rear", noun, noun + "s", words[last - 1]}
     if known & set(sentence.earlier) or known & set(words[:first]):
