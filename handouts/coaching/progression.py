@@ -189,8 +189,7 @@ def _lower_goal(standing: Standing, rule: str, why: str) -> Proposal:
     lower = (max(1, usual[0] * 2 // 3), max(1, usual[1] * 2 // 3))
     if goal[1] <= lower[1]:
         return hold(standing, rule, f"{why}, and the goal of {standing.told(goal)} is low already")
-    unit = " repetitions" if standing.kind == "reps" else ""
-    told = f"{why}, so {standing.told(lower)}{unit} in place of {standing.told(goal)}."
+    told = f"{why}, so {standing.dose(lower)} in place of {standing.told(goal)}."
     return Proposal("step back", rule, standing.load, lower, told)
 
 

@@ -64,6 +64,7 @@ class Standing:
     goal_stays: why the goal cannot be changed, a clause; "" where it can.
     held: whether a weight is held at all; without one the goal alone changes.
     kind: what the goal counts.
+    each_side: whether two sides take their turn, and the goal is that of one.
     band: the name of the band in use, "" without one.
     bands: all of the client's, from the lightest to the strongest.
     """
@@ -80,6 +81,12 @@ class Standing:
     kind: Kind = "reps"
     band: str = ""
     bands: tuple[Band, ...] = ()
+    each_side: bool = False
+
+    def dose(self, goal: Goal) -> str:
+        """ "8 to 12 repetitions", "4 repetitions on each side", "35 s"."""
+        unit = " repetitions" if self.kind == "reps" else ""
+        return f"{self.told(goal)}{unit}{' on each side' if self.each_side else ''}"
 
     def told(self, goal: Goal) -> str:
         """ "8 to 12", "35 s", "20 m"."""

@@ -34,7 +34,9 @@ def separated(setting: Setting, one: Done, group: FittedGroup | None) -> Claim:
     all_counts = len(numbers) == (rounds or 1) or (
         rounds and len(numbers) == 2 * rounds and one.exercise is not None and len(one.exercise.sides) == 2
     )
-    if planned is not None and first.value == planned.amount:
+    dose = one.exercise.dose if one.exercise else None
+    may_be_both = all_counts and dose is not None and dose.kind == "reps" and dose.low <= first.value <= dose.high
+    if planned is not None and first.value == planned.amount and not may_be_both:
         return weight_first
     if not all_counts and len(numbers) > 1:
         return weight_first
@@ -48,7 +50,9 @@ def separated(setting: Setting, one: Done, group: FittedGroup | None) -> Claim:
     setting.asking.ask(
         key,
         f"{one.id}: is the first of '{told}' the weight?",
-        "there are as many numbers as sets, so the weight may be missing",
+        "there are as many numbers as sets, so the weight may be missing"
+        if not may_be_both
+        else f"there are as many numbers as sets, and {short_number(first.value)} is the weight on the sheet and a count as well",
         (Proposal("weight", means), Proposal("reps", f"repetitions: {told}; the weight is not known")),
     )
     return replace(claim, numbers=())
@@ -185,9 +189,7 @@ def _owned(
             key,
             f"{one.id}: which weight was it?",
             conflict,
-            (Proposal(str(mass), f"one of {mass}"), *likely[:-1], empty)
-            if likely and likely[0].answer != str(mass)
-            else likely,
+            (Proposal(str(mass), f"one of {mass}"), *(each for each in likely if each.answer != str(mass))),
             conflict=True,
         )
         return None

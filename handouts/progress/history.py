@@ -231,6 +231,7 @@ def _standing(
         kind=kind,
         band=load.band if any(band.name == load.band for band in facts.kit.bands) else "",
         bands=facts.kit.bands,
+        each_side=exercise.dose is not None and (exercise.dose.counted == "each side" or scale == 2),
     )
 
 

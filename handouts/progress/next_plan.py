@@ -325,9 +325,7 @@ _BACK = ("break", "misses")
 
 def _goals(standing: Standing, goal: Goal) -> str:
     """ "12 to 16 repetitions in place of 10", "35 s in place of 30 s"."""
-    unit = " repetitions" if standing.kind == "reps" else ""
-    before = standing.told(standing.goal) if standing.goal else "no"
-    return f"{standing.told(goal)}{unit} in place of {before}"
+    return f"{standing.dose(goal)} in place of {standing.told(standing.goal) if standing.goal else 'none'}"
 
 
 def _load(placed: Placed, proposal: Proposal) -> OneOrTwoSided:

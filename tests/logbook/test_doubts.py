@@ -145,6 +145,24 @@ def test_is_the_first_number_the_weight(known):
     assert not heard(known, "C2", "2 16 12").questions  # the sheet's own weight comes first
 
 
+def test_a_number_that_is_the_weight_and_a_count_as_well_is_asked_about(known):
+    """Three rounds of 10 repetitions with 10 lb: "10 10 10" says both and neither."""
+    found = question(heard(known, "C1", "seated press ten, ten, ten"))
+    assert found.key == "first:seated-press:both" and "10 is the weight on the sheet and a count as well" in found.reason
+    counts = heard(known, "C1", "seated press ten, ten, ten", {found.key: "reps"})
+    assert (counts.lines[0].weight, counts.lines[0].reps) == (None, (10, 10, 10))
+    weight = heard(known, "C1", "seated press ten, ten, ten", {found.key: "weight"})
+    assert (str(weight.lines[0].weight), weight.lines[0].reps) == ("10 lb", (10, 10))
+    sure = heard(known, "C1", "seated press ten, ten, ten, ten")
+    assert not sure.questions and sure.lines[0].reps == (10, 10, 10)
+
+
+def test_one_of_a_kind_is_proposed_once(known):
+    found = question(heard(known, "C1", "seated press 5 kilos 12 12 12"))
+    answers = [proposal.answer for proposal in found.proposals]
+    assert answers[0] == "5 kg" and answers.count("5 kg") == 1 and answers[-1] == "unknown"
+
+
 def test_skipped_is_not_unknown(known):
     found = heard(known, "C2", "floor press 16 kg 12 12 12; skip the carry")
     assert [line.reps for line in found.lines] == [(12, 12, 12), (0,)]

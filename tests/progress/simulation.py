@@ -16,6 +16,7 @@ import datetime
 import json
 import os
 import random
+import re
 import subprocess
 import sys
 from collections import Counter
@@ -513,10 +514,19 @@ def told(watch: Watch, clients: int) -> Iterator[str]:
     for name, value in (("5", cuts[0]), ("25", cuts[4]), ("50", cuts[9]), ("75", cuts[14]), ("95", cuts[18])):
         yield f"change of the weights at the end, {name} of 100 people at most: {value:+.1f} %"
     if watch.steps:
-        small = sum(step <= 10 for step in watch.steps)
-        yield f"raises: {len(watch.steps)}; of up to 10 %: {small}; middle {median(watch.steps):.1f} %; largest {max(watch.steps):.1f} %"
-    yield f"what must never happen: {len(watch.broken)} times"
+        yield f"raises of a weight: {len(watch.steps)}"
+        yield f"raises of up to 10 %: {sum(step <= 10 for step in watch.steps)}"
+        yield f"raise in the middle: {median(watch.steps):.1f} %"
+        yield f"largest raise: {max(watch.steps):.1f} %"
+    yield f"times that something happened which must not: {len(watch.broken)}"
     yield from watch.broken[:10]
+
+
+def table(watch: Watch, clients: int) -> str:
+    """The same as a table for the documentation, between two comments."""
+    rows = [line.rpartition(": ")[::2] for line in told(watch, clients) if ": " in line]
+    lines = [f"| {what} | {value} |" for what, value in rows]
+    return "\n".join(["<!-- simulation -->", f"| {clients:,} made-up clients, {len(watch.change)} weeks | |", "| --- | --- |", *lines, "<!-- end -->"])
 
 
 def picture(watch: Watch, clients: int) -> str:
@@ -563,6 +573,7 @@ def main() -> None:
     parser.add_argument("--part", type=int, help="Tell one part of the course alone, as JSON.")
     parser.add_argument("--parts", type=int, default=1, help="How many parts there are.")
     parser.add_argument("--picture", type=Path, help="Write the drawing to this SVG file.")
+    parser.add_argument("--table", type=Path, help="Put the table between the comments of this Markdown file.")
     asked = parser.parse_args()
     if asked.part is not None:
         print(json.dumps(vars(simulate(asked.clients, asked.seed, part=asked.part, parts=asked.parts))))
@@ -573,6 +584,10 @@ def main() -> None:
     if asked.picture:
         asked.picture.parent.mkdir(parents=True, exist_ok=True)
         asked.picture.write_text(picture(watch, asked.clients), "utf-8")
+    if asked.table:
+        text = asked.table.read_text("utf-8")
+        new = re.sub(r"(?s)<!-- simulation -->.*<!-- end -->", lambda _: table(watch, asked.clients), text)
+        asked.table.write_text(new, "utf-8")
     sys.exit(1 if watch.broken else 0)
 
 

@@ -218,9 +218,47 @@ def test_more_repetitions_without_a_weight_too(run, folder, log):
     log("C2", SQUATS + "2029-01-18,P2,2,split-squat,,,9/8")
     assert "split-squat, " not in run("next", "C2", "--show", "--all").output
     result = run("next", "C2", "--aim", "more-reps", "--all")
-    assert "Change: split-squat, 10 repetitions in place of 8" in result.output
+    assert "Change: split-squat, 10 repetitions on each side in place of 8" in result.output
     dose = read(folder).plans["P2-C2", 3].facts.session[2].exercises[0].dose.at(1)
     assert (dose.low, dose.high, dose.counted) == (10, 10, "each side")
+
+
+def test_repetitions_in_all_are_told_for_each_side_and_written_in_all(run, folder):
+    """A dead bug of 12 in all is 6 on each side."""
+    result = run("next", "C1", "--aim", "easier", "--all")
+    assert "Change: dead-bug, 4 repetitions on each side in place of 6: easier is asked for" in result.output
+    dose = read(folder).plans["P1", 2].facts.session[0].exercises[5].dose.at(2)
+    assert (dose.low, dose.counted) == (8, "in all")
+
+
+def test_a_client_without_a_log_earns_nothing_and_is_told_so(run, folder):
+    (folder / "logs" / "C1.csv").unlink()
+    before = sorted(path.name for path in (folder / "plans").iterdir())
+    for aim in ("heavier", "more-reps", "faster"):
+        result = run("next", "C1", "--aim", aim)
+        assert result.exit_code == 1 and "Nothing written, since nothing changes" in result.output
+    assert "seated-press: nothing is logged for it, so nothing is earned; ask the client" in run("next", "C1").output
+    assert sorted(path.name for path in (folder / "plans").iterdir()) == before
+
+
+def test_two_aims_in_a_row_need_a_log_between(run, folder):
+    """The second plan has not been trained yet, so it earns nothing; easier may come at any time."""
+    assert run("next", "C2", "--aim", "heavier").exit_code == 0
+    client = folder / "clients" / "C2.yaml"
+    client.write_text(client.read_text("utf-8").replace("- plan: P2\n    version: 2", "- plan: P2-C2"), "utf-8")
+    for aim in ("heavier", "more-reps", "faster"):
+        result = run("next", "C2", "--aim", aim)
+        assert result.exit_code == 1, result.output
+    assert "goblet-squat: logs/C2.csv:5 is of 16 kg, and was not done as the sheet asks now" in run("next", "C2").output
+    easier = run("next", "C2", "--aim", "easier")
+    assert easier.exit_code == 0 and "goblet-squat, 16 kg in place of 18 kg: easier is asked for" in easier.output
+
+
+def test_a_log_in_another_unit_is_another_weight(run, folder, log):
+    """35 lb are 15.88 kg, and still not the 16 kg of the sheet (pound of 1959)."""
+    log("C2", "2029-01-15,P2,2,goblet-squat,,35 lb,12/12/14\n2029-01-18,P2,2,goblet-squat,,35 lb,12/12/14")
+    result = run("next", "C2")
+    assert result.exit_code == 1 and "goblet-squat: logs/C2.csv:3 is of 35 lb, and was not done as the sheet asks now" in result.output
 
 
 def test_a_weight_by_per_cent_is_left_to_the_best_set(run, folder):

@@ -8,6 +8,7 @@ from __future__ import annotations
 import datetime
 import importlib.util
 import random
+import re
 import sys
 from dataclasses import replace
 from pathlib import Path
@@ -59,6 +60,20 @@ def test_the_distribution_is_told_and_drawn(watch, simulation):
     assert any(line.startswith("change of the weights at the end, 50 of 100") for line in lines)
     drawing = simulation.picture(watch, 1000)
     assert "<desc>After 26 weeks the middle person" in drawing and drawing.endswith("</svg>\n")
+
+
+def test_the_documentation_shows_this_course(watch, simulation):
+    """Numbers may differ by a twentieth, as sums of fractions do between systems;
+    python tests/progress/simulation.py with --picture and --table writes them anew."""
+    root = Path(__file__).parents[2]
+    kept = dict(re.findall(r"(?m)^\| ([^|]+) \| ([-+\d.]+)(?: %)? \|$", (root / "DEVELOPERS.md").read_text("utf-8")))
+    fresh = dict(re.findall(r"(?m)^\| ([^|]+) \| ([-+\d.]+)(?: %)? \|$", simulation.table(watch, 1000)))
+    assert len(fresh) > 20 and set(fresh) <= set(kept)
+    for what, value in fresh.items():
+        assert float(kept[what]) == pytest.approx(float(value), rel=0.05, abs=5), what
+    drawn = (root / "handouts" / "demo" / "pictures" / "simulation.svg").read_text("utf-8")
+    numbers = [re.findall(r"[-+]\d+ ?%|[-+]\d+ and", text) for text in (drawn, simulation.picture(watch, 1000))]
+    assert len(numbers[0]) == len(numbers[1]) > 4
 
 
 def test_the_same_seed_gives_the_same_course(simulation):
