@@ -136,6 +136,9 @@ def _for_the_trainer(history: History, summary: Summary) -> Iterator[str]:
         if strand.best is not None:
             side = f", {strand.side}" if strand.side else ""
             yield f"Best of {strand.exercise}{side}: {strand.best.load}, {strand.best.reps} reps, {history.log}:{strand.best.line}."
+        if strand.carried:
+            side = f", {strand.side}" if strand.side else ""
+            yield f"Carried, {strand.exercise}{side}: {round(strand.carried)} {summary.unit} times metres in all."
     for line in history.unread:
         yield _unread(history.log, line)
 

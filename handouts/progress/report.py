@@ -143,7 +143,7 @@ def _strand(history: History, strand: Strand, unit: MassUnit, number: int, words
         blocks.append(Paragraph(line))
     if strand.estimate is not None:
         blocks.append(Paragraph(_estimate(strand, unit, words)))
-    what = "strength" if strand.of_strength else "last_set"
+    what = strand.shows
     if strand.trend:
         blocks.append(Paragraph(_way(what, strand.values, strand.trend, unit, words)))
     lines = strand.lines[-LATEST:]
@@ -223,13 +223,15 @@ def _chart(what: str, values: Sequence[tuple[datetime.date, Fraction]], unit: Ma
 
 def _decimal(what: str, value: Fraction) -> Decimal:
     """Rounded as it is told: whole pounds or kilograms of a sum, else tenths."""
-    places = Decimal(1) if what in ("volume", "time", "last_set") else Decimal("0.1")
+    places = Decimal(1) if what in ("volume", "time", "last_set", "walked", "held") else Decimal("0.1")
     return (Decimal(value.numerator) / value.denominator).quantize(places, ROUND_HALF_UP)
 
 
 def _told(what: str, value: Fraction, unit: MassUnit, words: Phrases) -> Line:
-    if what == "time":
+    if what in ("time", "held"):
         return (words.seconds(round(value)),)
+    if what == "walked":
+        return (words.metres(int(value)),)
     if what == "last_set":
         return words.line("dose_reps", count=int(value), reps=str(int(value)))
     return (words.mass(Mass(_decimal(what, value), unit)),)

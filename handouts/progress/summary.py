@@ -10,6 +10,7 @@ import datetime
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import Literal, TypeAlias
 
 from handouts.amounts import MassUnit
 from handouts.coaching.records import (
@@ -19,6 +20,7 @@ from handouts.coaching.records import (
     Trend,
     Volume,
     best_set,
+    carried,
     density,
     estimated_best,
     kept,
@@ -29,6 +31,9 @@ from handouts.coaching.records import (
 from handouts.coaching.strength import Estimate
 from handouts.models import LogLine, Side
 from handouts.progress.history import SESSION, History, lifted
+
+Shown: TypeAlias = Literal["strength", "last_set", "walked", "held"]
+"""What the values of one exercise are."""
 
 
 @dataclass(frozen=True)
@@ -62,9 +67,11 @@ class Strand:
 
     lines: with something done, oldest first.
     best: None without a weight.  estimate: from which set, and the spread.
-    values: what its chart shows: the lowest estimate of each day where there
-        is one for two days or more, else repetitions of the last set.
-    of_strength: which of the two.
+    values: what its chart shows, day by day.
+    shows: what that is: "strength", the lowest estimate, where there is one
+        for two days or more; else "last_set", its repetitions; else "walked"
+        or "held", metres or seconds of all sets.
+    carried: weight times metres, 0 where none were told.
     """
 
     exercise: str
@@ -73,7 +80,8 @@ class Strand:
     best: BestSet | None
     estimate: tuple[BestSet, Estimate] | None
     values: tuple[tuple[datetime.date, Fraction], ...]
-    of_strength: bool
+    shows: Shown
+    carried: Fraction = Fraction(0)
 
     @property
     def trend(self) -> Trend | None:
@@ -149,16 +157,18 @@ def _strands(history: History, work: Sequence[Lifted], unit: MassUnit) -> list[S
     strands = []
     for (exercise, side), lines in keys.items():
         own = [one for one in work if (one.exercise, one.side) == (exercise, side)]
-        values, of_strength = _values(own, lines, unit)
+        values, shows = _values(own, lines, unit)
         strands.append(
-            Strand(exercise, side, tuple(lines), best_set(own), estimated_best(own, unit), values, of_strength)
+            Strand(
+                exercise, side, tuple(lines), best_set(own), estimated_best(own, unit), values, shows, carried(own, unit)
+            )
         )
     return strands
 
 
 def _values(
     own: Sequence[Lifted], lines: Sequence[LogLine], unit: MassUnit
-) -> tuple[tuple[tuple[datetime.date, Fraction], ...], bool]:
+) -> tuple[tuple[tuple[datetime.date, Fraction], ...], Shown]:
     by_day: dict[datetime.date, list[Lifted]] = {}
     if any(one.in_reserve is None for one in own):
         # A reserve that only some sheets asked for would look like more or less strength.
@@ -168,6 +178,19 @@ def _values(
     estimates = [(day, estimated_best(each, unit)) for day, each in by_day.items()]
     strength = tuple((day, Fraction(found[1].low)) for day, found in estimates if found is not None)
     if len(strength) > 1:
-        return strength, True
+        return strength, "strength"
     last = {line.date: Fraction(line.reps[-1]) for line in lines if line.date and line.reps and line.reps != (0,)}
-    return tuple(last.items()), False
+    if last:
+        return tuple(last.items()), "last_set"
+    walked = tuple((line.date, Fraction(line.metres)) for line in lines if line.date and line.metres)
+    if walked:
+        return _by_day(walked), "walked"
+    return _by_day(tuple((line.date, Fraction(line.seconds)) for line in lines if line.date and line.seconds)), "held"
+
+
+def _by_day(values: Sequence[tuple[datetime.date, Fraction]]) -> tuple[tuple[datetime.date, Fraction], ...]:
+    """One value for each day: all of a day together."""
+    days: dict[datetime.date, Fraction] = {}
+    for day, value in values:
+        days[day] = days.get(day, Fraction(0)) + value
+    return tuple(days.items())

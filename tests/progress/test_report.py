@@ -116,8 +116,25 @@ def test_a_reserve_that_only_some_sheets_ask_for_is_no_gain_of_strength(demo):
     days = ("2029-01-03", "2029-01-08", "2029-01-11", "2029-01-15")
     lines = [line(at + 2, day, "goblet-squat", "16 kg", (10, 10, 10), version=1 + at // 2) for at, day in enumerate(days)]
     (strand,) = reported(demo, "C2", *lines)[0].strands
-    assert strand.of_strength and len({value for _, value in strand.values}) == 1
+    assert strand.shows == "strength" and len({value for _, value in strand.values}) == 1
     assert strand.trend.way == "level"
+
+
+def test_holds_and_carries_have_a_way_and_a_chart_too(demo):
+    days = ("2029-01-03", "2029-01-08", "2029-01-11")
+    held = [line(at + 2, day, "farmer-carry", "20 kg", seconds=90 + 15 * at) for at, day in enumerate(days)]
+    summary, report = reported(demo, "C2", *held)
+    (strand,) = summary.strands
+    assert (strand.shows, strand.trend.way, strand.carried) == ("held", "up", 0)
+    told = [plain(block.content) for block in walk(report.blocks) if isinstance(block, Paragraph)]
+    assert [each for each in told if "all sets together went" in each] == ["Time, all sets together went up: 90 s on the first day, 2 min on the last."]
+    walked = [line(at + 2, day, "farmer-carry", "20 kg", metres=60) for at, day in enumerate(days)]
+    summary, report = reported(demo, "C2", *walked, language="fr")
+    (strand,) = summary.strands
+    # Two of 20 kg over 3 x 60 m, kept apart from volume (common practice).
+    assert (strand.shows, strand.trend.way, strand.carried) == ("walked", "level", 7200)
+    (chart,) = [block for block in walk(report.blocks) if isinstance(block, Chart)]
+    assert plain(chart.title).startswith("Mètres avec le poids") and len(chart.bars) == 3
 
 
 # --- words, table, chart ---------------------------------------------------------------
