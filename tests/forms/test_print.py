@@ -43,7 +43,7 @@ LOOKS: list[dict[str, Any]] = [
     {"size": 48, "paper": "Letter", "weight": "bold", "colours": "white on black"},
     {"size": 48, "paper": "A4", "line_spacing": "1.25"},
 ]
-NAMES = ["log alone", "long words", "long table", "nested lists", "two languages"]
+NAMES = ["bonds", "log alone", "long words", "long table", "nested lists", "two languages"]
 
 
 @dataclass(frozen=True)
@@ -90,6 +90,16 @@ def test_nothing_overflows_overlaps_or_is_cut(name: str, look: dict[str, Any], s
             or other.bottom - slack <= one.top
         )
         assert apart, (one, other)
+
+
+@pytest.mark.parametrize("name", ["long words", "log alone"])
+@pytest.mark.parametrize("paper_name", ["A4", "Letter"])
+def test_no_size_of_huge_print_overflows(paper_name: str, name: str, sheet: Sheet, tool: Tool) -> None:
+    for size in range(30, 47, 4):
+        look = {"size": size, "paper": paper_name, "weight": "bold"}
+        words, sizes = words_of(sheet(name, **look), tool)
+        edge = 12 * paper.MM - 1
+        assert words and not [w for w in words if w.left < edge or w.right > sizes[w.page][0] - edge or w.top < 0 or w.bottom > sizes[w.page][1]]
 
 
 @pytest.mark.parametrize("look", LOOKS, ids=lambda look: "-".join(map(str, look.values())))
@@ -226,6 +236,68 @@ def test_only_upright_atkinson_is_used_and_a_fallback_stands_in(tool: Tool, shee
     path.write_bytes(print_form.render(odd, print_settings(18), Look()).data)
     assert "DejaVu" in tool("pdffonts", path)
     assert "Tick \u2610 after 5\u2032." in tool("pdftotext", path, "-")
+
+
+@pytest.mark.parametrize("size", [14, 18, 24, 28, 36, 48])
+def test_lines_are_left_aligned_and_well_apart(size: int, sheet: Sheet, tool: Tool) -> None:
+    """ACB: line spacing 1.5 or more, blocked paragraphs with space between;
+    American Printing House: 1.25.  Large print follows the first, giant print
+    the second (see paper.spacing)."""
+    words = text_words("bonds", {"size": size}, sheet, tool)
+    tops: dict[tuple[int, float], list[Word]] = defaultdict(list)
+    for word in words:
+        if 0.97 * size < (word.bottom - word.top) / 1.24 < 1.03 * size:
+            tops[word.page, word.top].append(word)
+    steps = [round(below[1] - above[1], 1) for above, below in pairwise(sorted(tops)) if above[0] == below[0]]
+    line = min(steps)
+    assert line >= (1.5 if size <= 28 else 1.25) * size - 0.2
+    gaps = [step for step in steps if step > line + 1]
+    assert gaps and min(gaps) >= line + 0.5 * min(size, 24)
+    lefts = {round(min(word.left for word in each)) for each in tops.values()}
+    # The page's edge, and that of the dose in its box.
+    assert len(lefts) <= 2
+    # Not justified: the lines end where they may.
+    assert len({round(max(word.right for word in each)) for each in tops.values()}) > 5
+
+
+def test_headings_are_told_apart_by_more_than_size(tmp_path: Path, tool: Tool) -> None:
+    """A rule above the second level, a bar beside the third, a line below the fourth."""
+    from PIL import Image
+
+    headings = tuple(trees.Heading(level, trees.words(name), name.lower()) for level, name in ((2, "Second"), (3, "Third"), (4, "Fourth")))
+    path = tmp_path / "sheet.pdf"
+    path.write_bytes(print_form.render(trees.handout("card", (*headings, trees.Paragraph(trees.words("Plain")))), print_settings(18), Look()).data)
+    subprocess.run(["pdftoppm", "-r", "72", "-gray", "-singlefile", "-png", path, tmp_path / "page"], check=True)
+    words = {word.text: word for word in words_of(path, tool)[0]}
+    with Image.open(tmp_path / "page.png") as image:
+
+        def dark(left: float, top: float, right: float, bottom: float) -> bool:
+            area = image.crop((round(left), round(top), round(right), round(bottom))).tobytes()
+            return sum(value < 128 for value in area) > 0.9 * len(area)
+
+        def marks(word: Word) -> tuple[bool, bool, bool]:
+            height = word.bottom - word.top
+            return (
+                any(dark(word.left, y, word.left + 200, y + 2) for y in range(round(word.top - height), round(word.top))),
+                any(dark(x, word.top + 4, x + 3, word.bottom - 4) for x in range(round(word.left) - 20, round(word.left))),
+                any(dark(word.left + 1, y, word.right - 1, y + 1) for y in range(round(word.top + 0.75 * height), round(word.bottom))),
+            )
+
+        told = {name: marks(words[name]) for name in ("Second", "Third", "Fourth", "Plain")}
+    assert told == {"Second": (True, False, False), "Third": (False, True, False), "Fourth": (False, False, True), "Plain": (False, False, False)}
+
+
+@pytest.mark.parametrize("name", print_form.COLOURS)
+def test_only_ink_and_paper_are_painted(name: str, sheet: Sheet) -> None:
+    """So black-and-white printing loses nothing: no grey, no tint, no third colour."""
+    wanted = {tuple(int(c[i : i + 2], 16) for i in (1, 3, 5)) for c in print_form.COLOURS[name]}
+    with pikepdf.open(sheet("usual", size=18, colours=name)) as pdf:
+        found = {
+            tuple(round(float(value) * 255) for value in operands)
+            for page in pdf.pages
+            for operands, operator in pikepdf.parse_content_stream(page, "rg RG")
+        }
+    assert found <= wanted | {(0, 0, 0)} and len(found) >= 1
 
 
 @pytest.mark.parametrize("name", print_form.COLOURS)
