@@ -72,6 +72,8 @@ def explained_before(sentence: Sentence, first: int) -> bool:
     words, classes = sentence.words, sentence.classes
     place = first - 1
     if place >= 0 and words[place] in (",", "—", ":", "("):
+        if words[first] == "to" or words[first + 1 : first + 2] == ["to"]:
+            return False  # "to the first cone, back to here"
         place -= 1
     elif words[first] not in ("right", "just", "here", "there"):
         return False

@@ -148,7 +148,15 @@ _PHRASES = Phrases(
         drop|lift|raise|lower|bend|move|turn|open|lean|slide|tilt _? [ that|this much ]
         [ this is|'s where ] you|it|your|they !live|train|meet|work
         [ this is|'s where ] the @body|@kit|@surface|@spatial
-        [ here|that is|'s where ] your|the @body|@kit|bar
+        [ here is|'s where ] your|the @body|@kit|bar
+        [ that is|'s where ] your|the @body|bar|stick|weight|bell|band|ball go|goes|sit|sits|stop|stops|stay|stays|rest|rests|start|starts|finish|finishes|land|lands|should|belongs|belong|wants|needs|turns
+        that|it|this might|could|may|should _? be [ here|there ] ,|.|;|or
+        @body|@kit gets|reaches|passes|arrives|reached [ here|there ] ,|.|;|and|then
+        to [ this point ]
+        ^ [ not those|these ] ,|.|!|;
+        [ this|that|these|those _? @room|@surface|@kit|@printed here|there ] $|is|are|will|for|and|with|to|has|have|on
+        ^ [ that|those _? @kit|@surface|{fitting} ] will|'ll do $|,|.|for|nicely|fine
+        pick up [ that|those _? @kit ]
         [ here is|'s how @dim apart? ] to|your|the|it|they|apart
         [ that|this is|'s the height|width|depth|angle|distance|spot|gap|line|level|size|bend|stance|place|position ] for|to|i|you want|need|aim|for
         [ that|this is|'s the height|width|depth|angle|distance|spot|gap|level|size ] for|to|. 
@@ -349,6 +357,10 @@ def _strong(sentence: Sentence, first: int, last: int) -> bool:
     before = words[first - 1] if first else ""
     if before in ("go", "goes", "going", "went") and words[first] in ("over", "through"):
         return False  # "go over those": look at them again
+    if words[first] in ("this", "that") and before in ("keep", "let") and any(bits & LEXICON.bits["body"] for bits in sentence.classes[: first - 1]):
+        return False  # "that elbow, keep that in"
+    if words[first] in ("that", "those") and first + 1 < last and (_said(sentence, words[last - 1]) or words[last - 1] in words[:first]):
+        return False
     if words[max(0, first - 2) : first] == ["go", "over"] and words[first] in ("those", "these"):
         return False
     if before == "than" and words[last - 1] == "that":
@@ -392,7 +404,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         if "where" in sentence.earlier[-14:] and {"see", "feel", "know", "tell"} & set(sentence.earlier[-14:]):
             return True
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
-    if words[last : last + 2] in (["and", "then"], ["and", "now"], ["or", "thereabouts"]) or words[max(0, first - 2) : first] == ["then", "and"]:
+    if words[last : last + 2] in ([["and", "then"], ["and", "now"]] if not {"to", "about"} & set(prefix) else []) or words[last : last + 2] in ( ["or", "thereabouts"]) or words[max(0, first - 2) : first] == ["then", "and"]:
         return False
     if prefix and _is_talk(sentence, first, last):
         return False
@@ -467,6 +479,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     return before == "not" or "tender" in words or "tenderness" in words
 
 
+_PEOPLE = frozenset("people folk folks everyone everybody someone somebody anyone anybody nobody they most who he she".split())
 _SPOTS = frozenset("spot place point bit part muscle bone angle height depth line position mark end corner".split())
 
 
@@ -519,6 +532,18 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     while clause > 0 and first - clause < 9 and words[clause - 1] not in (".", "!", "?", ";", ",", ":", "but", "because"):
         clause -= 1
     said = words[clause:first]
+    if {"hear", "mind", "attention", "focus", "thoughts", "imagine", "hearing"} & set(words[:first]) or said[:2] == ["think", "of"]:
+        return True
+    unbodied = not any(classes[place] & LEXICON.mask("body", "kit", "surface") for place in range(clause, first) if words[place] != "one")
+    if unbodied and words[last - 1] in ("here", "there"):
+        if words[last - 2] in ("in", "out") and any(one == "there" and other in ("is", "'s", "are", "was", "were") for one, other in pairwise(said)):
+            return True
+        if words[last - 2] in ("in", "out", "up", "down") and _PEOPLE & set(said) and not {"you", "your", "when"} & set(said) and not any(bits & LEXICON.mask("body", "kit") for bits in classes[:clause]):
+            return True
+        if words[last - 2] in ("in", "out") and any(one in ("is", "'s", "are", "was") and other == "the" for one, other in pairwise(said)):
+            return True
+        if "i" in said and {"will", "'ll"} & set(said) and before in ("come", "be", "meet", "wait", "stand", "see", "you"):
+            return True
     if said[:1] == ["it"] and 2 < len(said) + 1 <= 5 and (classes[clause + 1] & LEXICON.bits["be"] or said[1] in ("gets", "get", "got", "feels", "was")):
         told = said[2:]
         return bool(told) and not any(word.endswith("ing") or word in ("too", "not", "all", "still", "way", "right", "up", "down") for word in told) and not any(
@@ -573,6 +598,8 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
     this = "this" in words[first:last]
     before = words[first - 1] if first else "."
     if dim == "far" and ((before in ("come", "came", "gone", "got", "made", "been") and {"have", "has", "had", "having", "i", "we"} & set(words[:first])) or before == "not" or ("is" in words[max(0, first - 2) : first] and not (this and any(bits & LEXICON.bits["body"] for bits in classes[:first])))):
+        return False
+    if dim == "far" and before in ("get", "gets", "getting", "made", "make") and _PEOPLE & set(words[:first]):
         return False
     if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
         return False
@@ -692,6 +719,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         if noun == "side" and _said(sentence, "left", "right", "side", "hand"):
             return False
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
+    if noun == "point" and words[this] == "that" and prefix == ["to"]:
+        return False
     if noun in ("level", "rate", "range") and prefix[-1:] == ["at"] and after == ",":
         return False
     if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until") and not (prefix[-1] == "from" and after == "to"):
@@ -888,7 +917,7 @@ ENGLISH = Kind(
         "Between [[that and that]].",
         "Walk [[out past there]].",
         "Keep it [[in here]], close.",
-        "Your knee's [[here]] and it should be here.",
+        "Your knee's [[here]] and it should be [[here]].",
         "Push it [[away that way]].",
         "Hang [[on to this bit]].",
         "It should pull [[across here]].",
