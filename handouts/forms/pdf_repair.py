@@ -603,12 +603,23 @@ def _finish(pdf: pikepdf.Pdf) -> None:
     pdf.Root["/MarkInfo"] = Dictionary(Marked=True)
     if "/Outlines" in pdf.Root:
         pdf.Root["/PageMode"] = Name.UseOutlines
+        for bookmark in _bookmarks(pdf.Root.Outlines):
+            bookmark["/Title"] = String(str(bookmark.Title).replace(_SOFT_HYPHEN, ""))
     for page in pdf.pages:
         page.obj["/Tabs"] = Name.S
     with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as metadata:
         metadata["dc:language"] = {str(pdf.Root.Lang)}
         if faults(pdf):
             del metadata["pdfuaid:part"]
+
+
+def _bookmarks(parent: pikepdf.Object) -> Iterator[pikepdf.Object]:
+    """Every bookmark below an outline or a bookmark (ISO 32000-1, 12.3.3)."""
+    each = parent.get("/First")
+    while each is not None:
+        yield each
+        yield from _bookmarks(each)
+        each = each.get("/Next")
 
 
 # --- the checks --------------------------------------------------------------

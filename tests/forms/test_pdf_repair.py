@@ -27,7 +27,7 @@ from handouts.forms import Look
 from handouts.forms import print as print_form
 from handouts.forms.pdf_repair import elements, faults, repair
 from tests.forms.conftest import print_settings
-from tests.forms.trees import AWKWARD
+from tests.forms.trees import AWKWARD, LONG
 
 Sheet = Callable[..., Path]
 LOOKS: list[dict[str, Any]] = [
@@ -210,6 +210,24 @@ def test_catalogue_and_metadata(sheet: Sheet) -> None:
             assert metadata["dc:title"] == "Circuit at home - Noor"
             assert metadata["dc:language"] == {"en"}
             assert not [key for key in metadata if "Date" in key]
+
+
+def test_bookmarks_say_a_divided_word_whole(sheet: Sheet) -> None:
+    with pikepdf.open(sheet("long words", size=28)) as pdf:
+        with pdf.open_outline() as outline:
+            titles = [child.title for child in outline.root[0].children]
+        assert f"Exercise 1 of 1: {LONG}" in titles
+        # A line that ends within a word ends in a soft hyphen (ISO 32000-1, 14.8.2.2.3).
+        divided = [str(each.ActualText) for each in elements(pdf) if "/ActualText" in each]
+        assert any(text.endswith("\u00ad") for text in divided) and not any("-" in text for text in divided)
+
+
+def test_letters_that_differ_are_no_shared_glyph() -> None:
+    """The same number of letters is not enough; a figure is never taken for another."""
+    data, _ = made_from("<h1>Lift 12 times, left</h1>")
+    for other in ("Lift 13 times, left", "Lift 12 times, loft", "Lift 12 times, right"):
+        with pytest.raises(RenderError):
+            repair(data, made_from(f"<h1>{other}</h1>")[1])
 
 
 def test_all_painting_is_content_or_artifact(sheet: Sheet) -> None:
