@@ -3,7 +3,7 @@
 import itertools
 from collections.abc import Iterator
 
-from handouts.wording.grammar import Phrases
+from handouts.wording.grammar import Phrases, clause_starts
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import NAME, Sentence
@@ -28,7 +28,7 @@ _PAIRS = frozenset(
     white-knuckle hold; white-knuckle grip; silver medal; bronze medal; silver medals; bronze medals; golden hour; golden ticket; golden age; golden years; yellow card; red card; black ice; black hole; red carpet
     red herring; green fingers; green thumb; blue blood; blue cheese; blue sky; blue skies; clear blue; green room; brown sugar; black pepper; olive oil
     white flag; black sheep; grey matter; gray matter; white matter; brown fat; purple patch; red pepper; black market; red hot; white hot; red alert
-    code red; black friday; white coat; white coats; blue badge; white belt; purple belt; yellow cards; black spots; black spot; black tie; yellow bag; orange bag; blues band; red cards; red belt; blue belt; green-tea break; green onion; black pudding; brown sauce; red onion; green beans; green bean; green salad; black bean; black beans; white fish; red lentil; yellow pages; green party; black cab; black cabs; blue plaque; red nose; pink slip; white noise; red zone; amber zone; green zone; yellow zone; blue zone; red kite; blue tit; brown envelope; green space; green spaces; blue spell; greys out; grays out; reds and; white van; white goods; red tape; black mark; grey squirrel; grey cells; grey pound; silver screen; silver spoon; golden handshake; red cabbage; black widow; rose hip; black tie; white water; golden retriever; green fee; green fees
+    code red; black friday; white coat; white coats; blue badge; white belt; purple belt; yellow cards; black spots; black spot; black tie; yellow bag; orange bag; blues band; red cards; red belt; blue belt; green-tea break; green onion; black pudding; brown sauce; red onion; green beans; green bean; green salad; black bean; black beans; white fish; red lentil; yellow pages; green party; black cab; black cabs; red nose; pink slip; white noise; red zone; amber zone; green zone; yellow zone; blue zone; red kite; blue tit; brown envelope; green space; green spaces; blue spell; greys out; grays out; reds and; white van; white goods; red tape; black mark; grey squirrel; grey cells; grey pound; silver screen; silver spoon; golden handshake; red cabbage; black widow; rose hip; black tie; white water; golden retriever; green fee; green fees
     clear head; bright side; dark side; bright idea; dull ache; dull pain; dull throb; dull day; clear run; clear path; clear space; clear floor; clear area; clear view
     clear voice; clear mind; clear line; clear picture; clear idea; clear rule; plain english; plain sailing; plain words; plain water; plain language; plain old
     plain wrong; plain flour; plain tired; plain stubborn; plain lazy; plain truth; just plain; dark room; dark hour; dark horse; dark thoughts; bright spark; pale ale
@@ -73,8 +73,11 @@ _MOST = frozenset(
     "heaviest lightest thickest thinnest longest shortest softest stiffest stretchiest widest narrowest biggest smallest largest strongest weakest"
     " toughest easiest hardest tallest".split()
 )
+_FLAT = frozenset("dot dots spot spots line lines cross crosses circle circles square squares star stars stripe stripes mark marks arrow arrows x letter letters number numbers".split())
+_SIZES = frozenset("big bigger small smaller large larger long short thick thin wide round tall single double left right top bottom".split())
+_WEIGHTS = frozenset("twos threes fours fives sixes sevens eights tens twelves fifteens sixteens twenties twenty-fives".split())
 _PLURALS = frozenset("reds blues greens yellows purples pinks greys grays".split())
-_BARE = frozenset("take use grab try to on from with pick choose load than up if wear".split())
+_BARE = frozenset("take use grab try to on from with pick choose load than up if".split())
 _NONE = frozenset("no without not never".split())
 _LINE_COLOURS = frozenset("yellow white red blue black green".split())
 _EFFORT = frozenset("breath word words talk talking puff effort heart pulse breathe breathing speak exertion".split())
@@ -151,7 +154,10 @@ _PRINT = Phrases(
         [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
         [ hazard|warning|reflective|fluorescent|hi-vis|glitter|glow|duct|masking|neon|barrier|marking tape|stripes|stripe|strip|paint|line|lines|markings ] !that|you|felt|over
         [ on|over|to|at|behind|along|past|inside|between|from the _? touchline|sideline|sidelines|goal-line|baseline|tramline|try-line|halfway-line|service-line|six-yard|penalty-spot|black-line ] 
+        [ logo|print|writing|badge|pattern|sticker|lettering side|end|face? facing|faces|pointing|points|looking up|upward|upwards|down|out|outward|outwards|in|inward ]
         [ odd-coloured|same-coloured|different-coloured|odd-colored ]
+        [ @colour ] jerseys|shirts|bibs|vests|tops|caps|hats|pinnies|t-shirts|socks|team push|go|rest|serve|on|against|first|versus|start|lead|line|work|swap|this|that|stay|attack|defend|pull|hold
+        [ the|a|that pale|dark|grey|white|black|darker|paler|lighter|red|brown ] slab|slabs|stone|stones|tile|paving|plank|planks|paver|pavers|flagstone|stair|stairs
     """,
 )
 
@@ -160,6 +166,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words, classes = sentence.words, sentence.classes
     for first, last, _ in _PRINT.find(sentence):
+        if words[last : last + 1] and {"matter", "matters"} & set(words[last : last + 3]):
+            continue
         if _NONE & set(words[max(0, first - 2) : first]) or ("zone" in words[first:last] and _EFFORT & set(words)):
             continue
         if words[last - 2] in ("to", "and") and _LAMPS & set(words[max(0, first - 6) : first]):
@@ -173,6 +181,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if (words[place], after) in _PAIRS or (before, words[place]) in _PAIRS or _named(sentence, place):
             continue
         if (words[place], after) in (("gold", "star"), ("gold", "stars")) and not {"with", "on", "by", "marked", "bearing"} & set(words[max(0, place - 2) : place]):
+            continue
+        if words[place] in _SHY and sentence.text[sentence.starts[place] - 1 : sentence.starts[place]] in ("\"", "\u201c"):
             continue
         if "-" in words[place] and tuple(words[place].split("-")) in _PAIRS:
             continue
@@ -220,7 +230,7 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     chosen = before in _PICK or bool(place and classes[place - 1] & (_NUMBER | LEXICON.bits["poss"] | _LOOK)) or (place > 1 and words[place - 2] in _PICK)
     shy = word in _SHY
     if noun in _ONE or (noun_class & _THING and not (noun_class & _BODY and not noun_class & _KIT)):
-        if noun in ("size", "kind", "sort", "type", "version", "set", "side", "part", "bit", "half", "end", "two") and shy:
+        if noun in ("size", "kind", "sort", "type", "version", "set", "side", "part", "bit", "half", "end", "two") and shy and not (word == "tan" and noun == "set"):
             if not (word in ("painted", "printed", "coloured", "colored") or (near + 1 < count and words[near + 1] == "of")):
                 return 0
         if noun == "face" and before != "its":
@@ -230,6 +240,8 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
         if (noun_class & _PRINTED and noun not in ("end", "band", "one", "edge") and near == place + 1) or noun == "bit":
             return near + 1
         return place + 1
+    if before in ("my", "his", "her", "their") and not noun_class & _THING:
+        return 0
     if not shy and chosen and classes[place] & _LOOK and _unknown_thing(sentence, near):
         return near + 1 if word in ("printed", "painted", "chalked") else place + 1
     if not classes[place] & _COLOUR and noun not in _ONE:
@@ -294,7 +306,7 @@ def _unknown_thing(sentence: Sentence, place: int) -> bool:
 _NO_THINGS = frozenset(
     "sky sea water grass hair dress shirt suit team club day days morning night light lights party food sauce fish pudding house houses bird birds"
     " eyes smile mood dream dreams weather cloud clouds sunset wine juice tea coffee rice bread meat milk sugar pepper cat dog horse car bus van taxi"
-    " country town street road leaves leaf flower flowers roses trousers shorts leggings jersey plimsolls tracksuit hoodie jumper fleece coat jacket tutu kit hat lycra leotard shirts suits blood army"
+    " country town street road leaves leaf flower flowers roses trousers shorts leggings plimsolls tracksuit hoodie jumper fleece coat jacket tutu kit hat lycra leotard shirts suits blood army"
     " christmas monday friday page pages stuff team teams cells tail paper badge ribbon".split()
 )
 _CLOSED = frozenset("if so than then when because too instead like as but yet either neither enough both who whom whose which that what how why".split())
@@ -306,9 +318,13 @@ def _felt(sentence: Sentence, place: int) -> bool:
     near = words[max(0, place - 9) : place + 11]
     if place + 1 < len(words) and words[place + 1] in ("one", "ones") and place > 3 and words[place - 2] == "," and sentence.classes[place - 3] & _THING:
         return any(word in _FELT or word in _MOST or word in _FELT_INSIDE or "-" in word or word.endswith("most") for word in words[max(0, place - 6) : place - 3])
-    if any(word in _FELT for word in near):
+    if any(word in _FELT and not (word == "knot" and _orders(sentence, at)) for at, word in enumerate(near, max(0, place - 9))):
+        return True
+    if ("feel", "for") in itertools.pairwise(words):
         return True
     after = words[place + 1 : place + 7]
+    if any(after[at - 2] == "," and after[at - 1] == "the" and after[at] in _WEIGHTS for at in range(2, len(after))):
+        return True
     if any(after[at - 2] == "," and after[at - 1] == "the" and after[at] in _FELT_INSIDE for at in range(2, len(after))):
         return True
     if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in itertools.pairwise(near)):
@@ -324,11 +340,16 @@ def _felt(sentence: Sentence, place: int) -> bool:
         start -= 1
     inside = words[start:place] + words[place + 1 : place + 3]
     for number, word in enumerate(inside):
-        if word in _FELT_INSIDE:
+        if word in _FELT_INSIDE and not (word in _SIZES and words[place + 1 : place + 2] and words[place + 1] in _FLAT):
             if number >= place - start and (words[place + 1] != word or place + 2 >= len(words) or not sentence.classes[place + 2] & _THING):
                 continue
             return True
     return False
+
+
+def _orders(sentence: Sentence, place: int) -> bool:
+    """Whether the word is an order and no thing: "knot an old pair of tights"."""
+    return place + 1 < len(sentence.words) and sentence.words[place + 1] in ("a", "an", "the", "your", "it", "both") and clause_starts(sentence, place)
 
 
 def suggest(sentence: Sentence, first: int, last: int) -> str:
@@ -402,6 +423,11 @@ ENGLISH = Kind(
         "[[Moves marked with an asterisk]] need a spotter.",
         "I've [[highlighted]] yours.",
         "Hit [[the pad that lights up]].",
+        "[[Black]] jerseys push first.",
+        "Jump to the [[pale]] slab.",
+        "Knot an old pair of tights; the [[tan]] pair will do.",
+        "The pads have a big [[white dot]] in the middle.",
+        "The splint goes on [[logo facing up]].",
     ),
     leave=(
         "Look on the bright side: you only have two left.",
@@ -444,5 +470,10 @@ ENGLISH = Kind(
         "Exercises in water are kind to joints.",
         "If you feel it in your calf, good.",
         "The blue ball, the big one, is by the door.",
+        "Two of the white plates, the fives, go on.",
+        "The blue-tagged ones have two ties, so feel for the pair.",
+        "The colour-coded stickers matter less than the count.",
+        "Somebody has walked off with my blue cagoule.",
+        "Wear purple on Friday.",
     ),
 )

@@ -29,7 +29,14 @@ _PHRASES = Phrases(
         [ {surely} ]
     """,
     maybe="""
-        [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ]
+        [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ] <!noticeboard|blackboard|whiteboard
+        [ in|on|from|per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 noticeboard|blackboard|whiteboard ]
+        [ on|from|off the|your|its|a|that _ display|monitor|readout|touchscreen ]
+        [ frame by frame ]
+        [ freeze|still frame|shot ]
+        [ page @number|@ordinal , the|that|our|a _? lady|man|woman|chap|girl|boy|fella|bloke|guy|picture|photo|one|drawing ] with|on|in|of|where|at
+        [ page @number ,|; centre|center|left|right|top|bottom|middle left|right|hand? column|panel|row|corner|picture|box|drawing ]
+        [ the|a|that|our _? cross-section|cutaway|x-section|exploded-view ] on|in|at|of|shows|names|opposite|overleaf|below
         [ the|this|our|that|my {kind_of}*2 chart|graph|graphic|icon|recording|arrow|arrows|attachment|display|monitor|slide|film|feed|clip|picture|pic|painting|portrait|still|outline|map|screen|figure|telly|panel|photo ]
         [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|graph|icon ]
         [ on|in|per screen|film|camera|tape|youtube|instagram|facebook|tiktok|telly|tv ] !@number|of
@@ -43,8 +50,11 @@ _PHRASES = Phrases(
         [ on-screen|onscreen|freeze-framed ]
         follow|following|by|see|along|where|when|until [ {the} {kind_of}*2 arrow|arrows|dots|dotted|trail ]
         [ the _? arrow|arrows ]
+        steps|moves|exercises|positions|movements|poses|it|them|all [ drawn|sketched out ]
+        [ plan|map|layout|diagram of the _? course|route|room|circuit|building|hall|pool|gym|stations ] hangs|on|at|by|in|inside|behind|,
+        up on [ the big|main|large screen ]
         [ arrow|arrows ] show|shows|point|points|mark|marks|on|in|tell
-        [ @number arrows ]
+        <!after|shoot|of|loose [ @number arrows ]
         [ the|that dotted|dashed|broken _? line|trail|path ] on|in
         the {carrier} [ shows|illustrates|depicts|pictures ]
         the {carrier} 's [ left|right|front|back|top|cover _? ]
@@ -93,7 +103,8 @@ _PHRASES = Phrases(
         [ the bouncing|moving|flashing|pulsing dot|ball|circle|bar ] 
         your|the|its [ screen|console|display|read-out|touchscreen ] will|shows|tells|counts|says|should|lights
         [ the read-out ]
-        ^ [ above|below|opposite|overleaf|left|right left|right|? ] :
+        ^ [ above|below|opposite|overleaf left|right|? ] :
+        ^ [ left|right left|right ] :
         [ a|the picture|drawing|photo|sketch|diagram of _*5 taped|pinned|stuck|glued|inside|hangs|hung ]
         look|glance|peek at [ the film|clip|reel ]
         do|copy|follow|try [ what is|'s on it|them ]
@@ -131,7 +142,7 @@ _PHRASES = Phrases(
         [ on|in|to|via|at|over my|our|the|his|her|their|@name 's? channel|channels|stories|feed|grid|highlights|reels|socials|carousel|pinboard ]
         [ the figure|man|woman|one|person|picture|drawing on the left|right ] is|has|shows
         [ the|those|any coloured|colored|shaded|hatched|highlighted|dotted|striped|tinted areas|area|parts|part|bits|zones|zone|muscle|muscles|regions ] show|shows|are|is|on|in|mark|marks
-        [ keep|hold|get|steer|move|put the dot|cursor|ball|marker|spot|needle|circle|avatar ] inside|in|on|between|within|over the|two
+        [ keep|hold|get|steer|move|put the dot|cursor|marker|spot|circle|avatar ] inside|in|on|between|within|over the|two
         the [ x-ray|scan|tablet|skeleton|mannequin|dummy|torso|doll|puppet|artwork|tile|stamp|coin|vase|badge|crest|emblem|tattoo _? _? _? _? _? shows|show|illustrates|demonstrates|explains ]
         [ the|a _? _? mannequin|dummy|skeleton|torso ] by|in|at|on|behind|near|next
         [ the|a tablet|laptop|ipad|monitor|projector|tv on|in|by the _ ] has|shows|plays|runs|will
@@ -188,10 +199,10 @@ _PHRASES = Phrases(
 
 _IDIOMS = frozenset(
     """
-    picture of health; as a picture; as an arrow; an arrow; drawing to a close; drawing to; monitor lizard; reel it; slide in your; slide in the; big picture; bigger picture; full picture; whole picture; wider picture; larger picture; get the picture; out of the picture
+    picture of health; as a picture; as an arrow; an arrow; drawing to a close; drawing to; monitor lizard; reel it; slide in your; it on the map; us on the map; town on the map; club on the map; firmly on the map; slide in the; big picture; bigger picture; full picture; whole picture; wider picture; larger picture; get the picture; out of the picture
     paint a picture; poster child; poster boy; poster girl; body image; self image; mental image; mental picture; video call; video calls; video chat; video game; video games
     image of health; spitting image; film of sweat; film of; snapshot of; film night; film star; moving picture; picture this; picture yourself; figure of eight; figure out
-    figure skating; figure skater; graph paper; road map; body scan; body map; on the map; pretty picture; perfect picture; cartoon character; photo finish; photo op; photo shoot
+    figure skating; figure skater; graph paper; road map; body scan; body map; pretty picture; perfect picture; cartoon character; photo finish; photo op; photo shoot
     slide of; a video call; map out; clip on; clip round; photo id; action figure; father figure; blood film; sketch show
     """.replace("\n", ";").split(";")
 )
@@ -208,6 +219,8 @@ _CLIP_THINGS = frozenset("belt strap straps carabiner collar collars buckle lap 
 _SPOKEN = frozenset("aloud speaks talks voice speaking spoken".split())
 _UNWANTED = (("no",), ("without",), ("need", "a"), ("need", "no"), ("need", "the"), ("not", "a"), ("never", "a"), ("not", "the"), ("instead", "of"), ("rather", "than"), ("than", "any"), ("than", "a"), ("not", "any"))
 _HAS_WATCHED = frozenset("watched saw got viewed reviewed received enjoyed loved replayed seen".split())
+_OF_A_MOVE = frozenset("it that this them each move moves movement exercise exercises routine sequence technique stretch stretches set rep reps lift all everything".split())
+_ARCHERY = frozenset("nock nocks bow bows archer archers archery quiver loose fletching shoot shooting shot bowstring".split())
 _MOVED = frozenset("to slide slides sliding glide".split())
 
 
@@ -231,6 +244,16 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if (note != "printed" and _watched_by_me(words, first)) or ("show" in words[first - 1 : first] and "not" in words[:first]):
             continue
         if words[first : first + 2] == ["see", "handout"] and {"braille", "audio", "spoken"} & set(words):
+            continue
+        if {"arrow", "arrows"} & set(words[first:last]) and (_ARCHERY & set(words) or not _ARCHERY.isdisjoint(sentence.earlier)):
+            continue
+        if words[first] in ("the", "a") and {"cannot", "can't"} & set(words[max(0, first - 2) : first]) and "read" in words[first - 1 : first]:
+            continue
+        if words[last - 1] in ("chart", "picture", "telly", "map") and words[last : last + 1] in (["person"], ["man"], ["lady"], ["lover"], ["addict"]):
+            continue
+        if words[first] == "a" and words[first - 1 : first] in (["keep"], ["keeping"], ["kept"]):
+            continue
+        if {"taking", "take", "takes"} & set(words[max(0, first - 2) : first]) and {"no", "nobody"} & set(words[max(0, first - 5) : first]):
             continue
         if words[first - 1 : first] in (["mirror"], ["off"]) or {"raised", "tactile", "embossed"} & set(words[max(0, first - 1) : last]):
             continue
@@ -288,27 +311,34 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     noun = words[last - 1]
     after = words[last] if last < len(words) else "."
     inside = words[first:last]
-    if "'s" in inside:
+    if "'s" in inside or {"anatomical", "freeze", "slow-motion", "slow-mo"} & set(inside) or inside == ["frame", "by", "frame"]:
         return False
     if ({"mind", "imagine", "imagination", "head"} & set(words[last:]) and noun in ("picture", "image", "map", "drawing")) or {"mind", "imagine"} & set(words):
         return True
+    if inside[-1:] == ["screen"] and words[max(0, first - 2) : first] == ["up", "on"]:
+        return False
     if {"taped", "pinned", "stuck", "glued", "inside"} & set(words):
         return False
     if (noun, after) in _COMPOUNDS:
         return True
-    if noun in ("photos", "pictures", "photo", "film", "video") and after == "of" and not any(
+    if noun in ("photos", "pictures", "photo", "film", "video") and after == "of" and words[last + 1 : last + 2] not in (["it"], ["that"], ["this"], ["them"], ["each"]) and not any(
         bits & LEXICON.mask("body", "me", "kit", "handle", "orient") or word.endswith("ing")
         for word, bits in zip(words[last : last + 6], sentence.classes[last : last + 6], strict=False)
     ):
         return True
     if noun in ("telly", "tv", "television") and not ({"on", "watch", "follow"} & set(words[max(0, first - 1) : last]) or after in ("shows", "runs", "will")):
         return True
+    if noun in ("clip", "clips") and after == "of" and not any(
+        bits & LEXICON.mask("body", "me", "kit", "handle", "orient") or word.endswith("ing") or word in _OF_A_MOVE
+        for word, bits in zip(words[last : last + 4], sentence.classes[last : last + 4], strict=False)
+    ):
+        return True
     if noun in ("recording", "recordings") and words[first - 1] not in ("pause", "play", "watch", "see", "rewind", "stop"):
         return not any(bits & LEXICON.mask("body", "me") for bits in sentence.classes[last:])
     if noun in ("picture", "pictures") and ((after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") and not {"move", "moves", "exercise", "stretch", "pose", "shape", "step", "position", "grip", "each", "it", "one"} & set(words[last : last + 5])) or "what" in words[first - 1 : first]):
         return True
     if noun in ("clip", "clips"):
-        return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "on", "that", "round")
+        return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "that", "round") or (after == "on" and not {"phone", "tablet", "site", "website", "app", "channel", "laptop", "screen", "youtube", "group", "page"} & set(words[last + 1 : last + 5]))
     if noun in ("picture", "image", "sketch", "figure", "film", "outline", "chart", "map", "screen", "monitor", "display", "frame", "slide", "scan", "print", "caption") and after in (
         "yourself", "your", "a", "an", "that", "out", "it", "them", "how", "what", "each", "every", "me", "my",
     ) and not (after in ("a", "that", "your") and "the" in inside):
@@ -400,6 +430,12 @@ ENGLISH = Kind(
         "It's all [[on my channel]].",
         "I've put [[a before-and-after]] in the group.",
         "[[The slideshow]] runs while you rest.",
+        "[[Frame by frame]], the roll is easy.",
+        "On [[the freeze frame]] both locks are too tall.",
+        "Turn to [[page 14, centre column]].",
+        "It's the one on [[page two, the lady]] with the ball.",
+        "Raise it when the line [[on the telemetry display]] is steady.",
+        "A [[plan of the course]] hangs on the door.",
     ),
     leave=(
         "Bring your photo ID to the gym.",
@@ -447,5 +483,11 @@ ENGLISH = Kind(
         "Press the button that has a raised ring.",
         "Off the chart effort, well done.",
         "Put both hands on the table on your left side.",
+        "We meet by the noticeboard, rain or shine.",
+        "Right: tea is at four.",
+        "Nock the arrow and draw to your chin.",
+        "There's a clip of the Paralympic final that I like.",
+        "You cannot read the display any more; the pharmacy lends talking ones.",
+        "Keep a chart of your sleep.",
     ),
 )

@@ -50,11 +50,11 @@ _PHRASES = Phrases(
     LEXICON,
     _STANDS_FOR,
     mirror="""
-        [ the|your _? mirror|mirrors ] !wall|image|work|side|neuron|is
+        [ the|your|a _? mirror|mirrors ] shows|show|will|helps|help|tells|tell|confirms|lies|says|never|should
         in front of [ a|the window ]
-        [ in|into|with|use|using|at|by|to|on|check|consult|of|watch|trust|ask|near|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
+        <!place|spot|seat|peg|mat [ in|into|with|use|using|at|on|check|consult|of|watch|trust|ask|facing|via|before {the}|every|some|one|full-length|bathroom|wardrobe|hall _? mirror|mirrors|reflection ] !wall|image|work|neuron|neurons|box
         [ use|using|check|checking|find|watch|spot|see|look|glance|consult|by|with|to|against|on|from|match {the} own? reflection|shadow|silhouette ] !of|ban
-        [ {the} mirror|reflection|shadow ] shows|show|tells|tell|will|says|say|helps|confirms|lies|knows|is|looks|gives
+        [ {the} mirror|reflection|shadow ] shows|show|tells|tell|will|says|say|helps|confirms|lies|knows|looks|gives
         [ mirror check|checks|time ]
         [ look|looking|check|glance|peek|see in|into the|a|your _? window|glass|pane ]
         @be [ reflected ] in
@@ -64,7 +64,7 @@ _PHRASES = Phrases(
         {look_at} [ {the} _? _? {readout} ] <display|monitor|timer|gauge|dial|scoreboard|stopwatch
         [ {look_at} {the} _? _? {card} ]
         [ @look|check|note|see where|when|what|how {the} _? hand|needle|second-hand|pointer|dial|clock|timer|bar|counter|readout|display|scale|scales ]
-        {the}? @colour? [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|sign|counter|needle|readout|scoreboard|watch|stopwatch|digits|numbers|digit|figures|monitor|numeral|numerals|card|sheet|strip|light|lights|lamp|bulb|indicator says|say|reads|read|shows|show|hits|reaches|tells|flashes|changes|displays|glows|blinks|lights ] !off|out|aloud|loud|down|up
+        {the}? @colour? [ label|labels|display|dial|gauge|tag|sticker|clock|timer|countdown|screen|stamp|scale|scales|sign|counter|needle|readout|scoreboard|watch|stopwatch|digits|numbers|digit|figures|monitor|numeral|numerals|card|sheet|strip|light|lights|lamp|bulb|indicator says|say|reads|read|shows|show|hits|reaches|tells|flashes|changes|displays|glows|blinks|lights ] !off|out|aloud|loud|down|up
         [ label|labels|display|dial|gauge|tag|sticker|clock|timer|screen|stamp|scale|scales|counter|needle|readout|digits|numbers|digit|strip|light|indicator|lamp has|is|was|have|had not? turned|changed|green|red|amber|at|on|past|lit|gone ]
         [ whose|with label|tag|sticker|stamp|lettering _? _? ] <says|reads
         [ read|reads|reading|check|note what? off? the|your|its|a number|numbers|label|labels|dial|display|print|stamp|marking|markings|figure|figures|weight|weights|scale|screen|gauge|tag|digits|small|split|pace|percentage|timer|time|setting|poster|board ]
@@ -86,7 +86,7 @@ _PHRASES = Phrases(
         [ visual check|inspection|checks|scan|cue|cues|once-over ]
         [ use|using|with|trust your own|two eyes ] !closed|shut
         [ use|trust your eyes ] to|and
-        [ by looking ]
+        <!done|is|was|were|got|live|learn|learned|learnt [ by looking ] !after|forward|like|for
         [ at a glance ]
         [ look both|each way|ways ]
         [ by staring|looking|peering|glancing at ]
@@ -99,7 +99,8 @@ _PHRASES = Phrases(
         [ eyes tell|confirm|judge ]
     """,
     view="""
-        [ out|in of? sight|view ] !,
+        @body|@kit|@room|them|it|both|each|him|her|clock|timer|floor|wall [ out|in of? sight|view ] !,|out
+        until|till|when|so _*3 [ out|in of? sight|view ] !,|out
         [ in|into|within|enter|enters|leaves|leave|edge|corner|edges|from of? your|the|clear|full|plain|my field|line|range|peripheral|corner|edge? of? vision|sight|view|gaze ]
         [ comes|come|appears|appear|goes|go|disappears|disappear|vanishes|vanish|slips|slip|drops|drop|is|are|passes|pops|moves in|into|from|out|within of? view|sight ]
         [ block|blocks|blocking|hide|hides|hiding|obscure|obscures|eclipse|eclipses|obstruct|obstructs your|the view|sight|laces|shoelaces|toes|foot|feet|shoe|shoes|toe|knee|ankle|floor|bench|bar of? ]
@@ -179,7 +180,8 @@ _PHRASES = Phrases(
         [ keep|hold|aim|shine|point|get|put the|a|your beam|laser|torch|dot|flashlight ] on|at|still|steady|over|straight
         trace|follow|walk|track [ the _? grout|grain|join|crease|shadow|markings|waymarks|waymarkers|signposts|signs|trail-markers|blazes ] !that
         [ follow the _? waymarks|waymarkers|signposts|signs|blazes|arrows|markers ]
-        ^ [ pick|choose|find|select a|one tile|crack|knot|leaf|stain|mark|dot|square|floorboard ] and|to|on|in|.|,
+        ^ [ pick|choose|find|select a|one tile|crack|knot|stain|mark|dot|floorboard ] and|to|on|in|.|,
+        ^ [ pick|choose|find|select a|one leaf|square|brick|star|cloud|spot ] and|to stay|keep|fix|look|stare|watch|focus
         [ look|looking|peer|peek|glance inside|through|at|under|over the|your shoe|shoes|wear|soles|sole|tread|peephole|gap|barrel|laces ]
         [ look|looking|glance|glancing|peek|peer at|on your|the phone|screen|tablet ]
         [ when|if|as|once|until i|we|she|he hold|holds|raise|put|show up? a|the|my|two|three|one|some _? card|cards|flag|hand|finger|fingers|thumb|paddle|sign|board ] <card|cards|flag|hand|finger|fingers|thumb|paddle|sign|board
@@ -195,6 +197,14 @@ _PHRASES = Phrases(
         [ see|watch|look|notice at? the|your|a muscle|muscles|biceps|bicep|quads|calf|calves|abs|triceps|vein|veins|skin|kneecap _? twitch|bulge|ripple|pop|tighten|jump|flicker|quiver|shake|contract|move|fold|wrinkle|whiten|redden|bunch|rise|lift|slide ]
         [ watch|watching|see the|your|a|that _? on|over|by? your? _? book|feather|tissue|candle|flame|tummy|belly|chest|paper|balloon|ball|cup|stick|shadow|bar rise|rises|fall|move|moves|rock|flicker|lift|lifts|drop|float|tip|wobble|go ]
         [ flame|candle from flickering ]
+        if|when|until|once|unless|before|till it|they [ turns|turn|goes|go|looks|look|stays|gets a|very|too|bit|at|all|quite*3 @colour ] !with
+        and|until|till|once|when it|they [ looks|look very|too|quite|more? {tint} ]
+        if|when|until|unless|while|once|that|till the|a _? [ flag|light|lights|lamp|bulb|sign|led|indicator|symbol|buoy _*3 @be @colour ]
+        [ check|read|watch the rate|split|watts|revs|rpm|cadence|wattage ]
+        there 's|is [ a _? clock|timer on|over|above|by|at|in ] the
+        [ {the} scale|ruler|chart|gauge on|along|down|up the|its|each _ ] that|which|to tells|shows|gives|says|read
+        [ you|ya|u should|must not|never see ] is|are|a|any|much|more|no|your|the|light|daylight
+        [ should|must not see ] a|any|your|much|daylight|light
         [ see|seeing your breath on|in|mist|fog|against ]
         [ sight down|along|over ]
         [ look|looking down|along the barrel|length|line|edge|shaft ] of
@@ -221,6 +231,12 @@ _PHRASES = Phrases(
         [ hand|shaving|pocket|make-up|compact mirror ]
         [ hit|hits|into|in|find|follow|following|under|step|dance the spotlight|limelight|footlights|searchlight ] !now
         [ when|once|as|until|till|if the _? stage|house|room|screen|lights|hall lights? goes|go|come|comes|turns|fades|dims|is dark|black|up|down|off|out|bright|red|blue|green ]
+        [ spot|notice|see whether|if|when|how you|you're|your|one|it|they @be|'re? lopsided|crooked|level|straight|even|wonky|tilted|leaning|listing|square|higher|lower|parallel|twisted|off|slouching|slumping|hunched ]
+        [ if|whether|when|how they|it|your|the|one|either|both _? @body? looks|look _? {tint} ]
+        ^ [ check|look for missed|bald|bare|stray|untrimmed spots|patches|bits|hairs ]
+        [ in time with|to the|that|my bubble|light|lights|dot|circle|bulb|lamp ]
+        [ glue|glued|pin|nail|fix|keep|peel|lock|clamp your|both eyes|eye to|on|for {the} _? {readout} ]
+        [ read each|both|every one|label|word|line|tag|number|sign out|aloud|loud|and|in|on|;|.|, ]
         you [ 'll|will|should|may|might|can|could notice|spot|find your|the|one|that _? @body 's|is|has|are _? lower|higher|turned|twisted|tilted|crooked|dropped|out|up|forward|drifted|shorter|longer ]
         [ look|looking look? at your|yer|that|those _? knee|knees|foot|feet|elbow|elbows|shoulder|shoulders|hips|hand|hands|toes|ankle|ankles|wrist|wrists ] now|of|then|,|.|?|again|there|and|too
         [ says|say|said|reads @number|light|medium|heavy|small|large|easy|hard|strong on ] the|it|its|each
@@ -300,7 +316,7 @@ _PHRASES = Phrases(
         ^ [ see which|whether|if ] foot|one|knee|hip|arm|side|leg|shoulder|hand|your|both
         ^ [ look and see|check ]
         ? [ look ] .
-        until|till|when [ your|the @body disappear|disappears|vanish|vanishes|go|goes ] &.|,|from|behind|under|out
+        until|till|when [ your|the @body disappear|disappears|vanish|vanishes ] &.|,|from|behind|under
         [ look at the|your colour|color ]
         [ looks|look bigger|larger|fatter|thinner|smaller|longer ]
         [ when|until|once|if|as|after i nod|wave|point|signal|gesture|beckon ]
@@ -340,7 +356,7 @@ _PHRASES = Phrases(
         [ look left and right ]
         [ look right and left ]
         [ look out the|of window|door ]
-        [ tick|fill|read|note _*3 on the sheet|chart|card ]
+        [ tick|fill|read _*3 on the sheet|chart|card ]
         ^ [ tick the chart|sheet|list ]
         face|facing [ the|a mirror|mirrors ] !wall
         ^ [ look down ] :|,
@@ -349,13 +365,15 @@ _PHRASES = Phrases(
         [ keep|have an|your eye on the time|pressure|pace|heart|rate|clock|watts ]
         @be|one|band|ones [ marked|labelled|labeled|printed|stamped ] @number|light|medium|heavy|hard|easy|soft|strong|with
         [ look|looking|search|hunt for the|a|any number|mark|marks|line|label|sign|logo|arrow|marking|markings|gap|dot|sticker|tag|swelling|light ]
-        ^ [ see if|whether|that your|the|one|both|either _ ] !get|can|feel
+        ^ [ see if|whether your|the|one|both|either _ ] !get|can|feel
+        ^ [ see that your|the|both|neither|each|one @body|bar|shoulders|laces|toes ] !get|can|feel
         ^ [ watch your|the|both _? @body|bar|weight|bell|needle ] as|rise|move|travel|all|go|drift|drop|doesn|do|does|through|come
+        ^ [ watch your|the|each|that kneecap|knee|knees|kneecaps|hip|hips|elbow|elbows|heel|heels|wrist|wrists|shoulder|shoulders|ankle|ankles|thumb|chest|tummy|belly ] :|;|.|throughout|closely|carefully|it|they|all
         ^ [ watch where ] you|your
         ^ [ watch that ] your|the|neither
         ^ [ look where ] you
         ^ [ look around|behind|over|round you? ] before|to|first|for|and
-        [ look out|look-out for the|a|any mark|marks|marker|markers|line|lines|cone|cones|sign|signs|step|steps|obstacle|obstacles ]
+        [ look out|look-out for the|a|any mark|marks|marker|markers|line|lines|cone|cones|sign|signs ]
         [ spot|sight your landing|target|line ]
         [ sight the|a target|line|pin|ball|flag|bar ]
         [ aim|line with|up your|by eye|eyes|eyeline ]
@@ -372,7 +390,8 @@ _PHRASES = Phrases(
         [ no|any|some daylight between|under|through ]
         [ see the needle|light|lights|bulb|lamp|number|numbers|display|dial|flag|signal ]
         when|until|if|once [ the _? light|lights|lamp|led|bulb goes|go|turns|turn|flashes|flash|changes|comes|blinks|is ]
-        [ the pacing|signal|warning|indicator|traffic light|lights ]
+        [ the pacing|signal|warning|indicator light|lights ]
+        watch|obey|follow [ the traffic light|lights ]
         [ {look_hard} {your} ]
         [ look|glance|peek|check|peep|squint down|back now|at? again|and|to|every|once|that|your ] 
         ^ [ look ] to see|check|make
@@ -406,16 +425,17 @@ _PHRASES = Phrases(
 )
 
 _OTHERS_READ = frozenset("it helper partner someone reader phone app friend carer he she they them him her voice speaker".split())
-_LOOK_VERBS = frozenset("look glance peek peep peer stare squint check watch consult read".split())
+_LOOK_VERBS = frozenset("looking glancing peeking peering staring squinting checking watching look glance peek peep peer stare squint check watch consult read".split())
 _SOUNDS = frozenset("reader aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
 _NOT_ASKED = frozenset("no without nothing nobody never needn't instead rather ignore forget lose hide ditch".split())
+_BY_HAND = frozenset("tap touch feel ask listen trail reach".split())
 _TOUCHED = frozenset("rope feel felt raised bump ridge cord tape-wrapped tactile notch notches rough".split())
 _ALSO_FELT = frozenset(
     "cold numb tingle tingles tingling tingly hot warm swollen swells swell painful hurt hurts helper someone somebody partner 999 911 dizzy faint".split()
 )
 _IDIOMS = frozenset(
     (
-        "end in sight", "is in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "at the weather", "looking at the plan", "mirror away", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
+        "end in sight", "is in sight", "is in sight", "in sight :", "sight of the goal", "lose sight of the goal", "lose sight of the point", "lose sight of why", "lose sight of the fun", "lose sight of what", "out of sight out of mind", "watch your back", "your numbers show", "yourself ? no need", "watch this space", "light at the end", "mirror of memory", "watch for colour", "watch for color", "see if you can", "see if you get", "see if you like", "see if you need", "see if you still", "see if you feel", "see if you are", "see the numbers grow", "see the numbers growing", "watch your fingers when", "watch your fingers as the", "peek at next", "glance over sleep", "glance off", "at the weather", "looking at the plan", "mirror away", "helper to inspect", "carer to inspect", "carer to check", "helper to check", "peek at tomorrow", "here is looking",  "mirror of", "watch your step", "watch your head", "watch your language",
         "watch your breath", "watch your breathing", "watch your weight", "watch your ego", "watch your pace", "watch the step", "watch the edge", "in view of", "with a view", "in my view", "in your view",
         "long view", "point of view", "look after", "look forward", "to look at it", "see the point", "see the doctor", "see the nurse", "see the physio", "see the benefit", "see the difference", "you will see the",
         "watch the clock tick", "at first sight", "second sight", "clock in", "clock off", "round the clock", "against the clock", "visually impaired", "by the clock tower", "watch list",
@@ -434,7 +454,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if "clock" in words[first:last] and "o'clock" in words:
             continue
-        if words[first] in _LOOK_VERBS and {"not", "never", "stop"} & set(words[max(0, first - 2) : first]):
+        if words[first] in _LOOK_VERBS and {"not", "never", "stop"} & set(words[max(0, first - (3 if words[first].endswith("ing") else 2)) : first]) and not ({"until", "till", "unless", "before"} & set(words[last : last + 2]) and {"the", "you", "your", "after"} & set(words[last : last + 4])):
             continue
         if "clock" in words[first:last] and words[first] == "watch" and {"we", "i", "coach", "partner"} & set(words[max(0, first - 2) : first]):
             continue
@@ -443,6 +463,18 @@ def find(sentence: Sentence) -> Iterator[Span]:
         if "see" in words[first:last] and {"i", "we"} & set(words[max(0, first - 3) : first + 1]):
             continue
         if words[first] in ("read", "reads") and _OTHERS_READ & set(words[max(0, first - 2) : first]):
+            continue
+        if words[first - 1 : first] == ["if"] and _BY_HAND & set(words[last : last + 9]):
+            continue
+        if words[last : last + 2] in (["and", "think"], ["and", "say"], ["and", "wonder"], ["and", "panic"], ["and", "wish"], ["and", "sigh"]):
+            continue
+        if words[last : last + 2] in (["for", "me"], ["for", "us"], ["to", "me"], ["to", "us"]):
+            continue
+        if words[first] in _LOOK_VERBS and {"people", "folk", "folks", "kids", "they", "everyone", "everybody", "cannot"} & set(words[max(0, first - 1) : first]):
+            continue
+        if words[first] == "read" and {"cannot", "can't", "no", "longer"} & set(words[max(0, first - 2) : first]):
+            continue
+        if words[first] == "make" and {"said", "told"} & set(words[max(0, first - 5) : first]):
             continue
         if words[first] == "with" and words[first - 1 : first] == ["wall"]:
             continue
@@ -589,6 +621,17 @@ ENGLISH = Kind(
         "[[Compare the colour]] of your two hands.",
         "[[Check the skin]] under the strap for marks.",
         "Never lose [[sight of]] your back foot.",
+        "[[Watch your kneecap]]: it goes over the second toe.",
+        "[[Check for missed patches]].",
+        "You'd [[spot whether you're]] lopsided.",
+        "Pick up the labels and [[read each one]] out.",
+        "Don't [[peek at your watch]] until the sixth.",
+        "Breathe [[in time with the bubble]].",
+        "Contact us if it [[turns blue]].",
+        "When the [[countdown hits]] zero, paddle light.",
+        "If the [[flag at the lock is red]], there's no rowing.",
+        "There's [[a scale on the upright]] that tells you how high it is.",
+        "[[You shouldn't see]] a crease at the back of the neck.",
     ),
     leave=(
         "You'll see a difference within a month.",
@@ -635,5 +678,17 @@ ENGLISH = Kind(
         "Trace the rim with one finger.",
         "Feel the muscle tighten under your palm.",
         "Run the strap through your fingers to check for nicks.",
+        "We meet by the hall mirror.",
+        "That's your mirror.",
+        "The moment the whistle's in sight, they slow down.",
+        "Discover how much of standing up was done by looking.",
+        "Some will look at the clock and think there's time for curls.",
+        "If you can't see the kerb, tap it with your shoe.",
+        "Keep an eye on the clock for me, somebody.",
+        "These days people stare at the little numbers and forget to breathe.",
+        "See that your towel isn't on somebody else's peg.",
+        "Do ten at the traffic lights.",
+        "Look out for the step.",
+        "Pick a leaf, and take it back.",
     ),
 )
