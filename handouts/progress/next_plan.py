@@ -252,7 +252,7 @@ def _wanted(
         elif change is not None:
             changes.append(change)
     if aim == "faster":
-        quicker, why = _faster(history, plan.facts, session, nothing_harder)
+        quicker, why = _faster(history, plan.facts, session, nothing_harder, day)
         changes += quicker
         kept = [each for each in kept if each.rule != "one change"]
         if why:
@@ -367,13 +367,13 @@ _RESTS_INSIDE = {"superset": "rest inside", "circuit": "station rest", "interval
 
 
 def _faster(
-    history: History, facts: PlanFacts, session: FittedSession, nothing_harder: str
+    history: History, facts: PlanFacts, session: FittedSession, nothing_harder: str, day: datetime.date
 ) -> tuple[list[Change], Kept | None]:
     """Shorter rests, from the last group upward: the main exercises come first
     and keep their rest longest.  Those between exercises and stations come
     after those between sets and rounds."""
     shortest, change = number("shorter rest", "shortest"), session.change_over
-    why = nothing_harder or _missed(history, session)
+    why = nothing_harder or _missed(history, session, day)
     if why:
         return [], Kept("session", f"{why}.", "shorter rest")
     done = [line for line in history.lines if _of(line, session) and _done(line)]
@@ -422,11 +422,17 @@ def _of(line: LogLine, session: FittedSession) -> bool:
     return (line.plan, line.version) == (session.plan.facts.plan, session.plan.facts.version)
 
 
-def _missed(history: History, session: FittedSession) -> str:
+def _missed(history: History, session: FittedSession, day: datetime.date) -> str:
     """Why the latest session earns no shorter rest, a clause; "" where it does."""
     lines = [line for line in history.lines if _of(line, session) and _done(line)]
     if not lines:
         return "no session of this version is logged yet"
+    away = (day - lines[-1].date).days if lines[-1].date else 0
+    if away >= number("break", "days"):
+        return f"{away} days lie between {history.log}:{lines[-1].line} and this plan"
+    signs = [line for line in history.lines if line.warning]
+    if signs and lines[-1].date and signs[-1].date and lines[-1].date <= signs[-1].date:
+        return f"no session is logged after the warning sign in {history.log}:{signs[-1].line}"
     doses = {exercise.exercise.id: exercise.dose for group in session.groups for exercise in group.exercises}
     for line in lines:
         dose = doses.get(line.exercise)

@@ -319,6 +319,23 @@ def test_after_an_answer_two_new_sessions_are_needed(run, log):
     assert run("next", "C2", on=datetime.date(2029, 1, 25)).exit_code == 0
 
 
+def test_no_rest_gets_shorter_on_what_was_done_before_a_sign(run, log):
+    sign = "2029-01-19,P2,2,floor-press,,,,,,,shoulder,,,the left shoulder hurts,go on lighter"
+    log("C2", SQUATS + sign)
+    result = run("next", "C2", "--aim", "faster")
+    assert result.exit_code == 1 and "no session is logged after the warning sign in logs/C2.csv:4" in result.output
+    log("C2", SQUATS + sign + "\n2029-01-22,P2,2,goblet-squat,,16 kg,12/12/12")
+    assert run("next", "C2", "--aim", "faster", on=datetime.date(2029, 1, 23)).exit_code == 0
+
+
+def test_no_rest_gets_shorter_after_six_weeks_away(run, log):
+    log("C2", SQUATS)
+    result = run("next", "C2", "--aim", "faster", "--all", on=datetime.date(2029, 3, 1))
+    assert "session: 42 days lie between logs/C2.csv:3 and this plan" in result.output
+    assert "rest of" not in result.output and "Target" not in result.output
+    assert "Change: goblet-squat, 14 kg in place of 16 kg: 42 days lie between" in result.output
+
+
 def test_a_sign_at_one_exercise_freezes_what_it_names(run, log):
     sign = "2029-01-19,P2,2,floor-press,,,,,,,shoulder,,,the left shoulder hurts,lighter for now"
     log("C2", SQUATS + sign)
