@@ -153,6 +153,9 @@ _PHRASES = Phrases(
         that|it|this might|could|may|should _? be [ here|there ] ,|.|;|or
         @body|@kit gets|reaches|passes|arrives|reached [ here|there ] ,|.|;|and|then
         to [ this point ]
+        like ,? [ here|there ] ,|.|and
+        side|end|way|one|corner , [ that|this side|end|one ] ,|.|!
+        @orient|rolls|lifts|leans|turns up|down|off|out|over|round|back? , [ that|this way ] .|!
         ^ [ not those|these ] ,|.|!|;
         [ this|that|these|those _? @room|@surface|@kit|@printed here|there ] $|is|are|will|for|and|with|to|has|have|on
         ^ [ that|those _? @kit|@surface|{fitting} ] will|'ll do $|,|.|for|nicely|fine
@@ -221,6 +224,8 @@ _PHRASES = Phrases(
         [ {about}*2 this|that _? bump|dent|dip|hollow|notch|crease|ridge|knob|knobble|lump|fold|seam|groove|gap|mark|bone|muscle|tendon|cord|knuckle|rib|knot|stitch|stitching|peg ]
     """,
     limb="""
+        this @body _*4 ,? _*3 [ that arm|leg|hand|foot|knee|elbow|hip|shoulder|heel|thumb ]
+        ^ [ this arm|leg|hand|foot|knee|elbow|hip|shoulder|heel ] is|'s _*3 that
         ^ [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|elbows|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|heel ] leads|lead|goes|go|stays|stay|does|do|works|work|moves|move|drops|lifts|turns|comes|takes|points|presses|bends|rests
         let [ this shoulder|hip|knee|elbow|arm|leg|side|heel|hand|wrist|foot ] drop|hang|sink|fall|go|rest|float|bend|lead|lift|rise|come
         [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|knuckle|knob|heel ]
@@ -361,7 +366,9 @@ def _strong(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "that elbow, keep that in"
     if words[first] in ("that", "those") and first + 1 < last and (_said(sentence, words[last - 1]) or words[last - 1] in words[:first]):
         return False
-    if words[max(0, first - 2) : first] == ["go", "over"] and words[first] in ("those", "these"):
+    if words[max(0, first - 2) : first] in (["go", "over"], ["go", "round"], ["go", "around"], ["work", "round"], ["work", "around"], ["get", "round"], ["get", "around"]) and (
+        words[first] in ("those", "these") or words[first - 1] != "over"
+    ):
         return False
     if before == "than" and words[last - 1] == "that":
         if "if" in words[:first] or "unless" in words[:first] or any(bits & LEXICON.mask("unit", "number") for bits in sentence.classes[:first]):
@@ -392,6 +399,14 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "the air in here is warm"
     if prefix == ["right"] and before == "," and words[0] in ("that", "this") and words[1] in ("is", "'s", "was"):
         return any(bits & LEXICON.mask("body", "kit") for bits in classes[:first]) or bool(_SPOTS & set(words[:first]))
+    if prefix[-1:] == ["in"] and word == "there" and _HOLLOWS & set(words[:first] + sentence.earlier):
+        return False  # "a gap behind you? Put a cushion in there"
+    if before in ("written", "printed", "listed", "noted", "typed", "wrote", "write") or prefix[-2:] == ["from", "under"] or (before == "the" and prefix == ["back"]):
+        return False
+    if word == "here" and not prefix and after in ("in", "at") and words[last + 1 : last + 2] in (["the"], ["our"]) and not any(bits & LEXICON.mask("body", "kit", "surface", "room") for bits in classes[last + 2 : last + 4]):
+        return False  # "the bands are here in the office"
+    if prefix[-1:] == ["along"] and "there" in words[:first] and not any(bits & LEXICON.bits["body"] for bits in classes[:first]):
+        return False
     if prefix[-1:] == ["back"] and {"put", "leave", "set", "place", "park", "rack", "hang", "go", "come", "goes", "sit"} & set(words[:first]) and any(
         LEXICON.of(one) & LEXICON.mask("surface", "room", "kit") for one in sentence.earlier
     ):
@@ -480,6 +495,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
 
 
 _PEOPLE = frozenset("people folk folks everyone everybody someone somebody anyone anybody nobody they most who he she".split())
+_HOLLOWS = frozenset("gap gaps hollow space bag box drawer cupboard room hall studio gym bottle pool bath pocket armpit armpits tent car van kitchen bathroom garage shed office".split())
 _SPOTS = frozenset("spot place point bit part muscle bone angle height depth line position mark end corner".split())
 
 
@@ -601,6 +617,8 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if dim == "far" and before in ("get", "gets", "getting", "made", "make") and _PEOPLE & set(words[:first]):
         return False
+    if dim == "far" and not this and before in ("get", "got", "gets", "reach"):
+        return False
     if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
         return False
     if dim in ("long", "hard", "short", "longer", "shorter") and words[last - 1] != "apart":
@@ -719,6 +737,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         if noun == "side" and _said(sentence, "left", "right", "side", "hand"):
             return False
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
+    if noun in ("section", "sections") and before not in ("press", "rub") and (prefix[-1:] in (["in"], ["for"], ["during"], ["to"], []) or before in ("in", "for", "do", "skip", "repeat")):
+        return False
     if noun == "point" and words[this] == "that" and prefix == ["to"]:
         return False
     if noun in ("level", "rate", "range") and prefix[-1:] == ["at"] and after == ",":
@@ -782,13 +802,20 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if {"i", "mine"} & set(words[:first]) or "for" in words[max(0, first - 1) : first]:
         return False
-    known = {"left", "right", "front", "back", "other", "top", "bottom", "same", "good", "bad", "sore", "weak", "strong", "lead", "rear", noun, noun + "s", words[last - 1]}
+    if words[first] == "that":
+        return words[first + 1] in words[:first]  # "shake this hand, shake that hand"
+    if last < len(words) and words[last] in ("is", "'s"):
+        return True
+    known = {"left", "right", "front", "back", "other", "top", "bottom", "lead", "rear", noun, noun + "s", words[last - 1]}
     if known & set(sentence.earlier) or known & set(words[:first]):
+        return False
+    if any(one in _SORTED and LEXICON.of(other) & _PARTS for one, other in pairwise(sentence.earlier + words[:first])):
         return False
     after = words[last] if last < len(words) else "."
     return words[first - 1] == "let" or after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward", "over", "across", "under", "behind", "through") or after in _LIMB_VERBS
 
 
+_SORTED = frozenset("good bad sore weak strong same working standing free supporting injured affected straight bent".split())
 _LIMB_VERBS = frozenset("leads lead goes go stays stay does do works work moves move drops lifts turns comes takes points presses bends rests".split())
 
 

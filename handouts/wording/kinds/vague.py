@@ -152,6 +152,8 @@ def _amount(words: list[str], place: int) -> Span | None:
         )
     ):
         return None
+    if word in ("way", "ways") and _at(words, start - 1) == "such" and _at(words, start - 2) in ("come", "comes", "came", "gone", "is", "'s"):
+        return None
     if start > 0 and words[start - 1] in ("such", "by"):
         start -= 2 if words[start - 2 : start] == ["ever", "such"] else 1
     if start > 0 and words[start - 1] == "quite":

@@ -292,7 +292,7 @@ UNSPATIAL = words(
     " movement-practice sweat oomph welly grunt effort-wise love care credit grip-strength pep zip fizz life tlc faith luck give wiggle-room"
     " chalk oil talc cream ice tape spirit spirits mood morale price cost fever temperature blood sugars pulse-rate heart risk chance"
     " challenge intensity percentage percent fuel assistance self-discipline discipline stamina balance assist bodyweight radio telly tv heating light lights lighting fan"
-    " lamp lamps dimmer burner flame gas hob stress standards standard iron hopes expectations costs stakes dose doses budget sugar wage wages batteries battery fitness stereo speaker speakers headphones thermostat blind blinds"
+    " lamp lamps dimmer burner flame gas hob stress standards standard iron hopes expectations costs stakes dose doses budget sugar wage wages batteries battery fitness stereo speaker speakers headphones thermostat blind blinds gravity"
 )
 """Nouns (and time words) whose amount is not a distance."""
 
