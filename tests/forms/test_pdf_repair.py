@@ -190,6 +190,14 @@ def test_language_expansion_scope_and_numbering_are_kept(sheet: Sheet) -> None:
         assert [str(kid.S) for kid in table.K] == ["/Caption", "/THead", "/TBody"]
 
 
+def test_a_table_over_five_pages_and_more_is_one_table(sheet: Sheet) -> None:
+    with pikepdf.open(sheet("long table", size=28, paper="Letter", weight="bold", colours="black on yellow")) as pdf:
+        (table,) = [each for each in elements(pdf) if each.S == "/Table"]
+        rows = [row for body in table.K if body.S == "/TBody" for row in body.K]
+        pages = {cell.Pg.objgen for row in rows for cell in row.K if "/Pg" in cell}
+        assert len(rows) == 60 and len(pages) >= 5
+
+
 def test_catalogue_and_metadata(sheet: Sheet) -> None:
     with pikepdf.open(sheet("usual", size=18)) as pdf:
         assert pdf.Root.MarkInfo.Marked is True

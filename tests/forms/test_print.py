@@ -25,7 +25,7 @@ from handouts.forms import Look, paper
 from handouts.forms import print as print_form
 from handouts.handout import Handout, LogSheet
 from tests.forms import trees
-from tests.forms.conftest import print_settings
+from tests.forms.conftest import CLIENTS, print_settings
 from tests.forms.trees import AWKWARD
 
 Sheet = Callable[..., Path]
@@ -321,6 +321,17 @@ def test_pages_are_painted_to_the_edge_in_their_colours(name: str, sheet: Sheet,
     ink, colour = print_form.COLOURS[name]
     assert {ink, colour} <= found
     assert corner == tuple(int(colour[i : i + 2], 16) for i in (1, 3, 5))
+
+
+def test_log_has_one_row_an_exercise_and_asks_about_the_whole(demo: dict[tuple[str, str], Handout]) -> None:
+    for client in CLIENTS:
+        handout = demo[client, "log"]
+        (log,) = [block for block in handout.blocks for block in getattr(block, "blocks", (block,)) if isinstance(block, LogSheet)]
+        form = print_settings(28)
+        bands = paper.bands(log.entries, form, paper.page(handout, form, log=True).width, handout.language)
+        assert [band.entry for band in bands] == list(log.entries)
+        assert [entry.number for entry in log.entries] == [*range(1, len(log.entries)), 0]
+        assert {"time", "effort", "question"} <= {field.name for field in log.entries[-1].fields}
 
 
 def test_log_has_room_for_a_thick_pen(sheet: Sheet) -> None:
