@@ -104,13 +104,13 @@ _PHRASES = Phrases(
         in this|such manner|fashion
         <!, in this way $
         in such a way !that|as
-        this is|'s [ how i|we|you|he|she|they do ]
+        this is|'s [ how i|we|you|he|she|they do ] it|this|that|mine|$
         ^ [ this is|'s how ] $
-        [ this is|'s how ] it|that|you|we|i|to|the|he|she !get|can|will|know|progress
-        here is|'s [ how i|we|he|she do|does|hold ]
+        [ this is|'s how ] i|we|you|he|she|@name do|hold|grip|turn|bend|lift|place|carry|move it|this|them|mine|$|with
+        [ this is|'s how ] it|that goes|looks|should $|look|go
+        here is|'s [ how i|we|he|she do|does|hold ] it|this|that|mine|$|them
         do|does|doing|try|copy|follow [ it|them this way ]
         this way , see
-        [ along these lines ]
     """,
     unlike="""
         <!do|does|did|would|will [ not like that|this ]
@@ -125,7 +125,6 @@ _PHRASES = Phrases(
         [ here is|'s me|mine|hers|@name ] %ing|in|at|with|again|.|,|!|and|for
         [ here is|'s the way i|we|@name|he|she ]
         [ here is|'s my _? _? version|go|take|attempt|effort|one ]
-        [ ta-da|tada|voila|voilà ]
         i|@name|we am|is|are going to? _*3 and [ do it ] slowly|once|for
         i|@name|we am|is|'s|are [ going to? do it|one|this ] !again|with|next|today|tomorrow
         i|we will|shall [ do one|a|two|three ] slow|slowly|first|for|of|so
@@ -134,9 +133,8 @@ _PHRASES = Phrases(
         [ @name|@role am|is|'s|are going to _ along? ] so
         [ i am going to? do it ]
         just|and|you|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial|as|@unit|every|twice|once|daily|at|for|exercise|one|first|again|on|in
-        ^ [ do this ] using|while|and
-        do|doing [ this ] with @poss
-        everybody|everyone|all do|does [ this ] $
+        do|doing [ this ] with @poss _? !eyes @body $|,|.|not
+        everybody|everyone|all do|does [ this ] with @poss
         go|goes like [ this|so ]
     """,
     # whatever is measured against somebody who is seen
@@ -153,21 +151,21 @@ _PHRASES = Phrases(
         [ like|as|than the|that|our _? _? @role in|on|at|next|beside|over|by 's? ]
         [ as @dim|@adverb as the|that|our _? @role ]
         [ ditto what|mine|@name|me ]
-        learn|get|pick|nick|take _? up? [ it|this|that off|from @name ]
-        learn|pick|nick _? up? [ it|this|that off|from the _? @role ]
-        learn|get|pick [ it up? off|from @name|me|the ]
+        learn|nick|steal|copy|crib _? up? [ it|this|that off|from @name ]
+        [ learn|nick|steal|copy|crib|pinch it|this|that off|from the|your|our|a _? @role ]
+        learn|get|pick|take|steal|nick [ it up? off|from me ]
         [ in @name|my|the 's? footsteps|tracks|wake|style|image ]
         [ per|following|after my|@name|the 's|our? example|lead|fashion|instructor|coach ]
         [ as per @name ]
         [ as taught|shown|performed|done|presented|modelled|rehearsed in|by person|the|our|your|@name ]
-        [ once|when|if|after|since shown ]
+        [ once|when|after|since shown ] $|it|this
         [ as|way|how|what you were|are|have|will been|be? shown ]
         [ shown|modelled|modeled|demonstrated to|for|by|at|on you|the|them|us|our|@name ]
         [ mine is|'s the _? reference|model|template|example|pattern|one ]
         my _? @body is|'s [ the one to _ ]
         [ the one to copy|follow|watch|imitate|mirror ]
-        [ hold|keep|put|make|turn|have yours the|just? same|likewise ]
-        [ yours wants|needs|should|ought|must to? be|look|match|do|go|sit ]
+        [ hold|keep|put|make|turn|have yours the|just? same|likewise ] !day|time
+        [ yours wants|needs|should|ought|must to? look|match|do ]
         [ carbon|exact copy|replica ] of me|my|mine|@name|what
         [ clone|cloning {who} ]
         [ clone|cloning @name 's ]
@@ -176,17 +174,13 @@ _PHRASES = Phrases(
         [ thus ] $|,|.|;
         @handle|@orient|@body|spread _*2 [ just? thus ] $
         [ in such|this|that a? fashion|manner|way ] ,
-        [ voilà|voila|presto|ta-dah|tadaa|shazam|ecco ]
-        [ hey presto ]
-        [ exhibit a|b|c|one ]
-        [ case in point ] ,|:
+        [ voilà|voila|presto|ecco ] , a|an|the
         [ here is|'s one i ]
-        here is|'s [ a good|bad|proper|wrong|right|better one ]
-        [ this|that is|'s the one|thing|way i mean ]
-        [ what i|@name am|have|'s|is got? going|up|doing on|to? ]
+        here is|'s [ a good|bad|proper|wrong|right|better one ] $|,|.
+        [ this is|'s the one|thing|way i mean ]
+        [ what i|@name am|'s|is doing|up to? ] !for|about|at|next|tomorrow|later|all|today|tonight|this
         [ sneak|quick|live|free preview|showing|demo|demonstration|display ]
         i will [ give you a _? preview|showing|demonstration|display|demo|taste ]
-        [ @name|@role will take|walk|run you|us|everyone through ]
         @name|@role will|is|'s going? to? [ go through the motions ]
         [ mime|miming it|this|the ]
         [ all|your? eyes this|my way ]
@@ -195,20 +189,22 @@ _PHRASES = Phrases(
         [ eyes up|over|this|down|front here|way ]
         [ witness ] how|the|my|@name|this
         [ spot|tell|see|notice what i|my|she|he|@name ]
-        [ could|can|did|do you all? see|spot|tell|notice|catch the|any difference|change ] in|between
+        [ could|can|did|do you all? see|spot|catch the|any difference|change ] in|between
         [ catch|see|spot|clock that ] ?
         you would|will|might|may have [ seen|noticed|spotted ] my|me|her|him|@name
         [ after|during|following the _? showing|demo|demonstration|display ]
         [ turn|pay|keep|give|lend|cast|run|throw|direct|fix your|an|half|some|close? attention|eye|eyes|gaze|glance|look|tabs on|over|along|to|at|across my|me|mine|@name|what ]
         [ keep tabs on my|me|@name ]
         [ give my|mine|@name _*2 a look|glance|once-over ]
-        [ spend|take a minute|moment|verse|chorus|while _? studying|watching ]
+        [ spend|take a minute|moment|verse|chorus|while _? studying|watching ] me|my|@name|her|him|how|.
         [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
     signals="""
         [ @name|@role and i will|shall|are do|run|take|show|give|go|perform|try|walk _? ]
-        [ @name|@role will|is|'s going? to? do|run|perform|try|take it|one|this|that|two|three ] !home|away|out
-        [ @name|@role will|is|'s going? to? take|run|walk|talk you|us|them through ]
+        [ @name|@role will|is|'s going? to? do|run|perform|try|take it|one|this|that|two|three ] $|first|for|now|so|slowly|slow|once|with|and|while
+        [ @name|@role will|is|'s going? to? run|walk|go through it|this|that|them ] first|once|slowly|so|for
+        [ @name|@role will|is|'s going? to? walk|run|go through _*4 in|without silence|saying|speaking|talking|words ]
+        [ @name|@role will|is|'s going? to? take|run|walk|talk you|us|them through ] it|this|them|that|$
         @name , [ give|do|try us? one ] !again|on|with|more
         i will|am going? to? [ do|run|perform|go it|one|this|two|three|through ] once|first|slowly|slow|for|now|without|so|again
         [ you have just|already|all? seen|watched ] !a|the|your|any|enough|no|better|worse|nothing|it|them|him|her|our|my
@@ -218,37 +214,48 @@ _PHRASES = Phrases(
         see|spot|catch|notice|hear [ the difference ] ?
         [ see|spot|catch the difference ] ?
         [ have|did|do you noticed|notice how|that ] i|my|@name|he|she|the
-        [ have|did|do|had you noticed|notice|spotted|seen|clocked ] my|@name|how|what|where
+        [ have|did|do|had you noticed|notice|spotted|seen|clocked how|what|where? ] my|@name|i|he|she|mine|his|her
         if|when|once|while you [ look|looked|watch|watched|glance|listen at? @name|me|my|him|her ]
         [ looking|watching at? @name|him|her ] ,|you
         [ show|shows us|him|her|them|everyone ] ?
         someone|somebody|anyone|volunteer|who|@name to|can|could|will|would|please*2 [ demonstrate|show|model ] ?|.|,|for|it|this|us
-        let|have|ask|get us|'s*2 have? [ @name do|show|demonstrate|go|try|lead _? ]
+        let|have|ask|get us|'s*2 have? [ @name do|show|demonstrate|go|try|lead _? ] <!first !through
+        let|have|ask|get us|'s*2 have? [ @name go|try first ] !through|in|by|past
+        ask|get @name to [ do one|it|this|a|some ] for|first|so|few|couple
+        the [ sort|kind of @body @name|i|he|she 's|have|has|is ] got|like|here
+        kind|sort|bit of [ this ] $|,|.
+        , [ ta-da|tada|voila|voilà ] .|$
+        ^ [ like the _ 's ] $|,|.
+        ^ [ this is|'s the right|wrong|proper|correct way ] $|.
+        ^ [ spot how ] the|my|they|he|she|his|her|@name
+        [ what i am doing is ] .|—
         let me|him|her|us|@name [ do one|it|this|a|another ] for|so|first|slowly|once|now
-        i will|am just|going|to*3 [ walk|run|go|talk through it|this|that|the ] once|first|slowly|again|arms|legs|steps|feet
+        i will|am just|going|to*3 [ walk|run through it|this|that ] once|first|slowly|again|now
+        i will|am just|going|to*3 [ walk|run through the ] arms|legs|steps|feet|move|moves|movement
         [ be|go|move more|as? like @name|me|him|her|mine ]
         [ more|less|just|exactly|bit|nearly|almost|quite|much like @name|me ]
         not|nearly|exactly|almost|quite|more|less|something|round|up|over|down|through|out [ like that|these|this ] with|,|.|;|$|and
         hold|holds|held|put|place|keep _*3 [ like these|those ]
         hold|do|keep|put|make|as it|them [ as in this|these ]
         hand|foot|arm|leg|hip|knee|elbow|shoulder|heel|everyone|body|back|neck [ does|goes this|that ] !when|after|if|on|every
-        [ does|do this ] when|if|,|.
+        shoulder|knee|elbow|hip|back|foot|hand|head|bum|chin [ does|do this ] when|if|,|.
         ^ [ this ] with _*3 and
-        pretend|imagine|say [ this|that _ is ]
+        pretend|imagine|say [ this _ is ]
+        pretend|imagine|say [ that @kit is ]
         ^ [ this stick|fist|hand|pen|ball|glove|block|finger|sock|sponge|book|spoon is|'s ] your|the|a
-        [ here is|'s your|the pelvis|ribs|spine|hip|knee|heel ]
+        [ here is|'s your|the pelvis|ribs|spine|hip|knee|heel ] $|,|.|and
         [ my|this hand|arm|fist|finger|stick is|'s your|the ] cue|signal|pelvis|foot|spine|clock|hip|knee|guide
         [ as|like the _? opposite|other|lady|man|chap|woman|fella|lot ] opposite|in|next|over|beside
         [ follow the crowd|herd|flow|leader|front|others|rest|people|person ]
-        look|watch for [ my hand|arm|signal|nod|thumb ]
         [ stop|go|start|move|change|turn when|as i stop|go|start|move|change|turn|nod ]
         @name [ has it|got it ] !all
         [ @name 's version|way|technique|form|one ] is
         [ @name 's is ] spot|perfect|lovely|right|good|the|what
         half|one _ [ behind|after|ahead of? me ]
         [ impression|impersonation|imitation|rendition of me|mine|@name ]
-        this|that is|'s [ what i am after|doing|showing ]
-        this|that is|'s [ what i want|mean ] $|,
+        this is|'s [ what i am after|doing|showing ] $|,|.
+        that is|'s [ what i am showing ]
+        this is|'s [ what i want|mean ] $|,
         [ first me , then you ]
         [ me first , then you ]
         [ me , then you ]
@@ -258,19 +265,19 @@ _PHRASES = Phrases(
         [ like @name ] in|at|on|over
         [ like hers|his|theirs ] do|does|is|are|did
         [ when|as i _ mine ]
-        ^ [ look at this|that ] !way|page|week|month
-        [ here is|'s the|a _? wrong|right|good|bad|proper|correct one|way ]
+        ^ [ look at this|that ] $
+        [ here is|'s the|a _? wrong|right|good|bad|proper|correct one|way ] !to|for
         , [ this is right|wrong|better|good ]
         [ this is wrong|bad ] ,|.
         not [ this ] , it
-        it is|'s [ this ] $
-        people|folk|folks|everyone|many|some|lot do|does [ this ] $|with|,
+        not _*4 , it is|'s [ this ] $
+        people|folk|folks|everyone|many|some|lot do|does [ this ] with @poss
         do|does|make|makes|making [ this _? thing|movement|motion|action|wiggle|flick|twist ]
         [ the one @name is|'s %ing ]
         [ same as|on on me ]
         [ with me doing ]
         [ now you see ] the
-        ^ [ watch two|three|someone|somebody|anyone|people ] !minutes|hours
+        ^ [ watch someone|somebody|anyone|people ] do|who|go|first|good|%ing
         [ watch for the ] _*2 my|i
         together , [ you and me ]
         [ i bend|lift|drop|turn|move|go|step|stop|sit|stand|reach|lean|twist|jump|squat , you ]
@@ -280,6 +287,8 @@ _PHRASES = Phrases(
         [ in the manner|way|style|fashion demonstrated|shown|modelled|illustrated ]
         [ easier|quicker|better|simpler|rather to? show|shown|demonstrate|demonstrated ]
         [ i will do|show it ] &.|,|; <it
+        [ i will go first ] .
+        [ i will do|try|start|run|show _? one|first|it first ]
         [ feast your _ on ]
         [ rubberneck|rubbernecking ]
         [ take|pick your lead|cue|timing|time|start from the|my front|leader|hands|arms|feet ]
@@ -298,20 +307,21 @@ _PHRASES = Phrases(
         @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
         exactly|just|precisely [ as {subject} {deed} ] it|them|one|$|,|.
         as {subject} {deed} it|them $
-        i|we will|am|'m just|now|going|to*3 [ run|go|walk|take|mark|step|dance|swim|row it|this|that|them|everything through ]
+        i|we will|am|'m just|now|going|to*3 [ run|walk|mark|step|dance|swim|row it|this|that|them|everything through ]
         i will|am|'m just|now|going|to*3 [ do the|a|one|my first|couple|few|slow|quick|practice|demo|rep|round|set|side one|ones|rep|reps|first? ] !together|with|for|at|on|in|tomorrow|today
         [ let me _? take|walk|run you|us|everybody|everyone|them through ] it|this|that|the|one|what|how
         i will [ take|walk|run you|us|everybody|everyone|them through ] it|this|that|one
         ^ [ mark|try|walk|run|take|rehearse|practise|practice|dance|step|swim|row|do|go it|this|that|them|one|through through|again|out|once|slowly|now*2 with|alongside|behind|after me|us|@name ]
         ^ [ tail|trail|ghost|shadow|track|stalk|ape|clone|mimic|mirror|match me|him|her|@name ] !to|in|back|home|on
-        ^ [ ghost|shadow|track|tail|trace|echo|clone|nick|pinch|steal|borrow|lift my|his|her|our ] !@heard|weight|keys
+        ^ [ ghost|shadow|track|tail|trace|echo|clone|nick|pinch|steal|borrow my|his|her|our ] _? @body|rhythm|shape|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line|tempo|swing|technique|form|style|position|route
+        ^ [ nick|pinch|steal|borrow|copy hers|his|mine|theirs ]
         can|could|may|should|will|to|just|then [ tail|trail|ghost|shadow|ape|clone|mimic|mirror me|him|her|@name ] !to|in|back|home|for
         ^ [ ghost|shadow|track|tail|trace|echo|clone @name|@role 's ]
         ^ [ stick|stay|keep|move|go|travel|flow with|behind|beside me ] on|for|through|over|now|:|here
         ^ [ with|after|behind me now|first|again|please*2 ] :|.|,|!|$
         [ photograph|memorise|memorize|memorise|freeze|burn|store|save|print|fix|file|lock _*4 in|into|to|on|away your|the mind|head|memory|brain|mind's ]
         [ take|make|grab|get a _? mental|mind's photo|picture|photograph|snapshot|snap|image|note ] of
-        [ take|make|grab|get a _? photo|picture|snapshot|snap|note ] of how|what|where
+        [ take|make|grab|get a _? photo|picture|snapshot|snap|note ] of how|what|where my|i|@name|he|she|his|her
         if|anyone|anybody|whoever|when _*5 , [ look|glance|turn|refer to|towards|toward @name|me ]
         [ synchronise|synchronize|synchronised|synchronized|sync|synced|synch up? with|to {who} ]
         [ sync|synch|synchronise|synchronize up? with|to the person|people|one|ones|man|woman|pair|others ]
@@ -339,7 +349,8 @@ _PHRASES = Phrases(
         @body|@handle|@orient [ like hers|his|mine|ours|theirs ] $|,|.|and|with
         <@handle|@orient|@body|arms|it|them [ like that ] , not|no|and
         ^ _ [ like that ] , not|no
-        @name , [ could|would|will|can you? please? demonstrate|demo|show|model|do ] !@poss
+        @name , [ could|would|will|can you? please? demonstrate|demo|show|model ] !@poss
+        @name , [ could|would|will|can you? please? do one|it|that|this ]
         @name|@role , [ demonstrate|demo|model|give us a ] !hand|call|ring
         [ hold|lift|show|put|turn yours|it|that|them|one up|out|round so that? we|they|people|everyone|everybody|folk|others can see ]
         [ follow|copy|repeat|match|mirror|echo|mimic|shadow what|where|whatever|everything|how {subject} ]
@@ -382,12 +393,13 @@ _PHRASES = Phrases(
         ^ [ me first ] $|,|.|then
         ^ [ my|mine turn ,? and|then*2 your|yours turn ]
         ^ [ what|which|where|how _? did|do|does|is|are|'s|was|were my|mine ] _? @body|feet
-        ^ [ did|does|is|are|was|were my @body ] _*6 ?
+        ^ [ did|does|is|are|was|were my @body !cold|warm|too|ok|dirty ] _*6 ?
         tell|ask me [ what|where|which|how _? my ] _? @body
         [ what|anything changed|different ] between
         ^ [ look|watch|observe and learn|copy|repeat|follow|do|try ]
         sit|stand|stop|stay|wait|pause|rest|gather|come|hush|kneel|lie|hang|back _*3 [ and|to watch|observe ] $|first|me|this|how|while|closely|for
-        come|gather|closer|over|round|here and|to [ have|take|get a _? look|gander|nosey|peek|squint|peep ]
+        come|gather|closer|over|round|here and|to [ have|take|get a _? look|gander|nosey|peek|squint|peep ] $|,|.
+        come|gather|closer|over|round|here and|to [ have|take|get a _? look|gander|nosey|peek|squint|peep ] at me|my|@name|this|his|her|how|what
         if|when|until|unless you can|could not [ see me|us|him|her|@name ]
         you [ noticed|spotted|clocked ] how|where|me|my|that|what !yourself
     """,
@@ -423,30 +435,30 @@ _PHRASES = Phrases(
         [ follow|copy|join|watch the|your flock|herd|pack|gang|sheep|masses ]
         [ crib|cheat|cog|copy|learn|nick _? off|from your|the|her|his|me|@name|a ] !notes|list
         you|and|then|now|, [ follow|follows suit ]
-        give|do it? [ the full @name ]
         yourself|yours|arms|legs|hands|feet [ like @name ]
-        @name [ has it ] $
-        @name 's|has [ got the shape|idea|hang|line|knack|look|right ]
+        @name 's|has [ got the shape|idea|hang|line|knack|look|right ] $
         [ example|version from|by @name|me|the ]
         [ {showing} from|by me|@name|us|the|your|our ]
         [ give|giving|gives|do|doing you|us|them|everyone|everybody a|another _? {showing} ] !session|day|class|week
-        [ let|lets me|him|her|us|@name go|try|start|have|take _? first ]
+        [ let me go|try|start|have|take _? first ] !through
+        let me|@name [ do a|one|two|some few|or|of|first|for ]
         [ let me walk|dance|step|swim|swing|run|row|skate it|this|that ] !for|past|by
         [ allow|permit me to demonstrate|show ]
         ^ [ my|mine go|turn first ]
         i|@name will|am|'m [ do|try|go|run|doing|trying it|this|one|mine _? first ]
         [ this|that|here is|'s me %ing ] !honest
-        ^ [ see|spot|catch|clock|notice|note that|this|the _? {seen_move} ]
-        did|do|can|could you|anyone|anybody|everyone|everybody|we [ see|spot|catch|clock|notice the|that|a|any _? {seen_move} ]
+        ^ [ see|spot|clock that|this|the _? {seen_move} ]
+        ^ [ catch that|this|the flick|dip|wobble|twist|tuck|switch|hitch|snap|kick ]
+        did|do|can|could you|anyone|anybody|everyone|everybody|we [ see|spot|catch|clock the|that|a|any _? {seen_move} ] !that
         who|anyone|anybody|everyone|everybody [ saw|spotted|spot|noticed|notice|caught|catch|clocked|see ] it|that|what|how|where !the|they|you
-        who|anyone|anybody can|could [ see|spot|tell the|what|where|how ]
+        who can|could [ see|spot what|where|how ]
         [ what i did|do _? wrong|different|differently ]
         so that? you|everyone|they|we|all can|could|may [ copy|follow|imitate|mirror ] !the|up|on|your
         i|@name will|am|'m|is|'s [ mirror|mirroring you|him|her|them|everyone ]
         wait|look|watch|go|start|on|at for? [ my nod|wave|thumbs|gesture ]
         wait|look|watch for [ my hand|hands|arm|arms|finger|fingers ]
-        [ thumbs up|down from me|us|@name ]
-        i will [ point|nod|wave|gesture at|to|when|if|towards|toward ] !goodbye
+        i will [ point|nod|wave|gesture when|if ] !goodbye
+        i will [ nod|point|gesture at you|her|him|@name ]
         [ count my fingers ]
         [ fingers i|@name hold|show|put|have|raise|am ]
         the [ height|depth|width|speed|angle|spot|place|point|level|distance|side|way i|he|she|@name {deed} it|mine|them ]
@@ -470,7 +482,7 @@ _PHRASES = Phrases(
     example="""
         [ as|how|where|like {subject} {deed} mine|his|hers|theirs ]
         [ @name|@role style|fashion|fashioned ] $
-        [ @name|@role 's is ] the|what|where|how
+        [ @name|@role 's is ] what|where|how
         [ follow|copy|match|mirror|shadow|watch|study the senior|black|brown|higher|advanced|older belts|grades|ranks|ones ]
         {look} the|that|those _? @role
         [ the same _ i|he|she|we|@name {deed} ] !had|last
@@ -478,21 +490,21 @@ _PHRASES = Phrases(
         [ the way|how mine|hers|theirs go|goes|sit|sits|hang|hangs|point|points|turn|turns|lie|lies|are|rest|rests|fall|falls|curl|bend|bends|cross|move|moves|sweep|roll ]
         [ take|make a? note of {part} ]
         [ take|make a? note of how|what|where|that i|my|he|she|his|her|@name ]
-        [ let them|everyone|everybody|us|people|others see|watch ] $|how|this|it|that
+        [ let them|everyone|everybody|us|people|others see|watch ] $|how|this
         let 's all? [ see|watch @name ] !on|at|tomorrow|next
         ^ [ do|pull a|an @name ] $
         [ @name|@role sets|set|gives|provides the|us|a good? example|standard ]
-        it is|'s [ this motion|movement|action|shape|gesture|rhythm|twist|swing|thing ] $|here|with|that
+        it is|'s [ this motion|movement|action|shape|gesture|rhythm|twist|swing ] $|here|with
         ^ [ this|that there|here? is|'s the movement|motion|action|shape|rhythm ] $
         [ something|somewhat like so ]
         there you go , [ like that ]
         it|them|one|everyone|that [ like @name ] $
-        [ @name goes|go|is|'s first|up ] $
         use|take|have|treat my|his|her|their _? [ _ as a|your|the guide|model|template|reference|mirror|example ]
         use|take|have|treat @name 's _? [ _ as a|your|the guide|model|template|reference|mirror|example ]
-        wrong|right|mistake|error|fault|way|trick|version|technique|movement|motion|action|move|want|like|mean|need is|'s [ this ] $
-        people|folk|you|avoid|stop|without|end|ends|keep|keeps|start|starts doing [ this ] $|with|when|at
-        instead of [ this ] $
+        wrong|mistake|error|fault|version|technique|movement|motion|action|move is|'s [ this ] $
+        people|folk|without doing [ this ] $|with|when|at
+        see|saw _*3 doing [ this ] $|with
+        like that|so instead of [ this ] $
         and|then [ this ] , and|then|hold|back
         ^ [ my _ is|are your _ ] $
     """,
@@ -515,8 +527,9 @@ _PHRASES = Phrases(
     """,
     perceived="""
         you|you'all [ can|could|will|should|might all|clearly|often|already? see|notice ] how|i|my|where|me !much|far|well|it|you|your|good|quickly|long
-        you can|will all|clearly? [ see|notice the ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|twist|position
-        you [ see|notice how|where|i|my|me ]
+        you can all|clearly? [ see the ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|twist|position
+        you [ see|notice how|where ] my|i|@name|he|she|mine|his|her|the
+        <!if|when you [ see|notice i|my|me ] !at|on|in|again|soon|before|after
         you can|could|will [ see from ] my|me|his|her|@name|the
         i|my _*4 , [ see ] ,
         need|want|have|like|get to [ see it|this|one ] before|first|done|to
@@ -527,9 +540,10 @@ _PHRASES = Phrases(
         can|could|did|do everyone|everybody|anyone|you|they all|guys|lot*2 [ see|spot|catch ] me|my|him|her|@name|how|what|where|that|it|this|$
         ^ [ note|notice|see|spot the|this|that _*3 ] of? &my|his|her
         ^ [ note|notice how|where ] i|my|the|he|she|they|@name|it|her|his
-        ^ [ notice the ] bend|way|angle|arch|line|shape|curve|tilt|twist|turn|position|gap
+        ^ [ notice the ] bend|way|angle|arch|line|shape|curve|tilt|twist|turn|position|gap in|of|at my|@name|her|his
         ^ [ note|notice the _ of my ]
-        look|watch|see [ what happens ]
+        look|watch|see [ what happens ] when|if i|my|@name|she|he
+        look|watch|see [ what happens ] to|with|at my|@name|her|his|the
         ^ [ look how|what ]
         ^ [ look ] at? how|what
         ^ [ see|watch it|this first|again|done|once ]
@@ -537,30 +551,32 @@ _PHRASES = Phrases(
         [ so you|they see it|this|how|me|what|my ]
         [ for you|everyone|all to see|watch ]
         [ while|and|as|when you|everyone watch|watches|look ] $
-        [ sit|stand|stay|hang back|out|by and watch ]
+        [ sit|stand|stay|hang back|out|by and watch ] $|me|first|this|how|@name|us|her|him|one|the &@role|first
         [ check this|that|it|him|her|me|these out ]
-        [ focus|concentrate|zone|lock|home in? on me|my|@name|what ] !breath|breathing|voice|words|count
+        [ focus|concentrate|zone|lock|home in? on me|my|@name ] !breath|breathing|voice|words|count|and|weight
         [ focus|concentrate on what i|@name|she|he ]
         all? [ eyes front|forward ] on|at|to me|coach|@name
-        [ here is|'s what|how it|i|we|mine|she|he looks|look|do|mean|does|goes|'s|want|should ] like? !today|next
+        [ here is|'s what|how it|that|this|a _? _? looks|look|should ] like? !today|next|on|in
+        [ here is|'s what|how i|we|mine|she|he do|does|mean|want ] like? !today|next|by|you|for|with|about|when|to|on
+        [ here is|'s how it|that goes|'s ] !today|next|for|with
         [ show everyone|everybody|the|us|them ] ,|.|!|how|group|class|what|your
         @name|@role|i|we am|is|'s|are|will going? to? [ demonstrate|model|mime|show ]
         [ the|that|this|same thing|one|stretch|turn|move|exercise|step|drill|pose|bit|part|hold|set|rep that? i|@name|she|he just? did|do|does|showed|demonstrated ] !last|on|for|when|yesterday
         i|@name|she|he [ just did ] !that|a|my
-        [ what|everything|anything|whatever|all i|@name|she|he have|is|'s|am just? done|doing ] !my|to|for
+        [ what|everything|anything|whatever|all i|@name|she|he have|is|'s|am just? done|doing ] !my|to|for|about|at|all
         [ what|everything|anything|whatever i|@name do|does|did ] ,|.|$|now|on|with|is|you
         [ same thing|move|one i did ]
         [ do|move|step|dance|go|lift|squat|lower|turn|reach|bend|march|sway|try|perform it|them|this|the|a|right? along? with me ] 
-        ^ [ join me ] !for|on|at|in|next|after
-        [ stay|keep with me ] ,
+        ^ [ join me ] $|,|.
         [ when|as|whenever|if i|@name _ up|down|back*2 , you|your ]
-        [ when|as my _ _ up|down|back|forward*2 , your|yours|you ]
+        [ when|as my @body _ up|down|back|forward*2 , your|yours|you ]
         my @body @do|goes|go|moves|lifts _*2 , [ your|yours @body? ]
         [ when|as|whenever i @handle|@orient ] ,? you|your
         [ act|be|move as|like my|our|a? shadow|mirror|twin|reflection ]
         ^ [ trace|track|echo|shadow|match|follow|copy my ] !@heard
-        <!not [ reproduce|replicate|imitate|mimic|copy that|this|it|those|these ] !memo|email|page|list
-        [ by|from|through watching ]
+        <!not [ reproduce|replicate|imitate|mimic|copy that|this|it|those|these ] on|with|in|at|exactly|as
+        <!not [ reproduce|replicate|imitate|mimic that|this|it|those|these ] $|,|.
+        [ by|from|through watching ] $|,|.|me|@name|him|her|others|the &@role|others
         [ should|must|to|needs|want|will look like this|that|mine|hers|his|@name|me ]
         [ should|must|to|needs look like ] _*3 like mine|hers|his
         [ the way|how|where|like|as mine|his|hers|theirs is|are|does|do|goes|has %ed|%ing|curled|bent|set|held ]
@@ -576,8 +592,10 @@ _PHRASES = Phrases(
         then|and|, you go [ like that|this|so ]
         hold|grip|do|try|keep|lift|carry|bend|grab|wear|tie|wrap|use|move|swing|turn|place|put _*3 [ this|my way ] $|and|instead|,|.
         ^ [ do|not this ] $|,|.
-        is|are|'s|am doing [ this ] with|$|.|,|when
-        [ get|see|catch the picture|idea|gist|drift ] ?|from
+        is|are|'s|am doing [ this ] with @poss _? @body $|,|.|?|and
+        he|she|@name is|'s doing [ this ] $|,|.
+        not [ this ] $
+        [ get|see the picture|idea ] ?
     """,
     watch="""
         {look} {who}
@@ -601,7 +619,7 @@ _PHRASES = Phrases(
         ^ [ watch ] $
         [ see it ] with|done|in|on
         [ watch|see ] it|this done|happen
-        ^ [ see ] that|this|it|there|here $
+        ^ [ see ] that|this|it $
         ^ see|notice {theirs}
         [ see|seen|saw hers|mine|his|theirs ]
         ^ see|notice mine $
@@ -640,10 +658,11 @@ _PHRASES = Phrases(
         so|let you|everyone [ get|gets the picture|idea ] <!never
     """,
     copy="""
-        [ go|goes|going by my|mine|his|her|@name ] !@name
+        [ go|goes|going by mine|@name ] !@name
+        [ go|goes|going by my|his|her ] @body
         [ take|taking|borrow|steal|get|pick your|a|the|up? cue|lead|leaf|tip|idea|rhythm|pattern|shape|example off|from|out? of? {who} ]
         [ go|goes and? watch|study _ ]
-        <!to|i [ do mine|hers|his ] !@body|before|after|on|at|in|every|first
+        <!to|i|will|shall|may|can [ do mine|hers|his ] !@body|before|after|on|at|in|every|first|later|now
         [ take|taking your cue|lead|rhythm|shape|pattern from {whose} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your on|after {who} ]
         [ base|model|pattern|mould|mold|style|build yours|yourself|it|your _? on|after {whose} ]
@@ -653,13 +672,13 @@ _PHRASES = Phrases(
         my|our _*3 do|does|goes|go|move|moves , [ yours|your @body? does|do|goes|go|too ]
         [ do|does|go|goes likewise ]
         just|and|now|then|everyone|you [ follow along ]
-        [ join in|me ] with|on|when
         [ mirror|copy|echo|follow|match|shadow|repeat|replicate|imitate|mimic every|each|all|both ] _*4 @name|@role|i|me|make|makes|do|does
         !@poss [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|mime|impersonate|replicate|reproduce|duplicate {who} ]
         [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|replicate|reproduce|duplicate|match|matching {whose} ]
-        [ copy|mimic|imitate|mirror|ape|emulate|shadow|parrot|replicate|reproduce|duplicate|match|repeat|echo what|whatever|exactly|how|everything|every|each|all ]
+        [ copy|mimic|imitate|mirror|ape|emulate|shadow|parrot|replicate|reproduce|duplicate|match what|whatever|exactly|how|everything|every|each|all ]
+        [ repeat|echo what|whatever|exactly|how|everything|all that? i|she|he|we|@name ]
         ^|will|to|can|you|just|then [ mimic|imitate|ape|emulate|replicate|reproduce ] !the|a sound|noise
-        you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it
+        then|and|now you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it|anything
         ^ [ copy|mirror|shadow|imitate|mimic|repeat after me ]
         [ follow|following me|us|along|mine|him|her|@name|therapist|physio|clinician|demonstrator ] !@body|to|@heard|home|'s|on|up
         [ follow|following therapist|physio|clinician|demonstrator|instructor 's _ ] !@heard
@@ -676,9 +695,8 @@ _PHRASES = Phrases(
         copied|imitated|mirrored|modelled|modeled [ from|by|on ] the|our|your|@name|me
         [ copied|imitated|mirrored|reproduced from|off ] 
         follow-my-leader|follow-the-leader|copycat
-        [ simon says ]
-        learn|pick|get [ by watching ]
-        [ keep|stay in? time|step|up|sync|unison with me|@name ]
+        learn|pick|get [ by watching ] !your|the|a|how
+        [ keep|stay in? time|step|up|sync|unison with me|@name ] !on|out|aloud
     """,
     compare="""
         [ the|exactly|just same? way|how|manner {doing} ]
@@ -717,8 +735,10 @@ _PHRASES = Phrases(
         [ like|as @name 's ]
         [ the way|as|like the|our|your|that @role 's|is|does|has|did ] 
         [ how i|we|he|she|@name have|has|am|is|'s|do|does|did|hold|holds|got ]
-        [ the _? one i|we|he|she|@name did|do|showed|made|was ]
-        [ the|this|that|same|a _? _ i am %ing ]
+        [ the _? one i|he|she|@name did|do|showed|made|was ]
+        [ the _? one we just did|showed ]
+        [ the|this|that|same|a _? _ i am doing|holding|making|using|showing|taking|demonstrating|moving|tracing|drawing|keeping|standing|pressing|lifting|pulling|pushing|tapping|bending|turning ]
+        [ the|this|that|same|a _? _ i am @orient ] <%ing
         [ the|this|that _? @spatial|shape|line|stance|pose|tempo|rhythm|grip|arc i am|have|use|take|make ] !said|told|just|been
         [ the|this|that shape|position|pose i am in ]
         [ the _? _ i have got? on|in show ]
@@ -729,8 +749,9 @@ _PHRASES = Phrases(
         [ move|go|lift|step when|as i move|go|lift|step ]
         [ spy on @det @role ]
         here it is|'s [ in slow motion ]
-        [ take|have a good|proper|close|careful look ]
-        [ borrow|steal|pinch|nick my|@name|his|her 's? _ ]
+        [ take|have a good|proper|close|careful look ] $|,|.
+        [ take|have a good|proper|close|careful look ] at me|my|@name|this|his|her|how
+        [ borrow|steal|pinch|nick my|@name|his|her 's? _ ] <@body|rhythm|shape|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line|tempo|swing|technique|form|style|position|arms|legs
         [ treat|use|take|have me|@name|him|her|them|mine|hers|his as|for your|the|a? mirror|model|template|guide|example|reference|pattern ]
         <!far|long|soon|well|many [ as _ as @name ]
         [ demonstrating|showing ] from|with|on|to
@@ -743,6 +764,7 @@ _PHRASES = Phrases(
         [ show|shows|showing|shown you|them|everyone|us|people|him|her how|what|where|the|one|again|this|now|it|a|my ] 
         [ show|shows|showed|shown|showing you ] $
         @name|@role , _? [ show us|them|everyone|everybody ]
+        @name|@role , _? [ show the lads|boys|girls|class|group|rest|others|team|kids|new ]
         [ as|like|the|that|which i|we|he|she|@name|@role just|already|have? showed|shown|showing|demonstrated|demonstrate|demonstrates|demoed|modelled|modeled|show|shows ]
         [ i|we|he|she|@name just|already|have|had? showed|shown|demonstrated|demoed|modelled|modeled ] !the|him|them|a|an|her|my|great|up|no|his
         [ i|we|he|she|@name am|is|'s|was|were|are showing|demonstrating|modelling|modeling|demoing ]
@@ -774,7 +796,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for first, last, note in _PHRASES.find(sentence):
         if _harmless(sentence, first, last, note):
             continue
-        if words[first] == "see" and last == first + 1 and words[last : last + 1] == ["?"] and first == 0 and not _SHOWING & set(sentence.earlier):
+        if words[first] == "see" and last == first + 1 and words[last : last + 1] == ["?"] and (first == 0 or words[:first] == ["you"]) and not _SHOWING & set(sentence.earlier):
             continue
         if "show" in words[first:last] and words[last : last + 2] == ["you", "where"] and not any(
             bits & _BODY for bits in sentence.classes[last:]
@@ -846,7 +868,101 @@ def _of_another_time(sentence: Sentence, first: int, last: int) -> bool:
     """Whether what is announced is for another day, or for the ear: "I'll take you through it by phone"."""
     words = sentence.words
     around = words[max(0, first - 4) : last]
-    return bool(_PLANS & set(words[first:last])) and bool({"me", "i", "we"} & set(around)) and bool(_ANOTHER_TIME & set(words[last : last + 8]))
+    return bool(_PLANS & set(words[first:last])) and bool({"me", "i", "we"} & set(around)) and bool(_ANOTHER_TIME & set(_rest(words, last, 8)))
+
+
+def _rest(words: list[str], last: int, most: int = 40) -> list[str]:
+    """The words after the marked ones, up to the next pause."""
+    after = words[last : last + most]
+    return after[: next((place for place, word in enumerate(after) if word in PAUSES), len(after))]
+
+
+_SPEAKER = frozenset("i we he she they you".split())
+_BETWEEN = frozenset("am is are 's was were have has had will would can could do does did just always also never really still only already be been like".split())
+_MIND = frozenset(
+    "say says said saying tell tells told telling ask asks asked asking think thinks thought thinking mean means meant want wants wanted suggest suggests suggested"
+    " advise advises advised recommend recommends recommended prescribe prescribes prescribed explain explains explained explaining describe describes described"
+    " write wrote written feel feels felt hope believe know knows decide decides promised charge charges see talk talks reckon reckons need needs prefer prefers"
+    " love loves hear heard hearing grading getting looking asked paying selling hoping worried mentioned preach wish call calls remember".split()
+)
+
+
+def _of_speech_or_thought(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether somebody says or thinks it, and nobody does it: "do what she told you", "you see what I'm saying"."""
+    words = sentence.words
+    for place in range(first, min(last + 1, len(words) - 1)):
+        if words[place] in _SPEAKER or (sentence.classes[place] & _PERSON and place >= last - 1):
+            verb = place + 1
+            while verb < len(words) and words[verb] in _BETWEEN:
+                verb += 1
+            if verb >= last and verb < len(words) and words[verb] in _MIND:
+                return words[verb] not in ("mean", "want", "like", "see", "need") or words[verb + 1 : verb + 2] not in ([], ["."], [","], ["it"])
+    return False
+
+
+_LONG_AGO = frozenset(
+    "yesterday ago college school uni university always usually years year decades career twenties thirties youth childhood army navy lockdown finland sweden japan"
+    " america australia lad girl kid winter summer".split()
+)
+
+
+def _of_another_day(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether a likeness is to what was done at another time or place: "as we always do", "what I did in college"."""
+    words = sentence.words
+    inside = set(words[first:last])
+    if words[max(0, first - 1) : first] == ["not"] and "did" in inside and "last" in words[last : last + 2]:
+        return True
+    return not _SHOWN & inside and bool(_SPEAKER & inside) and bool(_LONG_AGO & {*words[first : last + 1], *_rest(words, last, 5)})
+
+
+_SHOWN = frozenset("shown showed show demonstrated demoed demonstrating demonstrates modelled modeled demo demos seen saw watched".split())
+_DOING = frozenset("doing it this that these those them mine ours so here now there with".split())
+_TO_SHOW = frozenset(
+    "how what this that these one ones it again now first once twice slowly slow quickly exactly another two three a an in on from with by before so if up really quickly properly then and"
+    " difference next second third last whole right wrong correct proper other others exercise action drill version technique routine sequence steps form my our best basic"
+    " squat lunge plank press push-up pushup press-up deadlift row bridge hinge swing turn step roll jump kick stretch twist stance grip pose hold balance landing"
+    " carry curl hang jab hook serve stroke entry movement move moves motion shape rhythm tempo position start finish setup set-up".split()
+)
+
+
+def _shows_no_movement(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether what is shown is a thing, a place or a fact: "I'll show you the door", "show us your progress"."""
+    words, classes = sentence.words, sentence.classes
+    place = next((place for place in range(first, last) if words[place] in ("show", "shows", "showing")), None)
+    if place is None:
+        return False
+    if words[max(0, place - 2) : place] in (["goes", "to"], ["go", "to"]):
+        return True
+    if words[place] == "shows" and place and not (classes[place - 1] & _PERSON or words[place - 1] in ("he", "she", "who", "one", "and", "then")):
+        return True
+    place += 1
+    if place < len(words) and words[place] in ("you", "us", "them", "him", "her", "me", "everyone", "everybody", "people", "youse", "'em", "folks"):
+        place += 1
+    rest = _rest(words, place, 6)
+    if not rest:
+        return False
+    if rest[0] == "where" or (rest[0] == "how" and {"far", "much", "many", "strong", "good"} & set(rest[1:2])):
+        return not any(bits & _BODY for bits in classes[place : place + 7]) and "to" not in rest
+    if words[place - 2 : place - 1] in (["will", "not"], ["would", "show"]) or words[max(0, first - 3) : first + 1][-2:] in (["he", "would"], ["she", "would"], ["they", "would"]):
+        return True
+    if rest[0] in ("the", "a", "some"):
+        return not _PAPERS.isdisjoint(rest[1:4])
+    if rest[0] in ("your", "my", "their"):
+        return not any(word in _TO_SHOW or classes[place + 1 + far] & (_BODY | LEXICON.bits["spatial"]) for far, word in enumerate(rest[1:4])) or (
+            "not" in words[max(0, first - 2) : first + 1]
+        )
+    return rest[0] in _NOT_SHOWN
+
+
+_PAPERS = frozenset(
+    "door research data plan till results result rest ropes evidence figures numbers paperwork exit studies study website app sheet toilets toilet changing gym building kitchen proof"
+    " letter forms graph log diary receipt money bill certificate bruise scar email text list timetable sights office showers shower locker lockers benefits benefit calendar scars progress"
+    " respect courage love patience person".split()
+)
+_NOT_SHOWN = frozenset("someone somebody anyone who all any round around out love mercy respect why nothing everything plenty no some his their".split())
+_PERSON = LEXICON.mask("name", "role")
+_SORE = frozenset("swell swells swollen swelling ache aches sore flare flares pain pains painful worse".split())
+_FORESEEN = frozenset("no nobody not never without".split())
 
 
 def _asked_of_a_feeling(words: list[str], first: int, last: int) -> bool:
@@ -879,6 +995,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     after = words[last] if last < count else "."
     around = " ".join(words[max(0, first - 2) : last + 4])
     if any(idiom in around for idiom in _IDIOMS) or _of_another_time(sentence, first, last) or _asked_of_a_feeling(words, first, last):
+        return True
+    if _of_speech_or_thought(sentence, first, last) or _of_another_day(sentence, first, last) or _shows_no_movement(sentence, first, last):
+        return True
+    if _of_cause_or_time(sentence, first, last) or _of_company(sentence, first, last):
         return True
     story = inside[-1] == "got" and after == "my" and not any(bits & _BODY for bits in sentence.classes[last + 1 : last + 2])
     if inside[:2] in (["how", "i"], ["how", "we"]) and (before in _TOLD or story):
@@ -1034,7 +1154,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
 
 _IDIOMS = (
     "see fit", "you the ropes", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
-    "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
+    "copy that .", "copy that !", "see what i am", "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
 _CARE = frozenset(
@@ -1043,6 +1163,91 @@ _CARE = frozenset(
     " second label counter monitor scoreboard readout baby pot clips clip people it's".split()
 )
 _SEEN = LEXICON.mask("me", "they", "name", "role")
+
+
+def _of_cause_or_time(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether "as", "how" and "the way" open a clause of their own: "as he is new", "the way we train has changed"."""
+    words = sentence.words
+    inside = words[first:last]
+    rest = _rest(words, last)
+    opens = first == 0 or words[first - 1] in PAUSES
+    asked = inside[1:] if inside[0] in ("just", "exactly") else inside
+    if len(asked) > 2 and asked[0] in ("as", "like") and asked[1] in _SPEAKER:
+        if asked[-1] in ("has", "have", "had") and rest[:1] and rest[0] in ("a", "an", "the", "no", "such", "some", "two", "been", "to"):
+            return True
+        if asked[-1] in ("am", "is", "are", "was", "were", "'s") and rest and rest[0] not in _DOING and not (rest[0].endswith("ing") and rest[0] not in _NO_DEED):
+            return opens or rest[0] in ("getting", "leaving", "being")
+        if asked[-1] in ("do", "does", "did") and rest and rest[0] in ("in", "at", "every", "when", "last", "before", "on", "each", "most") and "now" not in rest:
+            return True
+    if first == 0 and inside[0] == "how" and inside[-1] in ("do", "does", "did", "have", "has", "is", "am", "are") and len(words) > last + 2:
+        return True
+    if inside[0] == "how" and inside[-1] in ("do", "does") and rest and rest[0] in ("on", "at", "in", "without", "for"):
+        return True
+    return first == 0 and inside[:2] == ["the", "way"] and len(rest) > 1 and "my" not in {*inside, *rest[:3]}
+
+
+_ADVICE = frozenset("advice instructions instruction rules rule guidance orders diet plan programme program protocol guidelines".split())
+_NO_DEED = frozenset("getting being becoming leaving saying going having feeling running-late talking speaking".split())
+_THOSE_WHO_LOOK = frozenset("people they folk folks nobody strangers who everybody's kids boys lads girls neighbours neighbors".split())
+_LOOKS = frozenset("look looking looks stare staring gawp gawping watching".split())
+
+
+def _of_company(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether it is told that people look, or how somebody looks on: "people are looking at me", "don't look at me like that"."""
+    words = sentence.words
+    inside = words[first:last]
+    before = words[first - 1] if first else "."
+    after = words[last] if last < len(words) else "."
+    clause = words[max(0, first - 5) : first]
+    if inside[0] in _LOOKS and {"me", "us", "him", "her", "them"} & set(inside[-1:]):
+        if after in ("like", "as", "funny", "that", "strangely", "sideways", "and") and (after != "as" or words[last + 1 : last + 2] != ["i"]):
+            if after != "and" or before in _THOSE_WHO_LOOK:
+                return True
+        if before in _THOSE_WHO_LOOK or (inside[0].endswith("ing") and (before in ("there", "not", "from", "just") or (before in ("are", "is", "be", "'s") and _THOSE_WHO_LOOK & set(clause)))):
+            return True
+    if inside[-1] in ("that", "this", "so") and "like" in inside and {"look", "looking", "talk", "talking", "speak", "live", "think", "sleep", "act"} & set(clause):
+        return True
+    if inside[0] == "like" and inside[-1] in ("that", "this", "those", "these") and sentence.classes[first - 1] & _BODY and words[max(0, first - 2) : first - 1] in (["a"], ["an"], ["any"], ["no"]):
+        return True
+    if inside[0] in ("keep", "stay", "in", "move", "go", "focus") and "me" in inside and {"count", "loud", "aloud", "beat", "voice", "music", "song"} & set(words[last : last + 6]):
+        return True
+    if inside[0] in ("like", "as") and before in ("me", "us", "him", "her", "them") and _LOOKS & set(clause):
+        return True
+    if inside[0] == "follow" and {"gaze", "eyes", "eye"} & set(clause[-2:]):
+        return True  # the eyes follow: the kind "gaze" has it
+    if inside[-1:] == ["see"] and after in ("me", "us", "him", "her") and (
+        (words[last + 1 : last + 2] and words[last + 1] in ("at", "on", "again", "soon", "before", "after", "next", "instead", "monday", "tuesday")) or "hear" in sentence.earlier
+    ):
+        return True
+    if inside[-1:] == ["see"] and before == "all" and after == "me" and "hear" in sentence.earlier:
+        return True
+    if {"see", "seen", "saw", "notice"} & set(inside):
+        rest = set(_rest(words, last))
+        if {"says", "thinks", "say", "news", "online", "times", "research", "studies", "trials", "patients", "clients", "log", "diary"} & rest and not {"my", "i", "me", "mine"} & set(inside[-1:]):
+            return True
+        if {"says", "thinks"} & rest or words[last : last + 2] in (["that", "does"], ["this", "does"], ["we", "go"]) or (inside[-1] == "what" and after == "that") or (inside[-1] == "how" and after == "we"):
+            return True
+    if inside in (["as", "we", "have"], ["as", "i", "have"]) and after == "seen":
+        return True
+    if inside[0] == "how" and _TOLD & set(words[max(0, first - 3) : first]) and {"me", "him", "them", "us", "her"} & set(words[max(0, first - 2) : first]) and {"got", "sets", "did", "has", "does"} & set(inside):
+        return True
+    if inside[0] == "like" and inside[-1] == "us" and after == ",":
+        return True
+    if inside[0] in ("follow", "following") and (_ADVICE & set(words[first + 1 : last + 2]) or "line" in inside):
+        return True
+    if "through" in inside and {"words", "aloud", "phone", "email"} & set(words[last : last + 5]) and "no" not in words[last : last + 3]:
+        return True
+    if inside[-1] in ("that", "this") and inside[0] == "look" and after == "!":
+        return True
+    if inside[0] in ("when", "as") and {"went", "gave", "was", "timer", "bell", "beeps", "whistle", "buzzer", "phone"} & set(inside):
+        return True
+    if inside[0] in ("up", "time", "pace") and before in ("keep", "keeping") and {"count", "loud", "aloud", "beat", "voice"} & set(words[last : last + 5]):
+        return True
+    if inside[0] == "like" and before == "looking" and _FORESEEN & set(clause):
+        return True
+    if inside in (["watch"], ["watching"]) and after in ("the", "that", "your") and _SORE & set(words[last:]) and words[0:1] != ["you"]:
+        return True
+    return inside[0] in ("demo", "demonstrate", "show", "model") and words[max(0, first - 2) : first] in (["do", "not"], ["will", "not"], ["would", "not"], ["need", "to"], ["not", "to"])
 
 
 def _watching(sentence: Sentence, place: int) -> bool:
@@ -1197,6 +1402,13 @@ ENGLISH = Kind(
         "[[Cheat off the]] girl beside you.",
         "[[My turn, then your turn]].",
         "Breathe [[when my chest]] rises.",
+        "[[Nina will run through it first]], by the door.",
+        "[[Steal it off the lad]] beside you.",
+        "You want [[the sort of back Rosa's got]] on her.",
+        "Anna keeps time. [[Borrow hers]].",
+        "Omar, [[show the boys]].",
+        "[[Here's what that looks like]].",
+        "Step, close, and then a kind of [[this]].",
     ),
     leave=(
         "Watch out for the step by the door.",
@@ -1248,5 +1460,25 @@ ENGLISH = Kind(
         "You don't have to do what the others do.",
         "Don't compare it with the other leg in the mirror each day.",
         "You'll see me on Thursday.",
+        "You do whatever she says, end of story.",
+        "You see what I'm saying?",
+        "We start with the marching, as we always do.",
+        "Do this with your shoes off.",
+        "That's what I'm after!",
+        "Join in when you've got the hang of it.",
+        "Notice the shift of weight from heel to toe.",
+        "Have you seen how your knee copes with stairs?",
+        "I'll show you the door if you're late.",
+        "The log shows you how far you've come.",
+        "People look at me and think I was born fit.",
+        "As he is new, be kind.",
+        "The way we train has changed.",
+        "Don't talk like that about your legs.",
+        "Jane will take you through the forms.",
+        "Eat more and see what happens.",
+        "This is how the week looks.",
+        "Follow the physio's advice on ice.",
+        "Borrow my mat.",
+        "Don't do what I did in college.",
     ),
 )
