@@ -57,7 +57,7 @@ _PHRASES = Phrases(
         ^ [ not that|this way ] ,|.|!|$
         hold|keep|put|place|set|stand|lay|spread|have _*3 [ so @dim apart ]
         [ this end|side|wall|line|corner|cone|mat|tree|post ] to that
-        walk|run|jog|skip|hop|dribble|swim|row|sprint|shuffle|crawl|sidestep|side-step to [ this|that one ] ,|.|and|then|$
+        walk|run|jog|skip|hop|dribble|swim|row|sprint|shuffle|crawl|sidestep|side-step back|over|across? to [ this|that one ] ,|.|and|then|$
         @orient back|backward|backwards|forward|forwards|across|over to [ this|that one ] ,|.|and|then|$
         [ thataways|thisaways|there-ish|here-ish ]
         [ round|around about so ]
@@ -117,7 +117,7 @@ _PHRASES = Phrases(
         level|line|flush|parallel|even with|to [ this|that|these|those ] ,|.|and|$
         line|match _*3 with [ this|that|these|those ] ,|.|and|$
         [ this|that is|'s about? how @dim apart? ] to|you should|need|want|must|to|need
-        @body|@kit|point|spot|scar|incision|wound|pull|stretch|pivot|weight|pain|ache|burn is|are|'s|goes|go|sits|sit|starts|start|ends|stops|stop|belongs|lands|finishes|comes|enters|exits|rests [ just|right|about? here ] ,|.|;|!|?
+        @body|@kit|point|spot|scar|incision|wound|pull|stretch|pivot|weight|pain|ache|burn is|are|'s|goes|go|sits|sit|starts|start|ends|stops|stop|belongs|lands|finishes|comes|enters|exits|rests [ just|right|about? here ] ?|,|.|;|!
         goes|enters|lands|stops|sits|starts|ends .|,|—|: [ here|there ] .|!
         it , [ there ] .|!
         [ down|up|over|across|in|out|left|right a bit|touch|tad|little|smidge there|here ]
@@ -964,6 +964,22 @@ ENGLISH = Kind(
         "[[Here's how far]] to lean.",
         "Drop the arms to [[more like there]].",
         "The gap should be [[about this]].",
+        "The heavy jars live [[down there]].",
+        "You know where the bell stops? [[There]].",
+        "[[Not that way]], the other way.",
+        "Run to the first cone, [[back to here]], then rest.",
+        "Sprint back to [[this one]].",
+        "[[This end]] to [[that end]], twice.",
+        "Take both poles in your hands [[up here]], one arm bent.",
+        "Grip the rope [[at this knot]].",
+        "When the bar gets [[here]], bend your knees.",
+        "It might be [[here]], it differs.",
+        "Shake [[this hand]], shake [[that hand]].",
+        "Elbows under, like, [[here]].",
+        "Roll off, [[that way]].",
+        "[[That chair there]] is free.",
+        "[[Not those]], the light ones.",
+        "Pull the band [[from way over there]] to your hip.",
     ),
     leave=(
         "The golden rule is that pain ends the set.",
@@ -1009,5 +1025,23 @@ ENGLISH = Kind(
         "Lift those knees!",
         "That sort of thing happens.",
         "Have the chair there before you start.",
+        "You'll be fine out here.",
+        "There's a draught in here today.",
+        "Most people come in here and race.",
+        "I can hear you puffing from over here.",
+        "The air in here is warm.",
+        "Ten paces, hands as high as your ribs, no lower than that.",
+        "It leaves a gap. Put a cushion in there.",
+        "A lot of people get this far and stop.",
+        "If your mind wanders, bring it back here.",
+        "Stop when it pulls; if you get to that point, rest.",
+        "That's where your trouble comes from.",
+        "In that section, sit down.",
+        "It's all written down here.",
+        "The bands are here in the office.",
+        "Hands this far apart, no: as far apart as your shoulders.",
+        "The tins go on the low shelf. Put them back there afterwards.",
+        "Stir for twelve minutes that way.",
+        "If there's a problem, we'll go round that.",
     ),
 )

@@ -144,7 +144,7 @@ def _amount(words: list[str], place: int) -> Span | None:
         and _at(words, place + 1) not in say.POSTURES
         and _at(words, place + 1) != "more"
         and (
-            _at(words, start - 1) not in say.PARTICLES
+            _at(words, start - 1 - (_at(words, start - 1) in ("just", "only"))) not in say.PARTICLES
             and _at(words, start - 1) not in _BODY
             and _at(words, start - 1) not in say.MOVES - say.TIMID_MOVES - _PUTS
             and _at(words, place + 1) not in ("of", "to")
@@ -166,6 +166,7 @@ def _amount(words: list[str], place: int) -> Span | None:
     if (
         word == "lot"
         and words[start] not in ("not", "quite")
+        and not (_at(words, end) in ("less", "more") and _at(words, end + 1) in say.SHAPES | _ANGLES)
         and _at(words, end) not in say.PREDICATES
         and not (_at(words, start - 1) in say.PARTICLES and _finished(words, end) and _has(words, _clause(words, start), start, say.MOVES - say.TIMID_MOVES))
     ):
@@ -173,8 +174,8 @@ def _amount(words: list[str], place: int) -> Span | None:
     if (
         word in ("way", "ways")
         and _finished(words, end)
-        and first < place
-        and _at(words, end) not in ("from", "through")
+        and (first < place or word == "ways")
+        and _at(words, end) not in (("through",) if word == "ways" else ("from", "through"))
         and not _other_verb(words, start)
     ):
         return start, end
@@ -298,6 +299,8 @@ def _size(words: list[str], place: int) -> Span | None:
         while words[first - 1] in ("near", "quite", "nearly", "not", "nowhere", "anywhere"):
             first -= 1
         return (first, place + 1) if _has(words, start, place, say.MOVES) and not _blocked(words, place) else None
+    if words[place - 2 : place] == [words[place], "and"] and words[place].endswith("er"):
+        return _again_and_again(words, place)
     if before in _POINTED_OR_SET and _at(words, place + 1) not in say.SHAPES:
         return None
     if before == "so" and _at(words, place - 2) not in ("ever", "not"):
@@ -400,6 +403,8 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         return None
     if noun == "step" and (_at(words, place - 1) == "a" and _at(words, place - 2) in ("is", "'s", "was")):
         return None  # "it's a big step"
+    if _at(words, place - 1) == "many":
+        return None
     first = _grown(words, place)
     if word == "little" and first == place and _at(words, place - 1) == "a" and noun in ("move", "work"):
         return None
@@ -454,7 +459,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         and first > 1
         and words[first - 1] in (",", "—", ":")
         and _clause(words, first) == first
-        and after in ("", ",", ".", "!", "for", "but")
+        and (after in ("", ",", ".", "!", "for", "but") or (after == "and" and _at(words, end + 1) in _FLATS))
         and any(other in _BODY or other in say.SHAPES for other in words[max(0, first - 8) : first - 1])
         and not any(other in say.UNSPATIAL or other in say.OTHER_VERBS or other in say.FEELINGS for other in words[max(0, first - 5) : first - 1] if other not in ("set", "sets"))
     ):
@@ -504,13 +509,15 @@ def _alone(words: list[str], place: int) -> Span | None:
         return (first, end) if word != "lower" or after != "to" else None
     if word in ("tight", "tighter", "compact", "near"):
         return None
+    if word in ("short", "shorter", "long", "longer") and _at(words, first - 1) in _LINES and _has(words, _clause(words, first), first, _words("keep hold make have")):
+        return first, end
     if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
         return None
     if _at(words, place - 1) == "less" and first >= place - 1:  # "less high": where it hurts, not how far
         return None
     if word == "longer" and words[max(0, place - 1) : place] in (["glide"], ["reach"], ["stride"], ["stretch"]) and after in ("off", "with", "on", "and", ",", "."):
         return first, end
-    if word in _LENGTHS and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
+    if word in _LENGTHS and _at(words, first - 1) not in _STRIDES and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
         return None
     start = _clause(words, first)
     if (
@@ -527,6 +534,8 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if _blocked(words, first):
         return None
+    if word.endswith("er") and _has(words, start, first, _CANNOT) and "not" in words[start:first] and after in ("without", "", ",", "."):
+        return None  # "when you can't go further without rounding"
     if word == "far" and words[first] == "not" and (after in ("now", "to") or words[max(0, first - 2) : first] in (["it", "'s"], ["it", "is"])):
         return None  # "not far to go"
     if word == "far" and (_at(words, first - 1) == "gone" or after == "too"):
@@ -545,6 +554,8 @@ def _alone(words: list[str], place: int) -> Span | None:
         return first, end
     subject = verb = shape = told = False
     it = False
+    if words[first - 1] in ("growing", "getting", "becoming") and word.endswith("er") and _has(words, max(0, first - 16), first - 1, say.SHAPES):
+        return first, end  # "ten circles, getting bigger"
     for reach in range(first - 1, start - 1, -1):
         other = words[reach]
         if (other in say.OTHER_VERBS and other != "said") or other in ("eyes", "mouth", "awake", "price"):
@@ -553,10 +564,12 @@ def _alone(words: list[str], place: int) -> Span | None:
             shape = True
         if other in _BODY:
             subject = True
-        if other in say.MOVES:
+        if other in say.MOVES and not (_at(words, reach - 1) in ("the", "a", "an") and other not in say.SHAPES):
             if not verb and (other in say.TELLING_PAST or other.endswith("ed")) and other not in say.SIZES:
                 told = True
             verb = True
+        if other == "one" and _at(words, reach + 1) != "of" and _has(words, max(0, start - 14), reach, _BODY):
+            subject = True
         if other in ("it", "them", "these", "those", "everything"):
             it = True
         if other == "be":
@@ -629,11 +642,14 @@ def _alone(words: list[str], place: int) -> Span | None:
     return None
 
 
+_LINES = _words("rope band strap lead cord line leash tether towel")
+_CANNOT = _words("can could cannot")
 _STANDS = _words("stand step come move sit keep hold stay stands sits")
 _REACHING = _words("arm arms leg legs reach")
 _SAID_AFTER = _words("wide narrow shallow wider narrower higher deeper shallower high low")
 """Sizes that may stand alone after a pause: "Feet: narrow for set one, wider for set two"."""
 
+_FLATS = _words("flat long slow strong loose relaxed soft steady")
 _TINY = _words("tiny small little minimal teeny big huge large")
 
 
@@ -729,6 +745,8 @@ def _some(words: list[str], place: int) -> Span | None:
     if after in _ANGLES and _at(words, place - 1) != "in":
         if after == "bend" and place == 0 and _at(words, 2) in ("their", "the", "at", "from", "too"):
             return None  # "some bend their knees"
+        if after in ("space", "room") and _at(words, place - 1) in ("find", "make", "give", "grab", "get", "need", "want"):
+            return None
         if (after in ("space", "room") and not _of_the_body(words, place)) or (after == "distance" and not _ROOM_FOR.isdisjoint(words[place : place + 8])):
             return None
         return place, place + 2
@@ -879,6 +897,45 @@ def _short_of(words: list[str], place: int) -> Span | None:
     ):
         return place, place + 2
     return _size(words, place)
+
+
+def _so_far(words: list[str], place: int) -> Span | None:
+    """ "don't come so far up", "don't sink so low"."""
+    if _at(words, place + 1) not in ("far", "low", "high", "wide", "deep") or not _has(words, max(0, place - 5), place, frozenset(("not", "never"))):
+        return None
+    start = _clause(words, place)
+    if words[start : start + 2] != ["do", "not"] and words[start : start + 1] != ["never"]:
+        return None
+    if not _has(words, start, place, say.MOVES - say.TIMID_MOVES | _GO_COME) or _blocked(words, place):
+        return None
+    end = place + 2
+    if _at(words, end) in ("up", "down", "forward", "forwards", "back", "out", "over", "apart", "in", "across"):
+        end += 1
+    return (place, end) if _at(words, end) not in ("as", "that", "you") else None
+
+
+_GO_COME = _words("go come take bring pull push reach keep hold")
+
+
+def _ish(words: list[str], place: int) -> Span | None:
+    """ "back leg straight-ish"."""
+    return (place, place + 1) if _finished(words, place + 1) and not _other_verb(words, place) else None
+
+
+def _not_quite(words: list[str], place: int) -> Span | None:
+    """ "elbows not quite straight"."""
+    if _at(words, place + 1) not in say.SHAPED | {"level", "locked", "flat", "parallel"} or not _finished(words, place + 2) or _at(words, place - 1) != "not":
+        return None
+    start = _clause(words, place - 1)
+    return (place - 1, place + 2) if _has(words, start, place, _BODY | {"them", "it"}) and not _feels(words, place) else None
+
+
+def _again_and_again(words: list[str], place: int) -> Span | None:
+    """ "closer and closer"."""
+    if words[place - 2 : place] != [words[place], "and"] or not _finished(words, place + 1) or _blocked(words, place - 2):
+        return None
+    begin = max(0, place - 14)
+    return (place - 2, place + 1) if _has(words, begin, place - 2, say.MOVES) and _has(words, begin, place - 2, _BODY) else None
 
 
 def _merest(words: list[str], place: int) -> Span | None:
@@ -1148,12 +1205,14 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
         if word in PAUSES:
             pauses += 1
             after = _at(words, place + 1)
+            if pauses == 1 and _contact(words, place + 1):
+                return True
             if pauses > 1 or not _continues(words, place + 1, after):
                 return False
         elif word in ("and", "then", "but", "or") and _starts_afresh(words, place + 1):
             return False
         elif word == "than":
-            return _at(words, place + 1) not in _NO_SCALE
+            return _at(words, place + 1) not in _NO_SCALE or words[place + 1 : place + 3] in (["you", "can"], ["you", "could"], ["you", "want"], ["you", "like"])
         elif (word == "size" and _at(words, place + 1) == "of") or (
             pauses and word in ("to", "toward", "towards", "at") and _at(words, place + 1) in _HOURS
         ):
@@ -1186,9 +1245,19 @@ def _continues(words: list[str], place: int, word: str) -> bool:
         (word == "as" and _at(words, place + 1) in say.PREDICATES)
         or (word in ("left", "right", "over") and (word == "over" or _at(words, place + 1) in ("to", "toward", "towards", "at")))
         or word in _GOES_ON
+        or (word == "some" and _at(words, place + 1)[:1].isdigit())
         or word in say.UNITS
         or word in say.NUMBERS
         or word[:1].isdigit()
+    )
+
+
+def _contact(words: list[str], place: int) -> bool:
+    """Whether a part of the body meets something: ", hips against the counter", ", your back brushing the planks"."""
+    if _at(words, place) in ("your", "the", "both"):
+        place += 1
+    return _at(words, place) in _BODY and (
+        _at(words, place + 1) in ("against", "touching", "brushing", "grazing", "skimming", "kissing") and _at(words, place + 2) != ""
     )
 
 
@@ -1261,6 +1330,9 @@ _READERS = {
     "angle": _angle,
     "gap": _gap_noun,
     "merest": _merest,
+    "so": _so_far,
+    "quite": _not_quite,
+    **{word: _ish for word in ("straight-ish", "upright-ish", "bent-ish", "flat-ish", "level-ish", "straightish", "flattish", "forward-ish", "sideways-ish", "open-ish")},
     "clearance": _next_to_no,
     "nearby": _nearby,
     "step": _step,
@@ -1308,7 +1380,7 @@ _LEVELS = {
         ("hips", "hip", "bum", "bottom", "butt"), '"hips level with your knees", "until your thighs touch the seat"'
     ),
 }
-_STRIDES = _words("step steps stride strides lunge lunges hop hops jump jumps walk walking pace paces")
+_STRIDES = _words("stroke strokes step steps stride strides lunge lunges hop hops jump jumps walk walking pace paces")
 _HANDS = _words("hand hands arm arms grip elbow elbows fingers")
 _FEET = _words("foot feet heel heels toe toes knee knees leg legs stance")
 
@@ -1403,6 +1475,14 @@ ENGLISH = Kind(
         "Push your hips back [[loads]].",
         "Keep [[plenty of space]] between the elbows.",
         "Knees [[hardly]] bent.",
+        "Don't come [[so far up]] the slide.",
+        "Back leg [[straight-ish]].",
+        "Elbows [[not quite straight]].",
+        "Walk the hands in, [[closer and closer]].",
+        "Ten circles, ten back, growing [[bigger]] as you warm up.",
+        "Arms leading, [[low]] and flat.",
+        "Kneel [[a ways]] from the bed.",
+        "Keep the rope [[short]] for now.",
     ),
     leave=(
         "Turn your toes slightly out, about two fingers.",
@@ -1430,5 +1510,12 @@ ENGLISH = Kind(
         "Make some space in your week.",
         "Turn your toes out a bit, left to eleven, right to one.",
         "Make small circles the size of a coin.",
+        "Find some space and swing your arms.",
+        "Keep low, your back brushing the planks.",
+        "Stand close, hips against the counter.",
+        "When you can't go further without rounding, stop.",
+        "Never climb higher than you can come down.",
+        "You have come such a long way.",
+        "A great many small corrections that nobody claps for.",
     ),
 )

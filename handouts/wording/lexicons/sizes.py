@@ -38,7 +38,7 @@ SIZES = words(
     comparatives(
         "wide narrow high low deep shallow near close big small large short long broad steep slight tight tiny tall"
     ),
-    "far farther farthest further furthest lil little teeny teensy teenie weeny wee tiddly titchy dinky itty-bitty itsy-bitsy"
+    "far farther farthest further furthest lil little littler littlest teeny teensy teenie weeny wee tiddly titchy dinky itty-bitty itsy-bitsy"
     " teeny-weeny teeny-tiny micro mini miniature minuscule minute minimal minor moderate modest medium medium-sized decent fair"
     " generous ample sizeable sizable substantial considerable healthy hefty huge giant gigantic massive enormous vast immense"
     " colossal humongous ginormous mahoosive whopping mighty monster jumbo baby bitty weensy diddy merest choppy reduced restricted exaggerated"
@@ -82,7 +82,7 @@ SHAPES = words(
         " scoot skim shove glide reach rise descent v vee wedge diamond sidelean cant slant tap stomp stamp backswing upswing"
         " follow-through swoop scoop pivot swivel windmill drift hip-hinge camber crouch fold press-up straddle split"
         " valgus varus kyphosis flare beat strike flap flick swish kneebend zigzag ripple lurch tumble wriggle traverse trajectory orbit sidebend side-bend layback lay-back backbend chop thrust rainbow recoil rollback roll-back lean-back kickback kick-back step-back crossover"
-        " toe-tap heel-tap heel-raise knee-lift leg-lift arm-circle leg-circle hip-circle tailswing waggle semicircle half-circle"
+        " toe-tap heel-tap heel-raise knee-lift leg-lift arm-circle leg-circle hip-circle tailswing waggle semicircle half-circle run-up"
     ),
     "footwork feet-spacing",
 )
@@ -142,8 +142,8 @@ NOT_WITH = {
     "press": words("low high"),
     "rock": words("good great big huge"),
     "drop": words("some good great high low"),
-    "jump": words("good great"),
-    "jumps": words("some good great"),
+    "jump": words("good great broad"),
+    "jumps": words("some good great broad long"),
     "ring": words("low lower high higher small big large near far close some"),
     "rings": words("low lower high higher small big large near far close some"),
     "loop": words("low high lower higher short long small big large wide narrow"),
@@ -157,7 +157,7 @@ NOT_WITH = {
     "wedges": words("low small high"),
     "pulse": words("high low good steady fair slight"),
     "pump": words("good great"),
-    "circuit": words("short long mini small big good great fair some certain"),
+    "circuit": words("wee tiny quick little short long mini small big good great fair some certain"),
     "circuits": words("short long mini good great some certain"),
     "circle": words("good great some certain fair"),
     "movement": words("good great some certain fair reduced gentle limited restricted"),
