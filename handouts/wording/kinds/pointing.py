@@ -419,7 +419,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         if "where" in sentence.earlier[-14:] and {"see", "feel", "know", "tell"} & set(sentence.earlier[-14:]):
             return True
         return bool({"more", "bit", "lower", "higher", "wider", "further", "closer"} & set(sentence.earlier[-8:]))
-    if words[last : last + 2] in ([["and", "then"], ["and", "now"]] if not {"to", "about"} & set(prefix) else []) or words[last : last + 2] in ( ["or", "thereabouts"]) or words[max(0, first - 2) : first] == ["then", "and"]:
+    if words[last : last + 2] in ([["and", "then"], ["and", "now"]] if not {"to", "about"} & set(prefix) else []) or words[last : last + 2] == ["or", "thereabouts"] or words[max(0, first - 2) : first] == ["then", "and"]:
         return False
     if prefix and _is_talk(sentence, first, last):
         return False
@@ -739,8 +739,10 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return noun in ("side", "line") and bool(prefix) and (prefix[-1] in ("to", "from", "over", "up", "along") or "over" in prefix)
     if noun in ("section", "sections") and before not in ("press", "rub") and (prefix[-1:] in (["in"], ["for"], ["during"], ["to"], []) or before in ("in", "for", "do", "skip", "repeat")):
         return False
-    if noun == "point" and words[this] == "that" and prefix == ["to"]:
+    if noun == "point" and words[this] == "that" and prefix[-1:] == ["to"]:
         return False
+    if noun in ("bit", "part") and (before in ("minute", "minutes", "seconds", "rush", "finish", "skip") or {"first", "last", "next"} & set(words[this:last])):
+        return False  # "a minute on that bit", "don't rush this first part"
     if noun in ("level", "rate", "range") and prefix[-1:] == ["at"] and after == ",":
         return False
     if noun in ("point", "stage", "moment", "part", "bit", "time") and prefix and prefix[-1] in ("at", "from", "by", "up", "until") and not (prefix[-1] == "from" and after == "to"):
