@@ -517,7 +517,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None
     if word == "longer" and words[max(0, place - 1) : place] in (["glide"], ["reach"], ["stride"], ["stretch"]) and after in ("off", "with", "on", "and", ",", "."):
         return first, end
-    if word in _LENGTHS and _at(words, first - 1) not in _STRIDES and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
+    if word in _LENGTHS and not (word.endswith("er") and _at(words, first - 1) in _STRIDES) and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
         return None
     start = _clause(words, first)
     if (
