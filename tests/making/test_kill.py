@@ -57,7 +57,11 @@ def test_runs_killed_at_random_moments(both):
         process = subprocess.Popen(command(studio), stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         time.sleep(chance.uniform(0.3, 1.05) * longest)
         process.send_signal(signal.SIGKILL)
-        killed += process.wait() == -signal.SIGKILL
+        in_time = process.wait() == -signal.SIGKILL
+        killed += in_time
+        # On a machine with other work, runs grow longer and shorter: about
+        # three in four are to be killed on their way.
+        longest *= 1.01 if in_time else 0.97
         there = made(studio)
         assert there.keys() == sheets[0].keys()
         for name, data in there.items():
