@@ -129,7 +129,10 @@ class TemplateUnreadable(HandoutsError):
 
 @dataclass(frozen=True)
 class _Sheet:
-    """One file to be there at the end."""
+    """One file to be there at the end.
+
+    inputs: what it depends on, by name; told only of what is to be made.
+    """
 
     client: str
     plan: str
@@ -221,17 +224,20 @@ def _steps(asked: Asked, studio: Studio) -> Iterator[tuple[_Sheet | _EndOfClient
             loads += _loads_of(session, told)
             name = safe_name(f"{plan.facts.plan}-v{plan.facts.version}")
             record = Record.of(asked.out / folders[code] / name)
-            inputs = {**around, **_inputs_of(session, studio)}
+            inputs: dict[str, str] = {}
             for kind, settings in _forms_of(client, asked.forms):
                 for sheet_kind in settings.sheets:
                     handout = sheet(sheet_kind, session)
                     whole = fingerprint(handout, settings, around)
+                    file_name = f"{folders[code]}-{name}-{sheet_kind}{kind.ending_of(settings)}"
+                    good = not asked.afresh and record.still_good(file_name, whole)
+                    if not (good or inputs):
+                        inputs = {**around, **_inputs_of(session, studio)}
+                    why = {} if good else {**inputs, f"settings of {kind.name}": fingerprint(settings)}
                     one = _Sheet(
-                        code, plan.facts.plan, plan.facts.version, kind.name, sheet_kind, record,
-                        f"{folders[code]}-{name}-{sheet_kind}{kind.ending_of(settings)}", whole,
-                        {**inputs, f"settings of {kind.name}": fingerprint(settings)}, settings,
+                        code, plan.facts.plan, plan.facts.version, kind.name, sheet_kind, record, file_name, whole, why,
+                        settings,
                     )
-                    good = not asked.afresh and record.still_good(one.name, whole)
                     yield one, None if good else Task(kind.name, handout, settings, look)
         if plans:
             yield _EndOfClient(code, tuple(remarks), tuple(loads), tuple(stopped), tuple(old)), None
