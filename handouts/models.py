@@ -646,7 +646,8 @@ class PrintForm(Model):
     weight: of the running text.
     both_sides: printed on both sides of the paper.
     sheets: which of the full sheet, the memory card and the log sheet.
-    log_landscape: the log sheet on pages that are wider than high.
+    log_landscape: the log sheet on pages that are wider than high, up to the
+        print size at which such a page still holds an exercise and its boxes.
     line_spacing: times the size; "by size" is 1.5, and 1.3 above 28 pt.
     """
 

@@ -334,6 +334,14 @@ def test_log_has_one_row_an_exercise_and_asks_about_the_whole(demo: dict[tuple[s
         assert {"time", "effort", "question"} <= {field.name for field in log.entries[-1].fields}
 
 
+@pytest.mark.parametrize(("size", "lies"), [(28, True), (40, True), (44, False), (48, False)])
+def test_a_log_lies_on_its_side_while_two_exercises_fit(demo: dict[tuple[str, str], Handout], size: int, lies: bool) -> None:
+    # Common practice, no source: a name and its boxes belong on one page.
+    log = next(handout for (_, sheet), handout in demo.items() if sheet == "log")
+    form = print_settings(size, paper="A4", log_landscape="yes")
+    assert paper.page(log, form, True).size == f"A4 {'landscape' if lies else 'portrait'}"
+
+
 def test_log_has_room_for_a_thick_pen(sheet: Sheet) -> None:
     """Boxes at least 20 mm high and rules at least 2 pt: common practice, no source."""
     log = next(block for block in trees.log_alone().blocks if isinstance(block, LogSheet))
