@@ -11,7 +11,7 @@ handout that is laid out and written.
 
 from __future__ import annotations
 
-import platform
+import argparse
 import sys
 import time
 from collections.abc import Callable
@@ -20,6 +20,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
+
+import table  # noqa: E402
 
 from handouts.braille import brf, ebraille, liblouis, pef, unicode_text  # noqa: E402
 from handouts.braille.codes import Code, find_code  # noqa: E402
@@ -98,16 +100,26 @@ def measure(tree: Handout, code: Code) -> None:
     translated = seconds(lambda: flow(tree, code, PAPER))
     whole = seconds(lambda: brf.write(lay_out(tree, code, PAPER)))
     characters = sum(len(text) for _, text, _ in calls)
-    print(f"{code.name} grade {code.grade}: {len(volume.pages)} pages, {characters} characters of print")
-    print(f"  {len(volume.pages) / whole:.0f} pages a second from tree to BRF; the aim is 100")
-    print(f"  layout and files cost {(whole - bare) / bare:.2f} times liblouis's own translation; the aim is at most 3")
-    print(f"  of that, mends and cutting into words {(translated - bare) / bare:.2f}, pages and BRF {(whole - translated) / bare:.2f}")
+    what = f"{code.name} grade {code.grade}"
+    table.row(
+        f"{len(volume.pages) / whole:.0f} pages/s", "at least 100",
+        f"{what}, from tree to BRF: {len(volume.pages)} pages, {characters} characters of print",
+    )  # fmt: skip
+    table.row(
+        f"{(whole - bare) / bare:.2f}", "at most 3",
+        f"{what}, layout and files against liblouis's own translation: mends and cutting into words "
+        f"{(translated - bare) / bare:.2f}, pages and BRF {(whole - translated) / bare:.2f}",
+    )  # fmt: skip
     for name, write in (("PEF", pef.write), ("Unicode text", unicode_text.write)):
-        print(f"  {name}: {seconds(lambda write=write: write(volume)) / bare:.2f} times liblouis's translation")
+        table.row(f"{seconds(lambda write=write: write(volume)) / bare:.2f}", "", f"{what}, writing {name} against liblouis's translation")
 
 
 def main() -> None:
-    print(f"Python {platform.python_version()}, liblouis {liblouis.owner().version}, {platform.machine()}, one core")
+    parser = argparse.ArgumentParser(description=(__doc__ or "").split("\n")[0])
+    parser.add_argument("--rows", action="store_true", help="leave out the head of the table")
+    if not parser.parse_args().rows:
+        table.head()
+    table.row(liblouis.owner().version, "", "is the version of liblouis")
     english, french = handout("en"), handout("fr")
     measure(english, find_code("ueb", 2))
     measure(english, find_code("ueb", 1))
@@ -115,7 +127,7 @@ def main() -> None:
     measure(french, find_code("fr", 2))
     code = find_code("ueb", 2)
     one = replace(english, blocks=english.blocks[:1])
-    print(f"eBraille of one exercise: {seconds(lambda: ebraille.write(one, code)) * 1000:.1f} ms")
+    table.row(f"{seconds(lambda: ebraille.write(one, code)) * 1000:.1f} ms", "", "eBraille of one exercise")
 
 
 if __name__ == "__main__":

@@ -14,7 +14,6 @@ from __future__ import annotations
 import argparse
 import datetime
 import os
-import platform
 import re
 import resource
 import statistics
@@ -28,6 +27,8 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 PLACE = {**os.environ, "PYTHONPATH": str(ROOT)}
 CORES = len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
+
+import table  # noqa: E402
 
 from handouts import carried  # noqa: E402
 from handouts.fitting.fit import fit  # noqa: E402
@@ -91,10 +92,6 @@ def pairs(first: list[str], second: list[str], runs: int) -> tuple[float, float,
     )
 
 
-def row(ratio: float, aim: str, what: str) -> None:
-    print(f"| {ratio:.3g} | {aim} | {what} |", flush=True)
-
-
 def make(studio: Path, *words: str) -> list[str]:
     return [sys.executable, "-m", "handouts", "make", "--studio", str(studio), "--quiet", *words]
 
@@ -154,13 +151,13 @@ def cold(folder: Path) -> None:
             turns.append(((ours - loading) / alone, ours, loading, alone))
         ratio, ours, loading, alone = map(statistics.median, zip(*turns[1:], strict=True))
         how = "one process" if words else f"{CORES} processes"
-        row(ratio, aim, f"one client, print, screen and braille, cold, {how}: {ours:.2f} s less {loading:.2f} s of start "
+        table.row(f"{ratio:.3g}", aim, f"one client, print, screen and braille, cold, {how}: {ours:.2f} s less {loading:.2f} s of start "
                         f"and imports, against WeasyPrint alone with the same HTML, {alone:.2f} s")
     braille = [sys.executable, "-c", BRAILLE.format(root=str(ROOT)), *map(str, texts)]
     ours, other, ratio = pairs(make(studio, "--afresh", "--as", "braille"), braille, 5)
-    row(ratio, "", f"one client, braille, cold, {ours:.2f} s, against liblouis alone with the same words, {other:.2f} s")
+    table.row(f"{ratio:.3g}", "", f"one client, braille, cold, {ours:.2f} s, against liblouis alone with the same words, {other:.2f} s")
     ours, other, ratio = pairs([sys.executable, "-m", "handouts", "--help"], [sys.executable, "-c", "import click"], 15)
-    row(ratio, "at most 2", f"handouts --help, {ours:.3f} s, against importing click, {other:.3f} s")
+    table.row(f"{ratio:.3g}", "at most 2", f"handouts --help, {ours:.3f} s, against importing click, {other:.3f} s")
 
 
 def growth(folder: Path, most: int) -> None:
@@ -174,9 +171,9 @@ def growth(folder: Path, most: int) -> None:
             first = timed(make(studio))
             again = timed(make(studio))
             single = single or first
-            row(first / count / single, "", f"{form}, {count} clients, {first:.1f} s, {first / count:.3f} s a client, "
+            table.row(f"{first / count / single:.3g}", "", f"{form}, {count} clients, {first:.1f} s, {first / count:.3f} s a client, "
                                             "against one client alone")
-            row(again / first, "",
+            table.row(f"{again / first:.3g}", "",
                 f"{form}, {count} clients: second run, nothing changed, {again:.2f} s, against the first")
 
 
@@ -185,7 +182,7 @@ def cores(folder: Path, count: int) -> None:
     studio = studio_of(count, "print", folder)
     one = timed(make(studio, "--afresh", "--jobs", "1"))
     all_of_them = timed(make(studio, "--afresh", "--jobs", str(CORES)))
-    row(one / all_of_them / CORES, "at least 0.9", f"{CORES} processes, {count} clients, {all_of_them:.1f} s, against "
+    table.row(f"{one / all_of_them / CORES:.3g}", "at least 0.9", f"{CORES} processes, {count} clients, {all_of_them:.1f} s, against "
                                                     f"{CORES} times the rate of one process, {one:.1f} s")
 
 
@@ -206,7 +203,7 @@ def unchanged(folder: Path, count: int) -> None:
     """A second run of whole sets, nothing changed, against the first."""
     studio = studio_of_whole_sets(folder, count)
     first, again = timed(make(studio)), timed(make(studio))
-    row(again / first, "at most 0.02", f"print, screen and braille of {count} clients, nothing changed, {again:.2f} s, "
+    table.row(f"{again / first:.3g}", "at most 0.02", f"print, screen and braille of {count} clients, nothing changed, {again:.2f} s, "
                                        f"against the first run, {first:.0f} s, {first / count:.2f} s a client")
 
 
@@ -218,10 +215,10 @@ def whole_clients(folder: Path, count: int) -> None:
         timed(make(studio, "--afresh", "--as", form))
         after = resource.getrusage(resource.RUSAGE_CHILDREN)
         spent = after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime
-        files = [file for file in (studio / "out").rglob("*.*") if file.suffix in {".pdf", ".html", ".brf"}]
-        size = sum(file.stat().st_size for file in files) / count / 1e6
-        print(f"| | | {form}, whole sheet, card and log of {count} clients: {spent / count:.2f} s of a core a client; "
-              f"{size:.2f} MB a client with the forms above |", flush=True)
+        table.row(f"{spent / count:.2f} s", "", f"of a core a client, {form}, sheet, card and log, {count} clients")
+    files = [file for file in (studio / "out").rglob("*.*") if file.suffix in {".pdf", ".html", ".brf"}]
+    size = sum(file.stat().st_size for file in files) / count / 1e6
+    table.row(f"{size:.2f} MB", "", "of files a client, print, screen and braille")
 
 
 def cluster(folder: Path, count: int) -> None:
@@ -250,7 +247,7 @@ def cluster(folder: Path, count: int) -> None:
         for process in (*workers, scheduler):
             process.terminate()
             process.wait()
-    row(there / here, "", f"{CORES} workers of a Dask scheduler, {count} clients, {there:.1f} s, against "
+    table.row(f"{there / here:.3g}", "", f"{CORES} workers of a Dask scheduler, {count} clients, {there:.1f} s, against "
                           f"{CORES} processes, {here:.1f} s")
 
 
@@ -286,17 +283,18 @@ def memory(folder: Path, count: int) -> None:
     script = MEMORY.format(root=str(ROOT), studio=str(folder / "one"), count=count, early=early_at)
     done = subprocess.run([sys.executable, "-c", script], env=PLACE, capture_output=True, text=True, check=True)
     (_, early), (_, late) = (map(int, line.split()) for line in done.stdout.strip().split("\n"))
-    row(late / early, "at most 1.1, under 400 MB", f"memory of a worker after {count} clients, {late} MB, against after "
+    table.row(f"{late / early:.3g}", "at most 1.1, under 400 MB", f"memory of a worker after {count} clients, {late} MB, against after "
                                                    f"{early_at}, {early} MB")
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.split("\n")[0])
     parser.add_argument("--most", type=int, default=1000, help="no more clients than this")
-    most = parser.parse_args().most
-    memory_of_all = os.sysconf("SC_PAGE_SIZE") * os.sysconf("SC_PHYS_PAGES") // 2**30
-    print(f"Python {platform.python_version()}, {CORES} cores, {platform.machine()}, {memory_of_all} GB.\n")
-    print("| Ratio | Aim | Measured |\n|---|---|---|")
+    parser.add_argument("--rows", action="store_true", help="leave out the head of the table")
+    asked = parser.parse_args()
+    most = asked.most
+    if not asked.rows:
+        table.head()
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         cold(folder)
@@ -307,7 +305,7 @@ def main() -> None:
         growth(folder, most)
         memory(folder, min(most * 2, 2000))
     peak = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss // 1024
-    print(f"\nLargest process: {peak} MB.")
+    table.row(f"{peak} MB", "under 400 MB", "the largest process of all these runs")
 
 
 if __name__ == "__main__":

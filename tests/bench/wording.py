@@ -14,7 +14,6 @@ import argparse
 import gc
 import json
 import os
-import platform
 import resource
 import statistics
 import subprocess
@@ -27,6 +26,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
+
+import table  # noqa: E402
 
 from handouts.wording import check_text  # noqa: E402
 from handouts.wording.checking import check_all  # noqa: E402
@@ -88,10 +89,6 @@ def seconds(work: Callable[[], object], repeat: int = 3) -> float:
     return best
 
 
-def line(name: str, value: str) -> None:
-    print(f"{name:<58} {value}", flush=True)
-
-
 def against_proselint(folder: Path, size: int) -> None:
     files = []
     for number in range(4):
@@ -101,8 +98,8 @@ def against_proselint(folder: Path, size: int) -> None:
     total = sum(os.path.getsize(file) for file in files)
     marks = seconds(lambda: [check_text(Path(file).read_text("utf-8")) for file in files])
     whole = seconds(lambda: check_all(files))
-    line("Marks alone, MB a second", f"{total / MEGABYTE / marks:.2f}")
-    line("Marks and checks of whole texts, MB a second", f"{total / MEGABYTE / whole:.2f}")
+    table.row(f"{total / MEGABYTE / marks:.2f} MB/s", "", "wording, marks alone")
+    table.row(f"{total / MEGABYTE / whole:.2f} MB/s", "at least 1", "wording, marks and checks of whole texts")
 
     from proselint.checks import __register__
     from proselint.config import DEFAULT
@@ -112,11 +109,13 @@ def against_proselint(folder: Path, size: int) -> None:
     registry = CheckRegistry()
     registry.register_many(__register__)
     theirs = seconds(lambda: [LintFile(Path(file), Path(file).read_text("utf-8")).lint(DEFAULT) for file in files], 1)
-    line("proselint on the same files, MB a second", f"{total / MEGABYTE / theirs:.2f}")
-    line("Throughput against proselint", f"{theirs / whole:.1f} times")
+    table.row(
+        f"{theirs / whole:.2f}", "at least 2",
+        f"wording, throughput against proselint on the same files, {total / MEGABYTE / theirs:.2f} MB/s",
+    )  # fmt: skip
     ours = command([*INSTALLED, "check", *files])
     other = command([sys.executable, "-m", "proselint", "check", *files])
-    line("The same as commands, start included", f"{other / ours:.1f} times")
+    table.row(f"{other / ours:.2f}", "", "wording, the same as commands, start included")
 
 
 def command(arguments: list[str]) -> float:
@@ -143,11 +142,11 @@ def cold_start(repeat: int) -> None:
         if turn:  # the first writes the byte code
             ours.append(checking)
             bare.append(importing)
-    line("One short file from a cold start, ms", f"{statistics.median(ours) * 1000:.0f}")
-    line(
-        "The same against importing click, yaml and markdown",
-        f"{statistics.median(ours) / statistics.median(bare):.2f} times",
-    )
+    table.row(
+        f"{statistics.median(ours) / statistics.median(bare):.2f}", "at most 2",
+        f"wording, one short file from a cold start, {statistics.median(ours) * 1000:.0f} ms, against importing click, "
+        f"yaml and markdown, {statistics.median(bare) * 1000:.0f} ms",
+    )  # fmt: skip
 
 
 def growth(folder: Path, sizes: Iterable[int]) -> None:
@@ -157,8 +156,8 @@ def growth(folder: Path, sizes: Iterable[int]) -> None:
     for size in sizes:
         path.write_text(prose(size), "utf-8")
         rates.append(seconds(lambda: check_all([str(path)]), 1) / (size / MEGABYTE))
-        line(f"Prose of {size / MEGABYTE:g} MB, seconds a MB", f"{rates[-1]:.2f}")
-    line("Seconds a MB, largest against smallest size", f"{rates[-1] / rates[0]:.2f} times")
+        table.row(f"{1 / rates[-1]:.2f} MB/s", "", f"wording, prose of {size / MEGABYTE:g} MB")
+    table.row(f"{rates[-1] / rates[0]:.2f}", "about 1", "wording, time a MB, largest against smallest size")
 
 
 def made_to_be_slow(folder: Path, size: int) -> None:
@@ -171,18 +170,18 @@ def made_to_be_slow(folder: Path, size: int) -> None:
         path.write_text(text, "utf-8")
         full = seconds(lambda: check_all([str(path)]), 1)
         rate = len(text.encode()) / MEGABYTE / full
-        line(
-            f"{name}, {size / MEGABYTE:g} MB",
-            f"{rate:.2f} MB a second; twice the size takes {full / half:.2f} times as long",
-        )
+        table.row(f"{rate:.2f} MB/s", "", f"wording, {name}, {size / MEGABYTE:g} MB; twice the size takes {full / half:.2f} times as long")
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--quick", action="store_true", help="smaller texts")
-    quick = parser.parse_args().quick
+    parser.add_argument("--rows", action="store_true", help="leave out the head of the table")
+    asked = parser.parse_args()
+    quick = asked.quick
     gc.disable()  # as the command does
-    print(f"Python {platform.python_version()}, {os.cpu_count()} cores, {platform.machine()}")
+    if not asked.rows:
+        table.head()
     with tempfile.TemporaryDirectory() as folder:
         against_proselint(Path(folder), MEGABYTE // (4 if quick else 1))
         cold_start(5 if quick else 15)
