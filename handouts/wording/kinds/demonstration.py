@@ -1213,6 +1213,8 @@ def _of_company(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[0] in ("like", "as") and before in ("me", "us", "him", "her", "them") and _LOOKS & set(clause):
         return True
+    if inside == ["my", "way"] and {"turn", "toes", "face", "look", "looking", "roll", "swing"} & set(clause):
+        return True  # a direction: the kind "viewer" has it
     if inside[0] == "follow" and {"gaze", "eyes", "eye"} & set(clause[-2:]):
         return True  # the eyes follow: the kind "gaze" has it
     if inside[-1:] == ["see"] and after in ("me", "us", "him", "her") and (

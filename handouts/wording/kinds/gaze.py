@@ -18,6 +18,9 @@ _BODY = en.LEXICON.classes["body"]
 _KIT = en.LEXICON.classes["kit"] - _words("scales card set pair")
 _SURFACES = en.LEXICON.classes["surface"] | en.LEXICON.classes["room"]
 
+_PHASES = _words("swing press lift squat lunge turn step rep bow jump pull push stretch hold reach row top bottom")
+"""Parts of a movement: "at the top of the swing"."""
+
 _CHECKERS = _words("gander glance glancing peek peeking peep peeping squint squinting")
 """Quick looks: down or at a thing they check, and do not set the head."""
 
@@ -112,6 +115,11 @@ def _told(words: list[str], place: int) -> bool:
         return _at(words, place - 2) == "let"
     if before == "we":
         return _at(words, place + 1) in ("up", "down", "over", "left", "right", "forward")
+    if before in ("should", "can", "must", "could") and _at(words, place - 2) in ("they", "he", "she", "i", "people"):
+        return False
+    if words[place] == "look" and before in _KIT | _SURFACES | _PHASES and _at(words, place + 1) in ("at", "up", "straight", "ahead"):
+        start = max((far for far in range(place) if words[far] in PAUSES or words[far] in ("and", "then")), default=-1) + 1
+        return words[start] in ("at", "on", "in", "during", "from")  # "at the top of the swing look ahead"
     return before in _TELLS or before.endswith("ly")
 
 
@@ -146,6 +154,8 @@ def _look(words: list[str], place: int) -> Span | None:
     if way in ("ahead", "back") and _at(words, reach + 1) == ":" and place == 0:
         return None
     if way == "'s" or (word == "look" and place == 1 and words[0] == "you" and _at(words, place + 2) in PAUSES):
+        return None
+    if way == "over" and not {"anyone", "anybody", "someone", "somebody", "anyone's"}.isdisjoint(words[reach + 1 : reach + 3]):
         return None
     if way in _OWNERS or way in ("them", "it", "him", "everyone"):  # "look your partner in the eye"
         for far in range(reach + 1, min(reach + 5, len(words) - 2)):
@@ -215,6 +225,10 @@ def _look(words: list[str], place: int) -> Span | None:
         if word in ("look", "looking") and not _landmark(words, reach + 1) and _abstract(words, reach + 1):
             return None
         if _at(words, reach + 1) == "you":
+            return None
+        if _at(words, place - 1) in ("a", "good", "quick", "long") and not any(
+            other in _BODY or other in eyes.TARGETS or other in eyes.FAR_THINGS for other in words[reach + 1 : reach + 5]
+        ):
             return None
         if not end or _checks(words, end) or (word in ("glance", "glancing") and not _landmark(words, reach + 1)):
             return None
@@ -404,6 +418,8 @@ def _eyes(words: list[str], place: int) -> Span | None:
         ):
             return None
     before = _at(words, first - 1)
+    if word == "eye" and words[first] in ("his", "her", "their") and before in ("got", "has", "have", "had", "having", "keeps", "with"):
+        return None
     if word == "eyes" and before == "where" and _at(words, place + 1) in ("go", "look", "land", "travel", "lead", "point"):
         return first, place + 2
     if word == "eyes" and before == "roll" and _at(words, place + 1) in ("up", "down", "back"):
@@ -577,6 +593,8 @@ def _sight(words: list[str], place: int) -> Span | None:
         return place - 2, place + 1
     if _at(words, place + 1) in ("line", "lines"):
         return (place - 1 if _at(words, place - 1) in _OWNERS else place), place + 2
+    if _at(words, place - 1) in ("keep", "keeping") and _at(words, place + 1) == "of" and _landmark(words, place + 2):
+        return place - 1, _aimed(words, place + 2) or place + 2
     if _at(words, place - 1) in ("lose", "losing", "loses") and _at(words, place + 1) == "of":
         held = any(word in eyes.TARGETS or word in eyes.FOLLOWED for word in words[place + 2 : place + 5])
         told = {"not", "never", "without"} & set(words[max(0, place - 4) : place])
@@ -626,7 +644,7 @@ def _focus(words: list[str], place: int) -> Span | None:
             reach > place + 1 and _at(words, reach) in ("up", "down", "out")
         ):
             return place, reach + 1
-    if words[place] == "fix" and _at(words, place + 1) in ("on", "onto") and (span := _lock(words, place)):
+    if words[place] == "fix" and _at(words, place + 1) in ("on", "onto", "upon") and (span := _lock(words, place)):
         return span
     if words[place] == "focus" and _at(words, place - 1) == "in":
         return _in_view(words, place)
@@ -681,6 +699,10 @@ def _admire(words: list[str], place: int) -> Span | None:
         return None
     if words[place] == "spot" and _at(words, place + 2) in ("front", "turn", "turns", "corner", "corners", "pirouette", "pirouettes"):
         return place, place + 3
+    if words[place] == "spot" and _at(words, place + 2) in ("edge", "landing", "ground", "wall", "floor"):
+        return place, place + 3
+    if words[place] == "spy" and _at(words, place + 1) == "your" and _at(words, place + 2) in _BODY:
+        return place, place + 3
     for reach in range(place + 2, min(place + 5, len(words))):
         if words[reach] in eyes.FAR_THINGS or (
             words[place] == "track" and words[reach] in ("ball", "shuttle", "shuttlecock", "puck", "thumb", "fingertip")
@@ -699,7 +721,7 @@ def _lock(words: list[str], place: int) -> Span | None:
     told = _told(words, place) or _at(words, place - 1) in _DOES_IT
     if told and words[place].startswith("fixat") and _at(words, reach) in ("target", "thumb", "finger", "letter", "card", "the", "your"):
         return place, _aimed(words, reach) or reach + 1
-    if _at(words, reach) not in ("on", "onto") or not told:
+    if _at(words, reach) not in ("on", "onto", "upon") or not told:
         return None
     reach += 2 if _at(words, reach + 1) == "to" else 1
     for far in range(reach, min(reach + 4, len(words))):
@@ -804,7 +826,11 @@ def _pick(words: list[str], place: int) -> Span | None:
         word = words[reach]
         if word == "drishti" or (word == "point" and words[reach - 1] == "focal"):
             return place, reach + 1
-        if word in _FIXED_ON and any(other in eyes.LOOKS for other in words[reach + 1 : reach + 6]):
+        if word in _FIXED_ON and (
+            any(other in eyes.LOOKS for other in words[reach + 1 : reach + 6]) or words[reach + 1 : reach + 3] in (["at", "head"], ["at", "eye"])
+        ):
+            return place, reach + 1
+        if word == "face" and not {"crowd", "audience", "stalls", "congregation"}.isdisjoint(words[reach + 1 : reach + 4]):
             return place, reach + 1
         if word in ("spot", "point", "mark", "something", "object"):
             rest = words[reach + 1 : reach + 12]
@@ -987,6 +1013,13 @@ ENGLISH = Kind(
     triggers=frozenset(_READERS),
     find=find,
     flag=(
+        "At the top of the swing [[look at the horizon]].",
+        "[[Pick out a brick]] at head height.",
+        "[[Find one face in the crowd]].",
+        "[[Keep sight of the spire]] and stay on one leg.",
+        "[[Fix upon the gate]].",
+        "[[Spy your thumbs]].",
+        "[[Eyes boring through it]], hit the bag.",
         "[[Look at the ceiling]] and breathe out.",
         "[[Eyes forward]], chest up.",
         "[[Fix your gaze on a spot]] by the door.",
@@ -1015,6 +1048,10 @@ ENGLISH = Kind(
         "[[Look from thumb to thumb]].",
     ),
     leave=(
+        "Somebody asks whether they should look up.",
+        "Come and have a look at the new gym.",
+        "No looking over anyone's shoulder.",
+        "The doctor's got his eye on your blood pressure.",
         "Close your eyes and breathe.",
         "Get your eyes under the bar before you unrack it.",
         "Chin level, nose toward 12 o'clock.",

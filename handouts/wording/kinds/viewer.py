@@ -62,7 +62,7 @@ _STANDS_FOR = {
         back|over|round|around|up|down toward|towards|to
         the opposite|other|same|wrong way|direction to|from|as
     """,
-    "see": "see|watch|check|film|get|spot|follow|view|inspect|judge|count|catch|observe|record",
+    "see": "see|watch|check|film|get|follow|view|inspect|judge|count|catch|observe|record",
 }
 
 _PHRASES = Phrases(
@@ -140,6 +140,7 @@ _PHRASES = Phrases(
         ^ [ for the|your judges|audience|camera|cameras|viewer|viewers|crowd|panel ] ,
         [ give|offer|show|sell|throw|feed|flash|serve the|your|our judges|audience|crowd|stalls|gallery|house|panel ] a|your|some|that|both|one
         [ director|judge|teacher|coach|camera|audience 's side ]
+        {crowd} is|'s|are [ staring|looking|gazing at your _ ]
         [ judges|judge's|audience|camera|upstage|downstage|offstage|onstage|screen side? ] arm|leg|hand|foot|knee|hip|shoulder|elbow|heel|ear|side
         [ offstage|onstage|frontstage|house-left|house-right ]
         the|your one|leg|arm|hand|foot|side|knee|hip|elbow|shoulder [ i can|cannot|could not? see|reach ]
@@ -167,7 +168,7 @@ _PHRASES = Phrases(
         [ the|your|our|a instructor|coach|trainer|teacher|therapist|leader|demonstrator|presenter|model|camera|viewer|watcher|onlooker|observer|photographer|reader 's left|right|side|eye|front ]
         [ @name 's right|left ] !@body|hand
         [ stage|house|camera|screen left|right ]
-        [ upstage|downstage|camera-left|camera-right|stage-left|stage-right|screen-left|screen-right ]
+        [ coach-side|trainer-side|judge-side|instructor-side|teacher-side|upstage|downstage|camera-left|camera-right|stage-left|stage-right|screen-left|screen-right ]
         [ left|right|right-hand|left-hand|top|bottom|middle|centre|center side|edge|half|corner|part|third*2 of the|your|my|this|our @screen|picture|photo|image|video|stage|shot|diagram|drawing|mirror ]
         [ left|right|right-hand|left-hand side|edge|half|corner|part|third*2 of the|your|my|this|our page|poster|sheet ]
         [ on|at|to|towards|toward|in|by the left|right|top|bottom side|edge|half|corner|hand*2 of the|your|my|this|our screen|page|picture|photo|image|frame|display|shot|stage|monitor|video|diagram|drawing ]
@@ -176,7 +177,7 @@ _PHRASES = Phrases(
         [ as you|we|i look|watch|view|face at? me|us|it|the|this|the _? ]
         [ as seen|viewed|watched|filmed from ]
         [ seen|viewed|watched|filmed|photographed|looking|looked from|at? the|my|behind|front|above|side|below ] &front|side|behind|above|below|back|left|right|@camera|.|,
-        [ viewed|seen from ]
+        [ viewed|seen from ] !any|every|all|time|week|day
         so|until|till|where that? [ i have|get|see got? you|your ] side|front|back|in|full|from|side-on|whole|good
         [ you see|have|get on your|the left|right ]
         [ i am facing you|the ]
@@ -194,7 +195,7 @@ _PHRASES = Phrases(
         that the [ lens|camera|webcam|screen catches|sees|gets|picks|shows|misses ]
         ^ [ to|from me ] $|,|.
         [ so i|we|they have|'ve|get a _? view|shot ]
-        [ flash|show|flashing me|us your ]
+        [ flash|flashing me|us your ]
         [ give the|my|your|our _? row|class|crowd|stalls|gallery|house|camera your|a ]
         [ bow|turn|face to? the house|stalls|wings ]
         [ prompt side|corner ]
@@ -269,6 +270,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if (words[first] in ("give", "lend") and words[last - 1 : last] == ["hand"]) or (words[first] == "on" and first == 0 and words[last : last + 1] == [","]):
             continue
+        if _a_place_to_go(words, first, last):
+            continue
         if words[first : last + 1] == ["in", "my", "direction", "of"]:
             continue
         if _said_of_oneself(words, first, last):
@@ -277,9 +280,25 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue  # where the eyes go: the kind "gaze" has it
         if words[first] == "my" and words[last - 1] == "side" and words[first - 1 : first] == ["from"] and "there" in words:
             continue
-        if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and _NOT_BY_SIGHT & set(words[max(0, first - 3) : first]):
+        if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and (_NOT_BY_SIGHT & set(words[max(0, first - 3) : first]) or {"say", "tell", "read", "call"} & set(words[max(0, first - 6) : first])):
             continue
         yield first, last
+
+
+_SEATS = frozenset("bleachers stands stand grandstand gallery terraces balcony boxes row seats seat bench box stage wings".split())
+_GOES = frozenset("walk jog run come go march carry head get back return sprint hop".split())
+_ROOM_THINGS = frozenset("television telly tv computer laptop tablet phone screen monitor".split())
+_AIMED = frozenset("stand turn face turned side set put place position get sit kneel mat mats lie start yourself move step".split())
+
+
+def _a_place_to_go(words: list[str], first: int, last: int) -> bool:
+    """Whether it is where one goes or where one happens to be: "walk back to the stands", "do it in front of the television"."""
+    inside = words[first:last]
+    if _SEATS & set(inside[-1:]) and "to" in inside:
+        return not {"turn", "face", "chest", "hips", "palms", "open", "bow"} & set(words[max(0, first - 5) : first]) and bool(
+            _GOES & {*words[max(0, first - 4) : first], inside[0]}
+        )
+    return inside[:3] == ["in", "front", "of"] and bool(_ROOM_THINGS & set(inside)) and not _AIMED & set(words[max(0, first - 6) : first])
 
 
 _SIDES = frozenset("left right clockwise anticlockwise leg arm foot hand turn step it".split())
@@ -353,6 +372,8 @@ ENGLISH = Kind(
     triggers=_PHRASES.triggers,
     find=find,
     flag=(
+        "The ball rests on your [[coach-side]] hip.",
+        "Twist till the front row [[is staring at your number]].",
         "Turn your chest [[to me]].",
         "Sit [[facing the laptop]].",
         "Stand [[in front of me]].",
@@ -404,6 +425,11 @@ ENGLISH = Kind(
         "Turn out [[for the judges]].",
     ),
     leave=(
+        "Walk back to the bleachers and sip some water.",
+        "You can do it in front of the television.",
+        "Say the weight back to me first.",
+        "Viewed from any angle, it is hard work.",
+        "Show us your progress.",
         "My right-hand man holds the pads.",
         "In my direction of travel I always had the wind.",
         "Give me your hand if you wobble.",

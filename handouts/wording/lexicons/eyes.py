@@ -11,7 +11,7 @@ LOOKS = words(
 WAYS = words(
     "up down ahead forward forwards straight out back backward backwards left right sideways over behind across past beyond away toward towards"
     " upward upwards downward downwards outward outwards diagonally above below under between round around along through into onto off level high low"
-    " front inward inwards aside skyward skywards heavenward heavenwards dead directly slightly"
+    " front doon inward inwards aside skyward skywards heavenward heavenwards dead directly slightly"
 )
 """Where a look can go, without a thing that it is aimed at."""
 
@@ -37,7 +37,7 @@ FIXED = words(
 
 EYES_DO = words(
     verbs(
-        "follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix run focus face remain keep float leave come stray slip dip sink"
+        "follow track travel chase lead drop lift rise look turn move sweep rest gaze stare land settle point aim trail go stay shift wander drift climb fall find lock fix bore burn drill run focus face remain keep float leave come stray slip dip sink"
     )
 )
 """What the eyes are told to do."""
@@ -49,7 +49,7 @@ NOT_GAZE = words(
 """Words beside "eyes" that do not aim them."""
 
 OTHERS = words(
-    "screens phones scale scales me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each coach instructor teacher trainer therapist"
+    "screens phones scale scales me us my mine our ours him her his hers them their theirs it that this these those everyone everybody each mother father mum mom dad gran nan grandad husband wife brother sister dog cat coach instructor teacher trainer therapist"
     " physio leader neighbour neighbor mirror mirrors reflection photo photos picture pictures video videos screen clip diagram"
     " chart poster image images drawing sketch clock timer watch watches stopwatch monitor display number numbers label labels dial gauge card"
     " sheet page log diary plan timetable calendar notes website options results scores week weeks month months past year progress example illustration demo figure"
