@@ -32,6 +32,10 @@ LEADER = 1
 ONE, MANY, NEXT, NOT_NEXT, PREVIOUS, NOT_PREVIOUS, CLAUSE_START, CLAUSE_END, OPEN, CLOSE = range(10)
 
 
+_RARE = 0.02
+"""How often a word that is not among the common ones stands in a thousand; no word counts as rarer."""
+
+
 class _Known(dict[str, int]):
     """From a word to its class bits; a word that no class lists is guessed, each time anew."""
 
@@ -87,7 +91,7 @@ class Lexicon:
     def how_common(self, words: Iterable[str]) -> float:
         """How often one of the words stands in a thousand."""
         common = self.common.get
-        return sum([common(word, 0.02) for word in words])
+        return sum([common(word, _RARE) for word in words])
 
 
 class Part(NamedTuple):
@@ -165,6 +169,8 @@ class Phrases:
                 anchor = known[piece] = _anchor(self._lexicon, piece)
             if anchor[0] and anchor[1] < rarest:
                 best, (words, rarest) = place, anchor
+                if rarest <= _RARE:
+                    break
         if best < 0:
             raise ValueError(f"the phrase {' '.join(pieces)!r} has no word to be found by")
         line = _Line(self._lexicon, pieces, best, note)
