@@ -15,7 +15,7 @@ _OUTDOORS = (
     "|canal|shore|beach|pier|jetty|pontoon|boat|church|chapel|tower|steeple|spire|shop|store|cafe|café|pub|school|barn|shed|hut|house|cottage|garage"
     "|van|car|cars|bus|lorry|truck|bin|bins|skip|hydrant|lamppost|streetlight|streetlamp|kerb|curb|crossing|roundabout|junction|monument|statue|fountain"
     "|pavilion|bandstand|shelter|playground|swings|goalpost|goalposts|scoreboard|dugout|ditch|puddle|boulder|post|posts|fence|flag|flags|buoy|buoys|rope|ropes"
-    "|signpost|letterbox|mailbox|postbox|marquee|tent|railings|steps|stairs|staircase|corridor|doorway|door|archway|arch"
+    "|gatepost|fencepost|flagpole|milepost|turnstile|signpost|letterbox|mailbox|postbox|marquee|tent|railings|steps|stairs|staircase|corridor|doorway|door|archway|arch"
 )
 """Places out of doors and on the way, that a walk goes to or along."""
 
@@ -40,7 +40,7 @@ _PHRASES = Phrases(
     strong="""
         [ {about}*2 yay|yea @dim|apart ]
         [ the one|ones yonder ]
-        [ hereabouts|thisaway|thataway|hitherwards ]
+        [ hereabouts|hereish|thereish|thisaway|thataway|hitherwards ]
         [ that @name has|is|holds|got ]
         [ that much ] and|$ no|.|,|!
         [ where|to|at i|me am|is here|there ]
@@ -67,7 +67,8 @@ _PHRASES = Phrases(
         [ the one , there ]
         tap|touch|lift|push|press|squeeze|grab|rub|pinch|bend|pull|raise|lower|straighten|relax|tighten [ this|that ] ,|.|up|down|with|then|in|out|first|only|and
         reach|rest|push|lean|press|tap|brace|pull|rub|line|step for|against|on|at|onto|towards|over|up*2 [ this|that|these|those ] ,|.|with|and|then|$
-        keep [ this|that ] tucked|still|soft|straight|bent|in|down|relaxed|long|tight|close !mind|touch|check|line
+        keep [ this|that ] tucked|still|soft|straight|bent|down|relaxed|long|tight|close
+        keep [ this|that ] in $|,|and|tight|close|nice
         [ all|the of|whole*2 this|that ] stays|stay|relaxes|works|moves|soft|still
         all of [ this ] stays|is|should
         is|'s [ this ] that should|is|does|works|moves|hurts
@@ -83,6 +84,9 @@ _PHRASES = Phrases(
         [ the spot|place|line|mark|bit|point|crease my _ is on|at|in ]
         [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
         [ so @dim apart? and no ]
+        [ so @dim apart? ] , no
+        at|to|on this|that @spatial ,? and _*4 at|to|on [ this|that one ]
+        @body|@kit|point|spot|place is|'s|are usually|often|mostly|normally|always|typically|generally [ just|right|about? here|there ] ?|,|.|;|!|:
         [ this|that one ] , not
         tap|touch|lift|press|squeeze|swap|hit|grab [ this|that one ] and|then this|that
         this|that one and|then [ this|that one ]
@@ -207,7 +211,7 @@ _PHRASES = Phrases(
         [ where|wherever i point|tap|touch|pat|press|hold|put ] !standing|sitting
         [ where|wherever my finger|fingers|hand|hands|thumb|palm|toe|foot is|are|'s|goes|go|rests ]
         [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ] <indicated|pointed|touched
-        [ than this ] $
+        <!worse|better|harder|easier|more|less|rather|nicer|tougher|faster [ than this ] $
         [ as wide|high|low|deep|far|close|big|long|narrow|tall|small as this|that ] $
         [ from|between this to|and this ]
         [ this apart ]
@@ -297,6 +301,8 @@ _ANAPHORA = frozenset("side leg arm foot hand knee hip position space range shap
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     for first, last, note in _PHRASES.find(sentence):
+        if sentence.words[first] == "where" and sentence.words[first - 2 : first] in (["here", ","], ["there", ","]):
+            continue  # "right there, where I'm touching": one place
         if not _TESTS[note](sentence, first, last) or _said_next(sentence, first, last):
             continue
         if (note == "thing" and sentence.words[last : last + 1] == [","]) or not _rescued(sentence, first, last, note):
@@ -312,6 +318,8 @@ def _from_to(words: list[str]) -> bool:
 def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     """Whether the sentence says the place or the size itself."""
     words = sentence.words
+    if note == "place" and words[last : last + 2] == [",", "where"] and words[last + 2 : last + 3] in (["i"], ["my"]):
+        return False
     if note == "place" and words[last - 1] in ("here", "there") and _from_to(words):
         return words[last : last + 1] == [","] and explained_after(sentence, last)
     if note == "place" and last - first > 2 and words[first] == "from" and words[last : last + 1] == ["to"]:
@@ -399,6 +407,18 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "the air in here is warm"
     if prefix == ["right"] and before == "," and words[0] in ("that", "this") and words[1] in ("is", "'s", "was"):
         return any(bits & LEXICON.mask("body", "kit") for bits in classes[:first]) or bool(_SPOTS & set(words[:first]))
+    if prefix == ["in"] and word == "there" and not {"breath", "breathe", "breaths"}.isdisjoint(words[:first]) and any(LEXICON.of(one) & _PARTS for one in sentence.earlier):
+        return False  # "your upper back spreads. Big breath in there"
+    if prefix == ["in"] and any(one.endswith("est") or one in ("best", "worst", "most") for one in words[max(0, first - 3) : first]):
+        return False  # "the simplest thing in here"
+    if prefix == ["in"] and not any(bits & LEXICON.mask("body", "kit", "handle", "orient") for bits in classes[:first]) and {"feel", "it", "them"}.isdisjoint(words[:first]):
+        return False
+    if before in ("is", "'s", "are") and first > 1 and (words[first - 2] in _KIN or classes[first - 2] & LEXICON.mask("role", "medic")):
+        return False  # "his mum's right here"
+    if prefix == ["right", "up"] and before in ("is", "'s", "are", "was", "be") and not any(bits & LEXICON.mask("body", "kit") for bits in classes[max(0, first - 3) : first]):
+        return False  # "for a man of his age that is right up there"
+    if prefix[-1:] != ["here"] and _tells_of_someone(sentence, first):
+        return False  # "he's not dancing under there"
     if prefix[-1:] == ["in"] and word == "there" and _HOLLOWS & set(words[:first] + sentence.earlier):
         return False  # "a gap behind you? Put a cushion in there"
     if before in ("written", "printed", "listed", "noted", "typed", "wrote", "write") or prefix[-2:] == ["from", "under"] or (before == "the" and prefix == ["back"]):
@@ -485,13 +505,38 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if first and classes[first - 1] & LEXICON.mask("body", "kit") and _bare_noun(sentence, first - 1) and word != before:
         return True
     if word == "there" and "here" not in words and before != "not":
-        return False
+        return _put_there(sentence, first, last)
     for near in range(first - 1, max(-1, first - 8), -1):
         if words[near] in (".", "!", "?", ";", ":"):
             break
+        if words[near] == "got" and words[near - 1 : near] in (["have"], ["'ve"], ["has"], ["'s"]):
+            continue  # "you've got a wide window here"
         if classes[near] & _HANDS and words[near] not in ("get", "go", "stop", "come", "work"):
             return words[near] not in _STILL or near < first - 1
     return before == "not" or "tender" in words or "tenderness" in words
+
+
+_KIN = frozenset("mum mom mother dad father wife husband sister brother son daughter gran grandma granddad grandad grandpa aunt uncle friend boss manager parent partner carer nurse".split())
+
+
+def _tells_of_someone(sentence: Sentence, first: int) -> bool:
+    """Whether the clause says what someone else does: "he's not dancing under there"."""
+    start = first
+    while start > 0 and first - start < 9 and sentence.words[start - 1] not in (".", "!", "?", ";", ":", ",", "and", "but"):
+        start -= 1
+    return sentence.words[start : start + 1] in (["he"], ["she"]) and not any(bits & LEXICON.mask("body", "kit") for bits in sentence.classes[start:first])
+
+
+def _put_there(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether a thing is put "there" with no place said before: "put the ice pack there for ten minutes"."""
+    words, classes = sentence.words, sentence.classes
+    place = LEXICON.mask("body", "surface", "room")
+    before = words[first - 1] if first else ""
+    if words[last : last + 1] not in (["for"], ["with"], ["."], []) or not first or not (classes[first - 1] & LEXICON.mask("kit") or before in ("pack", "plaster", "patch", "compress", "heat")):
+        return False
+    if words[0] not in ("put", "place", "lay", "stick", "tie", "rest", "press") or any(bits & place for bits in classes[1 : first - 1]):
+        return False
+    return not any(LEXICON.of(word) & place for word in sentence.earlier)
 
 
 _PEOPLE = frozenset("people folk folks everyone everybody someone somebody anyone anybody nobody they most who he she".split())
@@ -606,6 +651,11 @@ def _bare_noun(sentence: Sentence, place: int) -> bool:
     return start == 0 or words[start - 1] in (".", "!", "?", ";", ",", ":", "—", "and", "then")
 
 
+_NO_LENGTH = frozenset(
+    "pulse pressure score reading count rate temperature sugar price cost fee dose weight load number speed bmi mood heat pitch volume standard standards target targets".split()
+)
+
+
 def _size(sentence: Sentence, first: int, last: int) -> bool:
     """ "this wide", with no noun after it."""
     words, classes = sentence.words, sentence.classes
@@ -619,6 +669,8 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if dim == "far" and not this and before in ("get", "got", "gets", "reach"):
         return False
+    if not this and not _NO_LENGTH.isdisjoint(words[:first]):
+        return False  # "a pulse that low"
     if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
         return False
     if dim in ("long", "hard", "short", "longer", "shorter") and words[last - 1] != "apart":
@@ -705,6 +757,14 @@ _MEASURES = frozenset("angle height distance level depth width length gap size".
 _KEEPS = frozenset("hold keep stay have maintain holding keeping staying keeps holds remain".split())
 
 
+_DETERMINERS = frozenset("the a an your my his her their our its every most all you i we they he she it".split())
+
+
+def _joins(sentence: Sentence, this: int, last: int) -> bool:
+    """Whether "that" only joins two clauses: "she told me that her bone scan", "with sadness that we mark"."""
+    return not _DETERMINERS.isdisjoint(sentence.words[this + 1 : last])
+
+
 def _part(sentence: Sentence, first: int, last: int) -> bool:
     """ "to this spot", "at that angle"."""
     words, classes = sentence.words, sentence.classes
@@ -713,6 +773,10 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     after = words[last] if last < len(words) else "."
     this = next(place for place in range(last - 1, first - 1, -1) if words[place] in _DEMONSTRATIVES)
     prefix = words[first:this]
+    if words[this] == "that" and (_joins(sentence, this, last) or after in _DETERMINERS):
+        return False  # "the sort that half the people have"
+    if noun == "point" and prefix[-1:] == ["on"] and not any(bits & _HANDS for bits in classes[:first]):
+        return False  # "the policy is clear on this point"
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
         return False
     if not first and noun in ("point", "end", "stage", "extent", "degree", "effect"):
@@ -774,12 +838,22 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     return not _said(sentence, noun)
 
 
+_PAPERS = frozenset("sheet card list letter page leaflet form booklet note log diary".split())
+_ADDRESSED = frozenset("i we you they he she".split())
+
+
 def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
     after = sentence.words[last] if last < len(sentence.words) else "."
     if {"told", "written"} & set(sentence.words[:first]):
         return False
+    if noun.rstrip("s") in _PAPERS or _joins(sentence, last - 2, last):
+        return False  # "bring this sheet": the one that is being read
+    if sentence.words[max(0, first - 2) : first] in (["stay", "off"], ["keep", "off"], ["get", "off"], ["away", "from"]):
+        return False  # "stay off that ladder": the one that both know of
+    if "been" in sentence.words[:first] and not _ADDRESSED.isdisjoint(sentence.words[:first]):
+        return False  # "I've been on this wall for nine years"
     if {"she", "he", "had", "used", "remember"} & set(sentence.words[:first]) and "you" not in sentence.words[:first]:
         return False
     if sentence.words[last - 2] == "same" or (noun == "end" and first == 1 and after == ","):
@@ -982,6 +1056,13 @@ ENGLISH = Kind(
         "[[That chair there]] is free.",
         "[[Not those]], the light ones.",
         "Pull the band [[from way over there]] to your hip.",
+        "The sore place is usually [[just there]]: two knuckles.",
+        "Grip the pole [[at this spot]], and with the right at [[this one]].",
+        "Palms [[so far apart]], no farther.",
+        "The hand comes to rest [[hereish]].",
+        "You'll feel it [[right there]], where I'm touching.",
+        "Run to [[that gatepost]] and back.",
+        "Put the cold pack [[there]] for ten minutes.",
     ),
     leave=(
         "The golden rule is that pain ends the set.",
@@ -1045,5 +1126,20 @@ ENGLISH = Kind(
         "The tins go on the low shelf. Put them back there afterwards.",
         "Stir for twelve minutes that way.",
         "If there's a problem, we'll go round that.",
+        "She keeps still; she's not dancing under there.",
+        "Her dad's right here and says yes.",
+        "The rower is the simplest thing in here.",
+        "A bit of wear, the sort that half the people your age have.",
+        "Her doctor told her that her bone scan was clear.",
+        "You've seen far worse than this.",
+        "The rules are clear on this point.",
+        "I've been on this wall for nine years.",
+        "You've got a good window here, ten years at least.",
+        "Please bring this sheet to your next visit.",
+        "Stay off that ladder!",
+        "Keep that in view.",
+        "A pulse that low deserves a word with your nurse.",
+        "For eighty-four that is right up there.",
+        "Open the ribs. Big breath in there.",
     ),
 )

@@ -80,7 +80,7 @@ _ROOM = _nouns(
     "pillar column post door doorway window wall corner fence tree bench cone marker flag hall gate goal goalpost net lamp-post"
     " lamppost sign signpost pillar-box stage piano stereo radiator cupboard mirror chair table rack machine station end side line lane box bin pole"
     " clock exit entrance desk counter stand stool speaker ladder staircase hedge bush stile buoy kerb curb hut shed bleacher"
-    " mat step block locker shelf rail bar barre treadmill rower bike"
+    " mat step block locker shelf rail bar barre treadmill rower bike fan heater fireplace"
 )
 
 # --- measures -------------------------------------------------------------------------------------------------------
