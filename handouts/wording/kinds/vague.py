@@ -78,7 +78,7 @@ _GIVES_A_GAP = _words("leave leaving with keep keeping make open have")
 """Words before "a gap" in an order."""
 _LOOSE_GRADES = _words("just only so and more less still even")
 """Grading words that open no mark."""
-_NO_SCALE = _words("that this usual before normal you feels most it last i")
+_NO_SCALE = _words("that this usual before normal you feels most it last i we they for in on")
 """Words after "than" that give no scale."""
 _GOES_ON = _words(
     "about roughly say around like maybe until till so just level no at to in close far wide enough approximately not touching below above past under outside perhaps only or with which and more one two three half a an the though beyond against never stopping ending"
@@ -89,6 +89,8 @@ _GOES_ON = _words(
 def find(sentence: Sentence) -> Iterator[Span]:
     """The vague words of a sentence that nothing in the sentence explains."""
     words = sentence.words
+    if words[0] == "lower" and words[1:] in ([], ["."], ["!"]) and [word for word in sentence.earlier[-2:] if word not in PAUSES][-1:] == ["lower"]:
+        yield 0, 1  # "Lower. Lower."
     for place, word in enumerate(words):
         read = _READERS.get(word)
         if read is None:
@@ -165,6 +167,13 @@ def _amount(words: list[str], place: int) -> Span | None:
         return None
     if (
         word == "lot"
+        and _at(words, start - 1) in _BODY
+        and (_finished(words, end) or words[end : end + 2] == ["to", "start"])
+        and words[max(0, start - 3) : start - 2] in (["bend"], ["turn"], ["lift"], ["raise"], ["straighten"])
+    ):
+        return start, end
+    if (
+        word == "lot"
         and words[start] not in ("not", "quite")
         and not (_at(words, end) in ("less", "more") and _at(words, end + 1) in say.SHAPES | _ANGLES)
         and _at(words, end) not in say.PREDICATES
@@ -229,8 +238,12 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
         return (start, end + 1) if _moved(words, start, end + 1) else None
     if follows in say.UNSPATIAL or (follows in say.FEELINGS and follows not in say.POSTURES):
         return None
+    if follows == "like" or (follows == "left" and _at(words, end + 1) == "over"):
+        return None  # "a bit like house guests", "a bit left over"
     if follows == "of":
         stop = _shape_after_of(words, end + 1)
+        if words[end - 1] == "amount" and not stop:
+            return None  # "a small amount of swelling"
         if stop and words[stop - 1] in ("space", "room", "distance") and not _of_the_body(words, start):
             return None
         return (start, stop) if stop else None
@@ -262,6 +275,8 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             return (start, end) if not _landmark(words, end + 2, 4) and (_moved(words, start, end) or words[start] == "some") else None
         if follows == "in" and not _finished(words, end + 1):
             return None
+        if follows == "in" and _at(words, start - 1) == "," and _at(words, start - 2) in say.PARTICLES and _at(words, start - 3) in say.MOVES:
+            return start, end  # "press up, slightly in,"
         if follows in ("in", "over", "across", "around", "round", "on") and not _moved(words, start, end):
             return None
         return start, end
@@ -313,10 +328,30 @@ def _size(words: list[str], place: int) -> Span | None:
         return None  # "hip high"
     if before in _MEASURING_PARTS and words[place] == "wide" and _at(words, place - 2) not in _DETERMINERS and before in ("hip", "shoulder", "chest"):
         return None  # "hip wide"
+    if _at(words, place + 1) in _STOOD_ON and words[place] in _OF_A_STEP and _chosen(words, place):
+        return place, place + 1
+    if words[place] == "far" and before == "less" and words[place - 2] in say.MOVES and _at(words, place + 1) in _FORWARD:
+        return place - 1, place + 1
+    if words[place] in ("high", "low", "wide") and words[place - 2 : place] in (["have", "them"], ["have", "it"]) and _finished(words, place + 1):
+        return place, place + 1
+    if words[place] in _TINY and before == "be" and words[_clause(words, place)] == "it" and _finished(words, place + 1) and _at(words, place - 2) == "to":
+        return place, place + 1
     parts = say.WIDE_PARTS.get(words[place])
     if parts and _at(words, place + 1) in parts and before not in _DETERMINERS:
         return _grown(words, place), place + 2
     return _before_noun(words, place) or _alone(words, place)
+
+
+_STOOD_ON = _words("step box chair chairs stool bench")
+_OF_A_STEP = _words("low lower high higher")
+_CHOOSES = _words("use uses using find choose pick get take try no avoid want need")
+
+
+def _chosen(words: list[str], place: int) -> bool:
+    """Whether a step or seat is to be chosen by its height: "use a low step", "low step only"."""
+    if _at(words, place - 1) in ("the", "your", "this", "that", "or", "of"):
+        return False
+    return _at(words, place + 2) == "only" or _has(words, max(0, place - 4), place, _CHOOSES)
 
 
 def _before_noun(words: list[str], place: int) -> Span | None:
@@ -389,8 +424,18 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         and _at(words, end + 1) in say.UNSPATIAL
     ):
         return None
-    if _at(words, end) in _STATES and _at(words, place - 1) not in _DETERMINERS:
+    if (_at(words, end) in _STATES or words[end : end + 2] in (["do", "not"], ["does", "not"], ["do", "nothing"])) and _at(words, place - 1) not in _DETERMINERS:
         return None
+    if noun in ("beats", "beat") and _at(words, end) in say.NUMBERS:
+        return None  # "a tight trunk beats three minutes of sagging"
+    if word in ("mini", "micro") and _at(words, end) == ":" and _at(words, place - 1) not in _DETERMINERS:
+        return None  # the name of an exercise
+    if noun == "amount" and _at(words, end) == "of" and not _shape_after_of(words, end + 1):
+        return None
+    if word == "gentle" and noun == "bend" and words[reach - 1] == "knee":
+        return None
+    if noun == "wobble" and _at(words, end) == "in":
+        return None  # it comes of itself
     if noun in _CHANGES and _at(words, end) in ("in", "for") and not any(other in _BODY or other in _SURFACES for other in words[end + 1 : end + 4]):
         return None  # "a huge leap in fitness"
     if noun == "grip" and _at(words, end) in ("bar", "handle", "machine", "attachment", "pulldown", "pull-up", "press", "row", "bench", "strength"):
@@ -470,7 +515,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         end += 1
     elif word in ("near", "close", "nearer") and after in ("the", "your"):
         pass
-    elif (not _finished(words, end) and _at(words, end + 1) not in ("here", "there")) or after in ("of", "is", "are", "'s"):
+    elif (not _finished(words, end) and not (_at(words, end + 1) in ("here", "there") and after in say.PARTICLES | {"on", "over", "under"})) or after in ("of", "is", "are", "'s"):
         return None
     if word in ("close", "near", "nearer") and after in ("to", "by", "your", "the", "it"):
         if after == "by" and _finished(words, place + 2) and _at(words, place + 2) not in ("the", "your"):
@@ -565,7 +610,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         if other in _BODY:
             subject = True
         if other in say.MOVES and not (_at(words, reach - 1) in ("the", "a", "an") and other not in say.SHAPES):
-            if not verb and (other in say.TELLING_PAST or other.endswith("ed")) and other not in say.SIZES:
+            if not verb and (other in say.TELLING_PAST or other.endswith("ed")) and other not in say.SIZES and _at(words, reach - 1) != "be":
                 told = True
             verb = True
         if other == "one" and _at(words, reach + 1) != "of" and _has(words, max(0, start - 14), reach, _BODY):
@@ -616,6 +661,8 @@ def _alone(words: list[str], place: int) -> Span | None:
             or (graded and _at(words, first) in ("ever", "nice"))
         ):
             return None
+        return first, end
+    if word == "lower" and after == "than" and _at(words, end + 1) in _NO_SCALE and subject and verb:
         return first, end
     if word == "lower" and not graded and _at(words, place - 1) not in _GOES:
         return None
@@ -701,6 +748,8 @@ _NOT_BEFORE_WAY = _words(
 
 def _well(words: list[str], place: int) -> Span | None:
     """ "well apart", "well forward"."""
+    if _at(words, place + 1) == "short" and _at(words, place - 1) in ("stop", "stops", "stopping", "finish") and _finished(words, place + 2):
+        return place, place + 2
     if _at(words, place + 1) not in _WELL_PLACES or _at(words, place - 1) in _WELL_OTHERWISE:
         return None
     start = _clause(words, place)
@@ -786,6 +835,8 @@ def _much(words: list[str], place: int) -> Span | None:
     """ "not much", "not too much", "bend too much"."""
     if _at(words, place - 1) in ("as", "how", "so", "very", "this", "that", "pretty"):
         return None
+    if _at(words, place - 1) == "too" and _at(words, place - 2) in _IS:
+        return None  # "if jumping is too much"
     first = place
     if _at(words, first - 1) in ("too", "very"):
         first -= 1
@@ -955,6 +1006,15 @@ def _miles(words: list[str], place: int) -> Span | None:
     return None
 
 
+def _more(words: list[str], place: int) -> Span | None:
+    """ "sit up more"."""
+    if _at(words, place - 1) not in ("up", "back", "forward", "forwards", "over", "down") or not _finished(words, place + 1) or _at(words, place + 1) in ("than", "of", "often"):
+        return None
+    if _at(words, place - 2) not in ("sit", "lean", "bend", "reach", "tilt", "twist", "rock", "hinge"):
+        return None
+    return place, place + 1
+
+
 def _apart(words: list[str], place: int) -> Span | None:
     """ "arms up and apart", without a word of how far."""
     if (
@@ -1122,6 +1182,22 @@ def _moved(words: list[str], start: int, end: int) -> bool:
 def _described(words: list[str], first: int, last: int) -> bool:
     """Whether the clause tells what was, or what the speaker does, or what a thing is like."""
     begin = _clause(words, first)
+    if _at(words, first - 1) == "go" and _at(words, first - 2) == "let":
+        return True  # "the thigh wants to let go a little"
+    if any(words[near : near + 3] == ["up", "to", "you"] for near in range(last, min(len(words), last + 12))):
+        return True  # the reader sets it
+    if words[first:last] == ["not", "even", "close"] or (words[last - 1] == "little" and words[max(0, first - 2) : first] == ["ring", ","]):
+        return True
+    if _at(words, first - 1) == "back" and _at(words, first - 2) in ("come", "came", "comes") and words[last - 1] in ("low", "high") and _at(words, first - 3) in ("has", "have", "had", "'s", "'ve", "they", "it"):
+        return True  # "the scan has come back low"
+    if words[last - 1] in ("shallow", "deep", "shallower", "deeper") and not _WATERS.isdisjoint(words[max(0, first - 8) : first]) and not _has(words, begin, first, _BODY):
+        return True  # "this pool starts shallow and gets deep"
+    if not _WORN.isdisjoint(words[begin:first]) and _has(words, begin, first, _IS) and words[last - 1] in say.PREDICATES:
+        return True  # "the shoe is too narrow"
+    if _has(words, max(begin, first - 2), first, _SPREADS):
+        return True  # "if it spreads further down"
+    if _at(words, last) == "left" and _at(words, last + 1) == "over":
+        return True
     if begin > 0 and words[begin - 1] in ("if", "whether") and words[last - 1] in say.PREDICATES and _has(words, begin, first, _IS):
         return True
     if _at(words, begin) in _IS and words[-1] == "?" and words[last - 1] in say.PREDICATES and first - begin > 1:
@@ -1139,6 +1215,9 @@ def _described(words: list[str], first: int, last: int) -> bool:
     return bool(begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as")
 
 
+_WATERS = _words("pool pools water lake river sea bay pond lido")
+_WORN = _words("shoe shoes boot boots trainer trainers sock socks glove gloves waistband shirt helmet jacket")
+_SPREADS = _words("spreads travels radiates creeps")
 _IS = _words("is are 's was were feels feel seems looks sits")
 
 
@@ -1170,6 +1249,8 @@ def _explained(words: list[str], first: int, last: int) -> bool:
     for reach in range(first - 1, max(-1, first - 5), -1):
         if words[reach] in ("o'clock", "°", "degrees"):
             return True
+    if words[last - 1] in ("low", "high") and _at(words, last) == "inside":
+        return False  # "hop low inside the ring"
     if _at(words, last) in _PLACES_BY_LANDMARK or inner or words[last : last + 2] == ["in", "front"]:
         start = last + (0 if inner else 1)
         if words[last : last + 2] == ["in", "front"]:
@@ -1205,8 +1286,8 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
         if word in PAUSES:
             pauses += 1
             after = _at(words, place + 1)
-            if pauses == 1 and _contact(words, place + 1):
-                return True
+            if pauses == 1 and (_contact(words, place + 1) or (after == "where" and _at(words, place + 2) in ("it", "the", "your"))):
+                return True  # "hands wide, where the bar starts to bend"
             if pauses > 1 or not _continues(words, place + 1, after):
                 return False
         elif word in ("and", "then", "but", "or") and _starts_afresh(words, place + 1):
@@ -1222,7 +1303,8 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
         ):
             return False
         elif word in say.UNITS and _numbered(words, place):
-            return True
+            # not "dinky steps, one palm on the tiles"
+            return not (pauses and word in _LIMBS | {"palm"} and _at(words, place + 1) in ("on", "in", "against", "behind", "flat"))
         elif word in ("until", "till", "til", "so", "enough"):
             return _met(words, place + 1, limit + 4, word == "so")
         elif (
@@ -1307,7 +1389,7 @@ def _met(words: list[str], place: int, limit: int, purpose: bool) -> bool:
         if purpose and word == "not":
             return False
         landmark |= word in _LANDMARKS or word in say.UNITS or word in ("each", "together")
-        if landmark and (contact or not purpose):
+        if landmark and (contact or not purpose or word in ("level", "parallel")):
             return True
     return False
 
@@ -1339,6 +1421,7 @@ _READERS = {
     "short": _short_of,
     **{word: _trace for word in say.TRACES - say.SMALL_AMOUNTS},
     "apart": _apart,
+    "more": _more,
     **{word: _loads for word in ("loads", "miles", "heaps", "tons")},
     **{word: _thin for word in ("thin", "thinner", "thick", "thicker")},
 }
@@ -1450,6 +1533,14 @@ ENGLISH = Kind(
     triggers=frozenset(_READERS),
     find=find,
     flag=(
+        "Step-ups: use a [[low]] step.",
+        "Sit tall and come [[less far]] forward.",
+        "Sit up [[more]] if you want it easier.",
+        "On the last rep you stop [[well short]].",
+        "Press up, [[slightly]] in, and down.",
+        "Bend your knees [[a lot]] to start.",
+        "Hold your arms [[lower]] than we did today.",
+        "Hands [[generously]] spaced.",
         "Turn your toes [[slightly]] out.",
         "Feet [[a little wider]] this time.",
         "Take [[a big step]] to the side.",
@@ -1485,6 +1576,20 @@ ENGLISH = Kind(
         "Keep the rope [[short]] for now.",
     ),
     leave=(
+        "A small amount of swelling is normal.",
+        "If jumping is too much, step it.",
+        "Cold fingers and big moves don't mix.",
+        "Hands wide, where the bar starts to bend.",
+        "Elbows high, so that your upper arms are level with the floor.",
+        "Heels close to you or further away, it's up to you.",
+        "Touch the middle finger, ring, little.",
+        "If it spreads further down, stop.",
+        "This pool starts shallow and gets deep.",
+        "If your toes can't spread, the shoe is too narrow.",
+        "My scan has come back low.",
+        "Rest days are a bit like house guests.",
+        "See if the thigh wants to let go a little.",
+        "Am I too old? Not even close.",
         "Turn your toes slightly out, about two fingers.",
         "Step out a bit wider than your hips.",
         "Take a big step, about two of your foot lengths.",

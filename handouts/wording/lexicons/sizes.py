@@ -308,7 +308,7 @@ POSTURES = words(
     " skewed slouched stooped crouched dipped depressed everted inverted deviated concave convex off-centre off-center"
     " uncrossed popped drawn pulled pushed dropped sunk shifted set cocked left right clockwise anticlockwise counterclockwise"
     " straighter flatter rounder wider lower taller out-turned dorsiflexed plantarflexed hyperextended overlapping bowed cupped"
-    " clear proud short shy"
+    " clear proud short shy spaced"
 )
 """Words for where a part of the body is or how it is bent; a degree before one of them is vague."""
 
