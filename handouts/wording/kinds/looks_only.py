@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases, clause_starts
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
+from handouts.wording.narrative import told
 from handouts.wording.prose import NAME, Sentence
 
 _COLOUR = LEXICON.bits["colour"]
@@ -40,7 +41,7 @@ _PAIRS = frozenset(
     mint tea; mint condition; lime cordial; lemon water; lemon tea; cherry pie; chocolate biscuit; chocolate biscuits; chocolate cake; chocolate bar; hot chocolate; dark chocolate; ginger tea; peppermint tea
     ginger biscuit; ruby wedding; silver wedding; golden wedding; coral reef; amber nectar; bronze age; iron lung; salmon leap; salmon sandwich; plum jam; peach melba
     charcoal biscuit; violet cream; lavender oil; lavender bag; rose garden; rose tea; rust belt; copper bottomed; red wire; tan lines; sun tan; grey day; gray day; grey morning; grey skies
-    bright morning; bright day; bright smile; bright and; dark and; dark morning; dark mornings; dark evening; dark evenings; dark winter; polished performance; polished floor; floral dance
+    dark corner; dark corners; red mist; white cane; white canes; white stick; white sticks; lemon bars; oatmeal bars; bright morning; bright day; bright smile; bright and; dark and; dark morning; dark mornings; dark evening; dark evenings; dark winter; polished performance; polished floor; floral dance
     ivory tower; ebony and; sky high; jet lag; navy seal; navy seals; jade garden; denim jacket; dotted about; dotted around; spotted you; spotted that; checked that; checked the; checked your; checked by; checked with; checked for; been checked; get checked; be checked; have checked
     plain to; is plain; is clear; be clear; quite clear; clear enough; clear that; clear on; it clear; clear about; clear by; clear from; clear; dull; clear instructions; clear cue
     """.replace("\n", ";").split(";")
@@ -119,7 +120,7 @@ _PRINT = Phrases(
         [ by the|its|their shade|hue|tint|sheen|gleam|shine|glint|pattern|stripe|stripes|paint|logo|label|coating ]
         [ where|until|till|after|past|at|from|beyond the _? paint|colour|color|pattern|carpet|grain|varnish|sheen changes|starts|ends|stops|turns|begins|fades ]
         [ matching|same|different|other|another|whatever|what|which colour|color|colours|colors|shade|pattern ] !of? your|of|skin|scheme|sense|in|you
-        [ the|a|whichever|that|your|each prettier|prettiest|jazzy|jazziest|gaudy|lurid|garish|loud|snazzy|drab|dullest|nicest-looking|plain-looking|ugly|fancy|flashy one|ones|@kit ]
+        [ the|a|whichever|that|your|each prettier|prettiest|jazzy|jazziest|gaudy|lurid|garish|snazzy|drab|dullest|nicest-looking|plain-looking|ugly|fancy|flashy one|ones|@kit ]
         [ the|a|that|which|whichever darkest|lightest-coloured|palest|brightest|shiniest|dullest|blackest|whitest|reddest|bluest|greenest|yellowest|glossiest|shinier|glossier|paler ] one|ones|@kit|of|.|,|and|goes|is
         [ the|its|your logo|label|print|pattern|badge|writing goes|faces|sits|belongs|points|should|must on? ] &on|top|up|down|out|in|front|first|face|the|be|uppermost
         [ the|a|your|our silver|gold|golden|copper|bronze|chrome|clear|transparent|see-through part|bit|half|end|ends|top|tip|base|cap|lid|button|rim ]
@@ -149,11 +150,14 @@ _PRINT = Phrases(
         [ whichever|whatever|every|each|any button|pad|light|target|pod lights|flashes|glows|blinks ]
         [ of the|a|that|your colour|color i|we|you|is|that ]
         [ hold|holds|holding|wave|raise|show up a @colour card|flag|paddle|bat ]
+        anything|everything|pair|pairs|one|ones [ in @colour ] &.|,|is|are|and|for|goes|first
+        @kit that|which [ gleams|glints|shines|glitters|sparkles ]
+        [ the logo ] on the|your|each|its @kit
         [ zebra|pelican crossing ] mark|marks|lines
         [ silver|gold|bronze|orange|rose|copper for ] _*3 @colour &for
         [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
         [ hazard|warning|reflective|fluorescent|hi-vis|glitter|glow|duct|masking|neon|barrier|marking tape|stripes|stripe|strip|paint|line|lines|markings ] !that|you|felt|over
-        [ on|over|to|at|behind|along|past|inside|between|from the _? touchline|sideline|sidelines|goal-line|baseline|tramline|try-line|halfway-line|service-line|six-yard|penalty-spot|black-line ] 
+        [ over|to|behind|along|past|inside|between the _? touchline|sideline|sidelines|goal-line|baseline|tramline|try-line|halfway-line|service-line|six-yard|penalty-spot|black-line ] 
         [ logo|print|writing|badge|pattern|sticker|lettering side|end|face? facing|faces|pointing|points|looking up|upward|upwards|down|out|outward|outwards|in|inward ]
         [ odd-coloured|same-coloured|different-coloured|odd-colored ]
         [ @colour ] jerseys|shirts|bibs|vests|tops|caps|hats|pinnies|t-shirts|socks|team push|go|rest|serve|on|against|first|versus|start|lead|line|work|swap|this|that|stay|attack|defend|pull|hold
@@ -166,6 +170,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words, classes = sentence.words, sentence.classes
     for first, last, _ in _PRINT.find(sentence):
+        if told(sentence, first):
+            continue
         if words[last : last + 1] and {"matter", "matters"} & set(words[last : last + 3]):
             continue
         if _NONE & set(words[max(0, first - 2) : first]) or ("zone" in words[first:last] and _EFFORT & set(words)):
@@ -178,7 +184,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for place in looks:
         after = words[place + 1] if place + 1 < len(words) else "."
         before = words[place - 1] if place else ""
-        if (words[place], after) in _PAIRS or (before, words[place]) in _PAIRS or _named(sentence, place):
+        belt = after == "belt" and words[max(0, place - 2) : place] == ["in", "the"]
+        if (not belt and ((words[place], after) in _PAIRS or (before, words[place]) in _PAIRS)) or _named(sentence, place):
             continue
         if (words[place], after) in (("gold", "star"), ("gold", "stars")) and not {"with", "on", "by", "marked", "bearing"} & set(words[max(0, place - 2) : place]):
             continue
@@ -186,11 +193,36 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if "-" in words[place] and tuple(words[place].split("-")) in _PAIRS:
             continue
+        if told(sentence, place) or _described(sentence, place):
+            continue
         if words[place] == "green-tea" or _TASTED & set(words) or _light_turns(sentence, place):
             continue
         last = _tells_apart(sentence, place, len(looks))
         if last and not _felt(sentence, place):
             yield place, last
+
+
+_OWNED = frozenset("has had wears wore owns bought got was were is with".split())
+_MEDICINE = frozenset("inhaler inhalers pill pills tablet tablets capsule capsules medicine puffer".split())
+
+
+def _described(sentence: Sentence, place: int) -> bool:
+    """Whether the look is told of a thing in passing, and nobody is to find it by that."""
+    words = sentence.words
+    before = words[place - 1] if place else ""
+    if words[place].startswith("large-") or words[place + 1 : place + 3] == ["flag", "day"]:
+        return True
+    if before in ("wear", "wears", "wearing", "wore"):
+        return True
+    if not _MEDICINE.isdisjoint(words) or {"bruise", "bruises", "scab", "phlegm", "mucus"} & set(words[place + 1 : place + 5]):
+        return True
+    if before in ("a", "an") and (words[place] in _CONDITIONS or (place > 2 and words[place - 2] in ("has", "had", "wears", "wore", "owns", "bought") and words[place - 3] in ("he", "she", "i", "they"))):
+        return True
+    opens = max(0, sentence.starts[0] - 1)
+    return len(words) <= 6 and words[0] == "the" and sentence.text[opens : opens + 1] in ("\"", "\u201c")
+
+
+_CONDITIONS = frozenset("rusty dull plain dark bright clear polished".split())
 
 
 def _light_turns(sentence: Sentence, place: int) -> bool:
@@ -207,6 +239,8 @@ def _named(sentence: Sentence, place: int) -> bool:
         return False
     before = sentence.words[place - 1]
     near = place + 1
+    if sentence.words[place] in _PLURALS:
+        return True
     return (
         before in ("mr", "mrs", "ms", "dr", "miss")
         or (near < len(starts) and text[starts[near]].isupper())
@@ -233,7 +267,7 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
         if noun in ("size", "kind", "sort", "type", "version", "set", "side", "part", "bit", "half", "end", "two") and shy and not (word == "tan" and noun == "set"):
             if not (word in ("painted", "printed", "coloured", "colored") or (near + 1 < count and words[near + 1] == "of")):
                 return 0
-        if noun == "face" and before != "its":
+        if noun == "face" and before != "its" and words[near + 1 : near + 2] != ["of"]:
             return 0
         if shy and not chosen and not noun_class & (_KIT | _PRINTED):
             return 0
@@ -307,7 +341,7 @@ _NO_THINGS = frozenset(
     "sky sea water grass hair dress shirt suit team club day days morning night light lights party food sauce fish pudding house houses bird birds"
     " eyes smile mood dream dreams weather cloud clouds sunset wine juice tea coffee rice bread meat milk sugar pepper cat dog horse car bus van taxi"
     " country town street road leaves leaf flower flowers roses trousers shorts leggings plimsolls tracksuit hoodie jumper fleece coat jacket tutu kit hat lycra leotard shirts suits blood army"
-    " christmas monday friday page pages stuff team teams cells tail paper badge ribbon".split()
+    " christmas monday friday page pages stuff team teams cells tail paper badge ribbon bruise bruises bruising scab scabs phlegm mucus tongue stool stools".split()
 )
 _CLOSED = frozenset("if so than then when because too instead like as but yet either neither enough both who whom whose which that what how why".split())
 
@@ -320,6 +354,11 @@ def _felt(sentence: Sentence, place: int) -> bool:
         return any(word in _FELT or word in _MOST or word in _FELT_INSIDE or "-" in word or word.endswith("most") for word in words[max(0, place - 6) : place - 3])
     if any(word in _FELT and not (word == "knot" and _orders(sentence, at)) for at, word in enumerate(near, max(0, place - 9))):
         return True
+    if words[place - 2 : place] == [",", "the"] and place > 2:
+        if sentence.classes[place - 3] & _NUMBER or words[place - 3].isdigit():
+            return True  # "the 12, the purple one"
+        if words[place + 2 : place + 3] and words[place + 2] in ("by", "beside", "under", "below", "nearest"):
+            return True  # "the call bell, the orange button by your pillow"
     if ("feel", "for") in itertools.pairwise(words):
         return True
     after = words[place + 1 : place + 7]
@@ -329,7 +368,7 @@ def _felt(sentence: Sentence, place: int) -> bool:
         return True
     if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in itertools.pairwise(near)):
         return True
-    if any(word in _MOST for word in words[max(0, place - 4) : place + 4]):
+    if any(word in _MOST for word in words[max(0, place - 4) : place + (8 if "which" in after else 4)]):
         return True
     if "feel" in near and any(word in ("can", "by", "fingers", "thumb", "hand") for word in near):
         return True
@@ -376,6 +415,9 @@ ENGLISH = Kind(
     triggers=LEXICON.classes["colour"] | LEXICON.classes["looks"] | _PRINT.triggers,
     find=find,
     flag=(
+        "If you are in the [[red]] belt, press your tail down.",
+        "Anything [[in rust]] is too heavy.",
+        "The ring that [[gleams]] takes the strap.",
         "Step on [[the footprints]].",
         "Sit on the [[purple]] ball.",
         "Start behind the [[white line]].",
@@ -430,6 +472,17 @@ ENGLISH = Kind(
         "The splint goes on [[logo facing up]].",
     ),
     leave=(
+        "She has a white cane.",
+        "A large-print sheet is on the desk.",
+        "There is a blue inhaler for relief and a brown one for prevention.",
+        "Start with the 12, the purple one.",
+        "Use the call bell, the orange button by your pillow.",
+        "Hush on the touchline.",
+        "I trained in the dark corner.",
+        "Up the Blues!",
+        "A calm voice beats a loud one.",
+        "We met in the Greens sports hall.",
+        "Wear black socks.",
         "Look on the bright side: you only have two left.",
         "You have the green light from the surgeon.",
         "The golden rule is that pain ends the set.",

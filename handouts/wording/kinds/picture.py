@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
+from handouts.wording.narrative import told
 from handouts.wording.prose import Sentence
 
 _STANDS_FOR = {
@@ -30,7 +31,13 @@ _PHRASES = Phrases(
     """,
     maybe="""
         [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ] <!noticeboard|blackboard|whiteboard
-        [ in|on|from|per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 noticeboard|blackboard|whiteboard ]
+        [ per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 noticeboard|blackboard|whiteboard ]
+        [ the _? icon|icons ] !of
+        {carrier} [ illustrates|depicts ]
+        has|have it|them all? [ drawn out ]
+        [ pictures|charts|photos|wall-charts of all|each ]
+        [ wall chart|charts ]
+        has|have|with [ pictures ] $
         [ on|from|off the|your|its|a|that _ display|monitor|readout|touchscreen ]
         [ frame by frame ]
         [ freeze|still frame|shot ]
@@ -120,12 +127,13 @@ _PHRASES = Phrases(
         [ see|study|copy|consult the|our|my|your|this|its? _? sticker|decal|placard|wallchart|scroll|mural|tapestry|tattoo|carving|statue|bust|figurine|mannequin|dummy|skeleton|noticeboard|leaflet|flyer|flier|insert|handout|cover ]
         [ the|our|my|your route|muscle|body|trail|course|pool|floor|seating|acupressure|pressure|trigger|heat map|plan|chart ] !says|in|of|is|for
         [ map|plan|drawing|sketch|chart|diagram on|at|by|above|over|in|behind|beside the|my|your|our _? _? 's? station|desk|door|wall|board|counter|reception|fridge|back|cover|lid|leaflet ]
-        [ the _? silhouettes|silhouette|outline|outlines|figures|stickmen|footprints|profiles at|along|on|in|by|above|round|around|down ]
+        [ the _? silhouettes|silhouette|outline|outlines|stickmen|footprints|profiles at|along|on|in|by|above|round|around|down ]
+        [ the _? figures along|on|round|around ] the wall|poster|card|frieze|sheet|page
         [ scroll|frieze|mural|tapestry|painting|carving|relief|fresco|etching|print|poster|banner|plaque|tattoo above|over|by|on|behind|beside|opposite the|my|your ]
         [ the|a|its|that dotted|dashed|curved|broken|wavy|zigzag|shaded|thick|thin|solid|pencil|inked|bold curve|arc|outline|path|trail|loop|circle|oval|area|box|region ]
         [ position|pose|step|grip|stage|version|option|move|stance|figure|frame @number|a|b|c|d (? illustrated|pictured|shown|overleaf ]
         ( [ illustrated|pictured|shown|inset|photo|pic|fig|see ]
-        [ slide|frame|card|tile|page|plate|panel|photo|clip|story|scene|still @number|@ordinal ] has|shows|gives|is|covers|demonstrates|explains|onwards|of
+        [ slide|frame|tile|plate|panel|photo|clip|scene|still @number|@ordinal ] has|shows|gives|is|covers|demonstrates|explains|onwards|of
         [ the? @ordinal slide|tile|panel|frame|still|scene|photo|plate|clip ] has|shows|gives|is|covers|demonstrates|of|for|,
         [ plate|panel|sketch|inset|illustration on page ]
         [ the|a|your plate|panel|table|inset|cut-out|pull-out|fold-out|centrefold|centerfold|endpaper|frontispiece|spread|photo on|at|in page|opposite|overleaf|the ] &_
@@ -224,11 +232,67 @@ _ARCHERY = frozenset("nock nocks bow bows archer archers archery quiver loose fl
 _MOVED = frozenset("to slide slides sliding glide".split())
 
 
+_INFORMED = frozenset("stay stays keeps kept caught back comes come".split())
+_TELLING = frozenset("draw draws drew paint paints painted painting".split())
+_MENTIONED = frozenset("gone broken moved fixed stolen cracked replaced".split())
+_SHARED = frozenset("share shares sharing take takes taking taken took post posting caught publish upload email send sent sending clients consent permission".split())
+_WRITES = frozenset("tick ticks mark write writes record note log enter fill cross put jot sign pencil add".split())
+_LEDGERS = frozenset("chart charts board noticeboard calendar form plan app sheet graph".split())
+_ON_AIR = frozenset("follow copy see shown shows along class".split())
+
+
+def _no_picture_to_use(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether the picture is taken, shared, filled in, done without or a manner of speaking: nobody is to learn from it."""
+    words, text = sentence.words, sentence.text
+    noun = words[last - 1]
+    before = words[max(0, first - 5) : first]
+    after = words[last : last + 1]
+    if noun in ("figure", "figures") and after in (["four"], ["eight"], ["of"]):
+        return True
+    if noun == "arrow" and after in (["'s"], ["is"], ["means"], ["key"], ["button"]) and any(bits & LEXICON.bits["colour"] for bits in sentence.classes[first:last]):
+        return True  # told apart by its colour
+    if noun == "logo" and after == ["on"]:
+        return True
+    if words[last - 1] == "noticeboard" and words[first - 1 : first] == ["on"]:
+        return True
+    if words[last - 3 : last] == ["in", "the", "picture"] and _INFORMED & set(words[max(0, last - 6) : last]):
+        return True
+    if words[last - 3 : last - 1] in (["in", "a"], ["in", "the"]) and words[last - 4 : last - 3] in (["be"], ["been"], ["being"], ["appear"]):
+        return True
+    if words[first - 2 : first] in (["be", "in"], ["been", "in"], ["being", "in"]):
+        return True
+    if noun == "picture" and (not _TELLING.isdisjoint(before) or (after in (["i"], ["you"], ["we"]) and words[first - 1 : first] in (["'s"], ["is"]))):
+        return True
+    if noun in ("screen", "monitor", "telly", "display") and not _MENTIONED.isdisjoint(words[last : last + 7]):
+        return True
+    if "worth" in before or ("not" in before and {"need", "want", "bother"} & set(before)):
+        return True
+    if noun == "pictured" and words[first - 1 : first] and words[first - 1] in ("i", "'d", "would", "had", "have", "he", "she", "they", "you", "we", "'ve"):
+        return True
+    if noun in ("telly", "tv", "television") and {"on", "in"} & set(words[max(0, first - 1) : last]) and _ON_AIR.isdisjoint(before):
+        return True
+    if noun in _LEDGERS and not _WRITES.isdisjoint(before):
+        return True
+    if _SURE & set(words[first:last]) and not _SHARED.isdisjoint(before) and not {"yourself", "that", "attached", "i"} & set(words):
+        return True
+    if {"rules", "policy", "consent", "permission"} & set(words):
+        return True
+    if {"map", "picture", "image"} & set(words[first:last]) and {"head", "heads", "mind", "minds"} & set(words[last:]):
+        return True
+    # "the Old Print Works"
+    return last < len(words) and all(text[sentence.starts[place]].isupper() for place in (last - 1, last)) and text[sentence.starts[first]].islower()
+
+
+_SURE = frozenset("photo photos photograph photographs selfie selfies picture pictures image images video videos film footage".split())
+
+
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     found = list(_PHRASES.find(sentence))
     for first, last, note in found:
+        if told(sentence, first, writer=False) or _no_picture_to_use(sentence, first, last):
+            continue
         if note == "besides" and (words[first] == "on" or any(other != "besides" for _, _, other in found)):
             continue
         if words[first] == "shows" and last == first + 1 and not _print_shows(sentence, first):
@@ -237,6 +301,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             number = words[last - 1]
             if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (number.isdigit() or (words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0) or (len(number) == 1 and number != "a")):
                 continue
+            if number == "i" and words[first] not in ("fig", "figure", "plate", "panel"):
+                continue  # "the picture I want"
             if number == "a" and words[first] not in ("fig", "figure", "diagram", "image", "photo"):
                 continue
         if words[first : first + 2] == ["open", "the"] and {"swipe", "scroll", "read", "reads", "speak", "listen", "let"} & set(words):
@@ -387,6 +453,10 @@ ENGLISH = Kind(
     triggers=_PHRASES.triggers,
     find=find,
     flag=(
+        "This booklet [[illustrates]] five stretches.",
+        "Page two [[has it all drawn out]].",
+        "Wherever you meet [[the bent-arm icon]], add two seconds.",
+        "[[Pictures of all]] five are on the wall.",
         "[[See the picture]] for hand placement.",
         "[[As pictured]], the elbow is bent.",
         "[[Match the outline]] on the mat.",
@@ -438,6 +508,14 @@ ENGLISH = Kind(
         "A [[plan of the course]] hangs on the door.",
     ),
     leave=(
+        "Right ankle on left knee, in a figure four.",
+        "The sheet on the noticeboard is in braille.",
+        "Tick each day on the chart.",
+        "Watch something silly on the telly.",
+        "Never share an image of a child.",
+        "She stays in the picture about your heart.",
+        "I had pictured the lot.",
+        "A good coach draws a picture with words.",
         "Bring your photo ID to the gym.",
         "Paint me a picture of your week.",
         "Picture a coin between your shoulder blades.",

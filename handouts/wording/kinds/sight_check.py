@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
+from handouts.wording.narrative import told
 from handouts.wording.prose import Sentence
 
 _STANDS_FOR = {
@@ -13,7 +14,7 @@ _STANDS_FOR = {
     """,
     # something that says its news in figures, letters or hands
     "readout": """
-        clock|clocks|timer|stopwatch|watch|wristwatch|display|dial|dials|gauge|scales|scale|monitor|screen|readout|counter|numbers|number|figures|digits|label|labels|tag|stamp|sticker|scoreboard|thermometer|speedometer|needle|pointer|percentage|reading|meter|minute-hand|second-hand|writing|print|lettering|whiteboard|timetable|fitbit|smartwatch|percentages|console|countdown|seconds|digit|watches|step-counter|pedometer|odometer|level|weights|markings|marking|lettering|expiry|date|dates|noticeboard|indicator|led|tracker|app|battery|split|splits|watts|wattage|bpm|cadence|sand|bubble
+        clock|clocks|timer|stopwatch|watch|wristwatch|display|dial|dials|gauge|scales|scale|monitor|screen|readout|counter|numbers|number|figures|digits|label|labels|tag|stamp|sticker|scoreboard|thermometer|speedometer|needle|pointer|percentage|reading|meter|minute-hand|second-hand|writing|print|lettering|whiteboard|timetable|fitbit|smartwatch|percentages|console|countdown|seconds|digit|watches|step-counter|pedometer|odometer|markings|marking|lettering|expiry|date|dates|noticeboard|indicator|led|tracker|battery|split|splits|watts|wattage|bpm|cadence|sand|bubble
     """,
     "card": "card|cards|sheet|sheets|list|sign|signs|instructions|notice|leaflet|chart|page|menu|plan|small-print|prompt|prompts|cue-card|laminate",
     "the": "the|your|that|a|an|each|its|his|her|my|this|those|these|what|any|both",
@@ -87,7 +88,7 @@ _PHRASES = Phrases(
         [ use|using|with|trust your own|two eyes ] !closed|shut
         [ use|trust your eyes ] to|and
         <!done|is|was|were|got|live|learn|learned|learnt [ by looking ] !after|forward|like|for
-        [ at a glance ]
+        tell|tells|see|know|check|judge|show|shows _*6 [ at a glance ]
         [ look both|each way|ways ]
         [ by staring|looking|peering|glancing at ]
         [ naked eye ]
@@ -102,7 +103,9 @@ _PHRASES = Phrases(
         @body|@kit|@room|them|it|both|each|him|her|clock|timer|floor|wall [ out|in of? sight|view ] !,|out
         until|till|when|so _*3 [ out|in of? sight|view ] !,|out
         [ in|into|within|enter|enters|leaves|leave|edge|corner|edges|from of? your|the|clear|full|plain|my field|line|range|peripheral|corner|edge? of? vision|sight|view|gaze ]
-        [ comes|come|appears|appear|goes|go|disappears|disappear|vanishes|vanish|slips|slip|drops|drop|is|are|passes|pops|moves in|into|from|out|within of? view|sight ]
+        [ comes|come|appears|appear|goes|go|disappears|disappear|vanishes|vanish|slips|slip|drops|drop|passes|pops|moves in|into|from|out|within of? view|sight ]
+        @body [ is|are in|within view|sight ]
+        @body|@kit|them|both|it [ is|are|'s out of view|sight ] !,|;|and|out
         [ block|blocks|blocking|hide|hides|hiding|obscure|obscures|eclipse|eclipses|obstruct|obstructs your|the view|sight|laces|shoelaces|toes|foot|feet|shoe|shoes|toe|knee|ankle|floor|bench|bar of? ]
         [ cover|covers|covering|hide|hides|hiding|mask|masks your|the laces|shoelaces|toes|toecap|toecaps ]
         [ peripheral vision ]
@@ -113,8 +116,15 @@ _PHRASES = Phrases(
         [ see|seeing|seen your|both|all own? toes|toe|feet|foot|knees|knee|laces|shoelaces|hands|hand|fingers|thumbs|thumb|heels|heel|elbows|elbow|belly|navel|shoes|shoe|wrists|knuckles|kneecaps|ankle|ankles|hips|shoulders|bar ]
         [ until|till|when|once|if|unless|where|as|so|before that? you can|could|do|no|cannot|just|first|longer|not|only|barely*3 see|spot|notice|glimpse|catch ] your|both|any|daylight|the|a !doctor|gp|nurse|physio|stars|way|point|specialist|difference|benefit|results
         [ see|spot daylight ]
+        [ daylight|light shows|appears|peeps|creeps|gleams ] between|under|beneath|through
+        [ can|could you see ] your|both _? @body
+        [ in the shop|shop-front|dark|patio|car|bus window|windows|glass ] ,|your|you
+        one|other|partner|partners|buddy [ watches|squints|peers for|along|over|at|down|from|under ] !me|telly
+        [ the _? stamp|stencil|imprint|sticker|lettering|marking on each|the|every|its _ ] tells|says|shows|gives
+        [ compare the|your|both two|both? hands|feet|legs|calves|ankles|arms|knees|sides ] each|every|daily|nightly|weekly|by
         [ no longer visible ]
-        [ the sand ] has|runs|is|in &has|runs|is|the
+        [ the sand has run|gone|finished ]
+        until|till|when|once|while [ the sand ] runs|is|has
         @be|stay|stays|become|becomes|remain|remains [ visible|invisible ]
         until|when|once|till|and|so|should [ _? _? visible ]
         swims|swim|floats|drifts back? [ into sight|view ]
@@ -216,7 +226,8 @@ _PHRASES = Phrases(
         [ when|as|until|once|till the big|long|red|little|short|black|second hand 's|is|gets|hits|reaches|goes|comes|passes ]
         [ at|on|off the top|bottom of the clock ]
         [ check|read|see|consult {the} _? board|whiteboard|noticeboard|blackboard|rota|timetable|scoreboard|schedule ] for|to|before|.|,
-        [ chalked|scribbled|scrawled|written|posted|put {the} _? _? set|sets|times|numbers|reps|session|intervals|programme|weights up? on ]
+        [ chalked|scribbled|scrawled|written|posted {the} _? _? set|sets|times|numbers|reps|session|intervals|programme|weights up? on ]
+        [ put|putting {the} _? _? set|sets|times|numbers|reps|session|intervals|programme|weights up on ]
         [ set|sets|times|time|numbers|reps|session|intervals|weights|weight|distances|names|results|settings is|are|'s up? on the|your _? sheet|board|whiteboard|tag|bottom|side|wall|label|screen|handle|back|end|list|card ]
         [ have|take|get a wee? keek|dekko|gander|neb|nosey|deek ]
         ^ [ look at|for your|the _? @body|bubbles|ripples|splash enter|leave|touch|come|pass|rise|fall|go|at|under|in ]
@@ -260,7 +271,7 @@ _PHRASES = Phrases(
         [ wait|waiting|watch|watching|stop|go for|until|till|when|at {the} _? light|lights|lamp|bulb|led|beacon|flag|hand-signal|coach's|my to? ] to|goes|turns|changes|drops|hand|arm|flag|nod|signal
         [ follow|following|read|see|heed|obey the|all|any|your? instructions|steps|directions|notice|rules|words|list on the _? card|wall|sheet|board|poster|sign|machine|door|label ]
         [ keep|hold|get|stop|leave the _? needle|bubble|pointer|dial|cursor|arrow ] in|on|at|between|inside|below|above|under|within|over
-        [ check|read|use|consult|watch|mark the|a|your tape-measure|tape|ruler|level|scale|thermometer|yardstick ] measure|.|,|;|for|before|and|on
+        [ check|read|use|consult|watch|mark the|a|your tape-measure|tape|ruler|scale|thermometer|yardstick ] measure|.|,|;|for|before|and|on
         [ watch|eye|check|note|mind the level|height|surface|top of the water|bar|liquid|fluid|ball|tea ]
         [ scan|survey|search|sweep|inspect|check the floor|room|ground|area|path|space|track|surface|deck|field|pitch for|ahead|around ] !by|with|your
         [ look|glance|peer|scan|check around|round|about the|your room|hall|space|area|floor|studio|gym|pool ] to|for|and|before
@@ -356,8 +367,7 @@ _PHRASES = Phrases(
         [ look left and right ]
         [ look right and left ]
         [ look out the|of window|door ]
-        [ tick|fill|read _*3 on the sheet|chart|card ]
-        ^ [ tick the chart|sheet|list ]
+        [ read _*3 on the sheet|chart|card ]
         face|facing [ the|a mirror|mirrors ] !wall
         ^ [ look down ] :|,
         ^ [ look at your _? @body ] :|,|and|to|—
@@ -370,7 +380,6 @@ _PHRASES = Phrases(
         ^ [ watch your|the|both _? @body|bar|weight|bell|needle ] as|rise|move|travel|all|go|drift|drop|doesn|do|does|through|come
         ^ [ watch your|the|each|that kneecap|knee|knees|kneecaps|hip|hips|elbow|elbows|heel|heels|wrist|wrists|shoulder|shoulders|ankle|ankles|thumb|chest|tummy|belly ] :|;|.|throughout|closely|carefully|it|they|all
         ^ [ watch where ] you|your
-        ^ [ watch that ] your|the|neither
         ^ [ look where ] you
         ^ [ look around|behind|over|round you? ] before|to|first|for|and
         [ look out|look-out for the|a|any mark|marks|marker|markers|line|lines|cone|cones|sign|signs ]
@@ -420,7 +429,7 @@ _PHRASES = Phrases(
         [ see|check|watch|look whether|if|how|that one|your|the|either|both|a _? @body _? ] <looks|drops|dips|rises|hikes|tips|drifts|caves|wobbles|tilts|higher|lower|shorter|level
         [ the|a _*2 puffier|redder|paler|darker ]
         [ side-by-side ]
-        [ spot|notice the|any difference ] by|between
+        [ spot the|any difference ] by|between
     """,
 )
 
@@ -445,11 +454,43 @@ _IDIOMS = frozenset(
 )
 
 
+_SEEN = frozenset("see seeing spot notice glimpse catch".split())
+_OUTCOMES = frozenset(
+    "change changes difference differences benefit benefits result results gain gains improvement improvements progress increase decrease rise drop effect effects point"
+    " pain soreness breach problem problems reason need dietitian doctor doctors gp nurse physio specialist consultant surgeon optician pharmacist podiatrist dentist coach trainer team"
+    " manager finish end future funny way truth logic sense pattern trend mistake risk danger benefit value use friend friends family people person someone anyone everybody class"
+    " website price prices".split()
+)
+_RAISED = frozenset("raised embossed tactile braille".split())
+_INNER = frozenset("wants want will would softens soften relaxes relax eases ease agrees agree lets let hurts hurt feels feel complains complain settles settle melts melt likes like gives".split())
+
+
+def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether what is seen is an outcome or a person, or what is asked is how it feels."""
+    words = sentence.words
+    inside = words[first:last]
+    if words[last - 1] == "mirrors" and words[last : last + 1] in (["the"], ["your"], ["it"], ["this"], ["each"], ["that"], ["what"]):
+        return True
+    if not _SEEN.isdisjoint(inside) and not _OUTCOMES.isdisjoint(words[last : last + 4]) and not any(
+        bits & LEXICON.bits["body"] for bits in sentence.classes[last : last + 2]
+    ):
+        return True
+    if inside == ["by", "sight"] and {"learn", "learned", "learnt"} & set(words[max(0, first - 6) : first]):
+        return True
+    if _RAISED & set(words[last : last + 5]) or words[last : last + 2] == ["one", "day"]:
+        return True
+    if words[last - 2 : last] == ["in", "view"] and words[last - 3] in ("that", "this"):
+        return True
+    return inside[:1] == ["see"] and words[first + 1 : first + 2] in (["if"], ["whether"]) and not _INNER.isdisjoint(words[first + 2 : last + 3])
+
+
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     words = sentence.words
     for first, last, note in _PHRASES.find(sentence):
         before = words[max(0, first - 3) : first]
+        if told(sentence, first) or _looks_at_nothing(sentence, first, last):
+            continue
         if "clock" in words[first:last] and "not" in words[max(0, first - 7) : first]:
             continue
         if "clock" in words[first:last] and "o'clock" in words:
@@ -570,6 +611,11 @@ ENGLISH = Kind(
     triggers=_PHRASES.triggers,
     find=find,
     flag=(
+        "[[Can you see your]] big toe?",
+        "Stop if [[daylight shows between]] your back and the mat.",
+        "[[Compare the two hands]] each evening.",
+        "[[In the shop window]], your shoulders should be level.",
+        "The other [[squints along]] the spine.",
         "[[Look at the screen]] for your power.",
         "Stand in front [[of a mirror]].",
         "[[Look down and]] check your feet.",
@@ -634,6 +680,15 @@ ENGLISH = Kind(
         "[[You shouldn't see]] a crease at the back of the neck.",
     ),
     leave=(
+        "Put the weights on the couch; the timer stays in the hall.",
+        "The second half of the list mirrors the first.",
+        "See if the thigh wants to let go.",
+        "It can take three months before you see a change.",
+        "You should not see any increase in pain.",
+        "If you spot a breach, tell the duty manager.",
+        "Notice the difference between the two legs.",
+        "She stood by the clock and said nothing.",
+        "The number on the dumbbell is raised.",
         "You'll see a difference within a month.",
         "Follow the plan for six weeks.",
         "In view of your blood pressure, no breath holding.",
