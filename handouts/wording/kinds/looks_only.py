@@ -153,6 +153,9 @@ _PRINT = Phrases(
         anything|everything|pair|pairs|one|ones [ in @colour ] &.|,|is|are|and|for|goes|first
         @kit that|which [ gleams|glints|shines|glitters|sparkles ]
         [ the logo ] on the|your|each|its @kit
+        ^ [ reds|blues|greens|yellows|purples|blacks|whites ] for|attack|defend|serve|start|first|go|rest|against|do|take|stay|lead|push|versus|v
+        stand|step|jump|hop|land|feet|walk on [ the spots|dots|crosses ]
+        grab|take|use|pick|get|try|fetch [ a red|blue|green|yellow|purple|pink|black|grey|white|brown ] or|.|,|for
         [ zebra|pelican crossing ] mark|marks|lines
         [ silver|gold|bronze|orange|rose|copper for ] _*3 @colour &for
         [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
@@ -212,7 +215,9 @@ def _described(sentence: Sentence, place: int) -> bool:
     before = words[place - 1] if place else ""
     if words[place].startswith("large-") or words[place + 1 : place + 3] == ["flag", "day"]:
         return True
-    if before in ("wear", "wears", "wearing", "wore"):
+    if before in ("wear", "wears", "wearing", "wore") or {"imagine", "imagining", "pretend", "visualise", "visualize"} & set(words[:place]):
+        return True
+    if words[max(0, place - 2) : place + 1] == ["on", "the", "green"] and words[place + 1 : place + 2] in (["."], [","], ["at"]):
         return True
     if not _MEDICINE.isdisjoint(words) or {"bruise", "bruises", "scab", "phlegm", "mucus"} & set(words[place + 1 : place + 5]):
         return True
@@ -415,6 +420,9 @@ ENGLISH = Kind(
     triggers=LEXICON.classes["colour"] | LEXICON.classes["looks"] | _PRINT.triggers,
     find=find,
     flag=(
+        "[[Reds]] attack, [[blues]] defend.",
+        "Stand on [[the spots]].",
+        "Grab [[a purple]] or a green.",
         "If you are in the [[red]] belt, press your tail down.",
         "Anything [[in rust]] is too heavy.",
         "The ring that [[gleams]] takes the strap.",
@@ -472,6 +480,9 @@ ENGLISH = Kind(
         "The splint goes on [[logo facing up]].",
     ),
     leave=(
+        "Imagine a red lantern.",
+        "A green or yellow bruise is part of healing.",
+        "She lived in a house with a blue gate.",
         "She has a white cane.",
         "A large-print sheet is on the desk.",
         "There is a blue inhaler for relief and a brown one for prevention.",

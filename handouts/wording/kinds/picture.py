@@ -31,10 +31,12 @@ _PHRASES = Phrases(
     """,
     maybe="""
         [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ] <!noticeboard|blackboard|whiteboard
-        [ per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 noticeboard|blackboard|whiteboard ]
+        [ per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 noticeboard ]
+        [ in|on|from|per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 blackboard|whiteboard ]
         [ the _? icon|icons ] !of
         {carrier} [ illustrates|depicts ]
         has|have it|them all? [ drawn out ]
+        i|we|'ve|have [ drawn|sketched it|them|this|one|each ] on|for|out|in
         [ pictures|charts|photos|wall-charts of all|each ]
         [ wall chart|charts ]
         has|have|with [ pictures ] $
@@ -263,9 +265,9 @@ def _no_picture_to_use(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if noun == "picture" and (not _TELLING.isdisjoint(before) or (after in (["i"], ["you"], ["we"]) and words[first - 1 : first] in (["'s"], ["is"]))):
         return True
-    if noun in ("screen", "monitor", "telly", "display") and not _MENTIONED.isdisjoint(words[last : last + 7]):
+    if noun in ("screen", "monitor", "telly", "display") and (not _MENTIONED.isdisjoint(words[last : last + 7]) or words[last : last + 3] == ["can", "be", "off"] or words[last : last + 2] == ["is", "off"]):
         return True
-    if "worth" in before or ("not" in before and {"need", "want", "bother"} & set(before)):
+    if words[last + 1 : last + 3] == ["be", "taken"] or "worth" in before or ("not" in before and {"need", "want", "bother"} & set(before)):
         return True
     if noun == "pictured" and words[first - 1 : first] and words[first - 1] in ("i", "'d", "would", "had", "have", "he", "she", "they", "you", "we", "'ve"):
         return True
@@ -299,7 +301,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if note == "numbered":
             number = words[last - 1]
-            if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (number.isdigit() or (words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0) or (len(number) == 1 and number != "a")):
+            sent = words[first - 1 : first] in (["at"], ["see"], ["per"])
+            if words[first] in ("slide", "plate", "frame", "panel", "chart", "figure") and not (sent or number.isdigit() or (words[first] in ("plate", "frame", "panel") and len(number) > 2 and first == 0) or (len(number) == 1 and number != "a")):
                 continue
             if number == "i" and words[first] not in ("fig", "figure", "plate", "panel"):
                 continue  # "the picture I want"
@@ -453,6 +456,8 @@ ENGLISH = Kind(
     triggers=_PHRASES.triggers,
     find=find,
     flag=(
+        "I've [[drawn it]] on your card.",
+        "Look at [[figure three]] for the grip.",
         "This booklet [[illustrates]] five stretches.",
         "Page two [[has it all drawn out]].",
         "Wherever you meet [[the bent-arm icon]], add two seconds.",
@@ -508,6 +513,11 @@ ENGLISH = Kind(
         "A [[plan of the course]] hangs on the door.",
     ),
     leave=(
+        "The screen can be off.",
+        "If you would rather not be in a photo, tell Jan.",
+        "The old screen in the lobby is gone.",
+        "That's the picture I want you to have.",
+        "Photographs may be taken by the school alone.",
         "Right ankle on left knee, in a figure four.",
         "The sheet on the noticeboard is in braille.",
         "Tick each day on the chart.",

@@ -116,6 +116,16 @@ _PHRASES = Phrases(
         [ see|seeing|seen your|both|all own? toes|toe|feet|foot|knees|knee|laces|shoelaces|hands|hand|fingers|thumbs|thumb|heels|heel|elbows|elbow|belly|navel|shoes|shoe|wrists|knuckles|kneecaps|ankle|ankles|hips|shoulders|bar ]
         [ until|till|when|once|if|unless|where|as|so|before that? you can|could|do|no|cannot|just|first|longer|not|only|barely*3 see|spot|notice|glimpse|catch ] your|both|any|daylight|the|a !doctor|gp|nurse|physio|stars|way|point|specialist|difference|benefit|results
         [ see|spot daylight ]
+        , [ have|take a look ] $
+        [ if|when you look down|back|across|along|sideways ] !on|after
+        @number|more seconds|minutes|second|minute|secs _? [ on the clock ]
+        [ the _? timer|clock|stopwatch|countdown on|above|over|by the wall|door|bench|desk|screen ] tells|says|shows|gives
+        programme|workout|session|circuit|sets|weights is|are|'s [ up? on the whiteboard|board|blackboard ]
+        it|plate|end [ says|tells the|your weight|size|number|load ] on
+        [ read what it|the|each|yours ] says|say|_ &says|say|_
+        [ watch that|those front|back|left|right|top|bottom|standing|working knee|knees|elbow|hip|heel|foot|shoulder|arm|leg ]
+        @body [ should|must look like ]
+        it|rate|pace|split|number is|'s [ on your|the watch|screen|display|monitor|console ]
         [ daylight|light shows|appears|peeps|creeps|gleams ] between|under|beneath|through
         [ can|could you see ] your|both _? @body
         [ in the shop|shop-front|dark|patio|car|bus window|windows|glass ] ,|your|you
@@ -477,6 +487,9 @@ def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside == ["by", "sight"] and {"learn", "learned", "learnt"} & set(words[max(0, first - 6) : first]):
         return True
+    near = words[last - 1 : last + 9]
+    if "with" in near and {"hand", "hands", "fingers", "fingertips", "thumb"} & set(near[near.index("with") + 1 : near.index("with") + 4]):
+        return True
     if _RAISED & set(words[last : last + 5]) or words[last : last + 2] == ["one", "day"]:
         return True
     if words[last - 2 : last] == ["in", "view"] and words[last - 3] in ("that", "this"):
@@ -611,6 +624,13 @@ ENGLISH = Kind(
     triggers=_PHRASES.triggers,
     find=find,
     flag=(
+        "Your knees should be in line, [[have a look]].",
+        "[[If you look down]], your toes should point ahead.",
+        "Ten more seconds [[on the clock]].",
+        "[[The timer on the wall]] tells you when to change.",
+        "[[Watch that front knee]].",
+        "Your arms [[should look like]] a straight line.",
+        "Hold it at 120, it's [[on your watch]].",
         "[[Can you see your]] big toe?",
         "Stop if [[daylight shows between]] your back and the mat.",
         "[[Compare the two hands]] each evening.",
@@ -680,6 +700,8 @@ ENGLISH = Kind(
         "[[You shouldn't see]] a crease at the back of the neck.",
     ),
     leave=(
+        "Check your feet with your hands.",
+        "You will look in the mirror one day and laugh.",
         "Put the weights on the couch; the timer stays in the hall.",
         "The second half of the list mirrors the first.",
         "See if the thigh wants to let go.",
