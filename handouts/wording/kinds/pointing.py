@@ -378,6 +378,10 @@ def _strong(sentence: Sentence, first: int, last: int) -> bool:
         words[first] in ("those", "these") or words[first - 1] != "over"
     ):
         return False
+    if words[: first + 2] == ["up", "to", "this", "point"]:
+        return False  # "up to this point you've been lying down"
+    if before == "than" and words[max(0, first - 3) : first - 2] == ["any"]:
+        return False  # "any closer than that and you'd hit your neighbour"
     if before == "than" and words[last - 1] == "that":
         if "if" in words[:first] or "unless" in words[:first] or any(bits & LEXICON.mask("unit", "number") for bits in sentence.classes[:first]):
             return False
@@ -415,6 +419,12 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in ("is", "'s", "are") and first > 1 and (words[first - 2] in _KIN or classes[first - 2] & LEXICON.mask("role", "medic")):
         return False  # "his mum's right here"
+    if prefix[-1:] == ["in"] and before in ("fit", "fits", "settle", "settled", "belong") and not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first]):
+        return False  # "you'll fit right in here"
+    if prefix == ["out"] and word == "there" and "get" in words[:first] and not any(bits & LEXICON.mask("body", "kit") for bits in classes[words.index("get") : first]):
+        return False  # "you can't get a bus out there"
+    if prefix == ["down"] and before in ("name", "names", "signature", "initials", "address"):
+        return False
     if prefix == ["right", "up"] and before in ("is", "'s", "are", "was", "be") and not any(bits & LEXICON.mask("body", "kit") for bits in classes[max(0, first - 3) : first]):
         return False  # "for a man of his age that is right up there"
     if prefix[-1:] != ["here"] and _tells_of_someone(sentence, first):
@@ -524,6 +534,8 @@ def _tells_of_someone(sentence: Sentence, first: int) -> bool:
     start = first
     while start > 0 and first - start < 9 and sentence.words[start - 1] not in (".", "!", "?", ";", ":", ",", "and", "but"):
         start -= 1
+    if sentence.words[start : start + 1] == ["they"] and start + 1 < first and sentence.words[start + 1].endswith("ed") and sentence.words[start + 2 : start + 3] in (["the"], ["all"], ["our"], ["my"]):
+        return True  # "they moved the bikes over there"
     return sentence.words[start : start + 1] in (["he"], ["she"]) and not any(bits & LEXICON.mask("body", "kit") for bits in sentence.classes[start:first])
 
 
@@ -684,6 +696,8 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if not _strong(sentence, first, last):
         return False
+    if dim == "close" and this and after == "to" and first and classes[first - 1] & LEXICON.bits["be"] and words[first - 2] == "it":
+        return False  # "it's this close to the race"
     if dim == "close" and not first and after == "to" and "," in words[last:]:
         return False
     if not this:
@@ -775,6 +789,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     prefix = words[first:this]
     if words[this] == "that" and (_joins(sentence, this, last) or after in _DETERMINERS):
         return False  # "the sort that half the people have"
+    if before in ("like", "love", "hate", "miss", "remember") and not prefix:
+        return False  # "I like that spot in the club"
     if noun == "point" and prefix[-1:] == ["on"] and not any(bits & _HANDS for bits in classes[:first]):
         return False  # "the policy is clear on this point"
     if noun in ("way", "ways", "direction", "amount", "amounts", "space", "position", "positions", "range", "shape", "place", "quarter"):
@@ -876,7 +892,7 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     noun = words[last - 1].rstrip("s")
     if words[last : last + 1] == ["first"]:
         return False
-    if {"i", "mine"} & set(words[:first]) or "for" in words[max(0, first - 1) : first]:
+    if {"i", "mine", "been"} & set(words[:first]) or "for" in words[max(0, first - 1) : first]:
         return False
     if words[first] == "that":
         return words[first + 1] in words[:first]  # "shake this hand, shake that hand"
@@ -1141,5 +1157,12 @@ ENGLISH = Kind(
         "A pulse that low deserves a word with your nurse.",
         "For eighty-four that is right up there.",
         "Open the ribs. Big breath in there.",
+        "Everyone is friendly; you'll fit right in here.",
+        "You can't get a bus out there after six.",
+        "It's this close to the marathon that people get silly.",
+        "Up to this point you've been lying down.",
+        "I like that spot in the club where nobody bothers you.",
+        "They moved the bikes over there because of the leak.",
+        "You've been doing this leg for a month.",
     ),
 )

@@ -62,7 +62,7 @@ _PLACE_OR_AMOUNT = _words("over under above below past beyond short off left beh
 """Places that are amounts before a number or a time: "a bit over a minute"."""
 _POINTED_OR_SET = _words("this that how as however yay yea whatever such these those")
 """Words that point a size out or leave it to the reader: "this wide", "as wide as"."""
-_STATES = _words("add adds count counts matter matters are is make makes lead were was")
+_STATES = _words("come comes add adds count counts matter matters are is make makes lead were was")
 """Verbs after a noun that make it a statement and no order: "small steps add up"."""
 _OPENERS = _words("a an some the your another those these")
 """Words that open a noun phrase and belong to the mark."""
@@ -426,6 +426,10 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         return None
     if (_at(words, end) in _STATES or words[end : end + 2] in (["do", "not"], ["does", "not"], ["do", "nothing"])) and _at(words, place - 1) not in _DETERMINERS:
         return None
+    if noun == "circle" and _at(words, end) == "of" and _at(words, end + 1) in ("friends", "people", "family", "mates", "colleagues"):
+        return None
+    if noun in _GAPS and _at(words, end) == "between" and _at(words, end + 1).endswith("ing"):
+        return None  # "a big gap between knowing and doing"
     if noun in ("beats", "beat") and _at(words, end) in say.NUMBERS:
         return None  # "a tight trunk beats three minutes of sagging"
     if word in ("mini", "micro") and _at(words, end) == ":" and _at(words, place - 1) not in _DETERMINERS:
@@ -731,7 +735,7 @@ def _way(words: list[str], place: int) -> Span | None:
     ):
         if after == "in" and _at(words, place + 2) != "front":
             return None
-        if after == "back" and _at(words, place + 2) in ("when", "in"):
+        if (after == "back" and _at(words, place + 2) in ("when", "in")) or (after == "ahead" and _at(words, place + 2) == "of" and _at(words, place + 3) not in ("your", "the")):
             return None
         if _other_verb(words, place):
             return None
@@ -1182,6 +1186,18 @@ def _moved(words: list[str], start: int, end: int) -> bool:
 def _described(words: list[str], first: int, last: int) -> bool:
     """Whether the clause tells what was, or what the speaker does, or what a thing is like."""
     begin = _clause(words, first)
+    if not _COUNTED.isdisjoint(words[begin:first]):
+        return True  # "your blood pressure has come down a bit"
+    if words[begin : begin + 1] in (["open"], ["close"], ["shut"]) and not _HOUSE.isdisjoint(words[begin:first]):
+        return True
+    if words[max(0, first - 2) : first] == ["a", "step"] and words[last - 1] in ("further", "farther"):
+        return True  # "take it a step further"
+    if {"up", "down", "along"}.intersection(words[last - 1 : last + 1]) and not _ROADS.isdisjoint(words[last : last + 3]) and _has(words, begin, first, _IS):
+        return True  # "the car park is a bit further up the road"
+    if begin == first and _at(words, begin - 1) == "and" and _has(words, max(0, begin - 5), begin, say.PAST):
+        return True  # "the knee was puffy and a little bent"
+    if _at(words, last) == "for" and _at(words, last + 1) in ("him", "her", "them", "me", "us") and _has(words, begin, first, _IS) and _has(words, begin, first, _SURFACES):
+        return True  # "the bed's a bit high for her"
     if _at(words, first - 1) == "go" and _at(words, first - 2) == "let":
         return True  # "the thigh wants to let go a little"
     if any(words[near : near + 3] == ["up", "to", "you"] for near in range(last, min(len(words), last + 12))):
@@ -1215,6 +1231,9 @@ def _described(words: list[str], first: int, last: int) -> bool:
     return bool(begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as")
 
 
+_COUNTED = _words("pressure price prices score scores total cost costs fee fees rent bill bills salary")
+_HOUSE = _words("window windows jar lid curtain curtains blind tap door")
+_ROADS = _words("road street hill lane corridor path track river")
 _WATERS = _words("pool pools water lake river sea bay pond lido")
 _WORN = _words("shoe shoes boot boots trainer trainers sock socks glove gloves waistband shirt helmet jacket")
 _SPREADS = _words("spreads travels radiates creeps")
@@ -1577,6 +1596,13 @@ ENGLISH = Kind(
     ),
     leave=(
         "A small amount of swelling is normal.",
+        "Your blood pressure has come down a bit.",
+        "Take it a step further and ask your sister.",
+        "The car park is a bit further up the road.",
+        "A small circle of friends came along.",
+        "There's a big gap between knowing and doing.",
+        "You're way ahead of where you were in May.",
+        "The bed's a bit high for her.",
         "If jumping is too much, step it.",
         "Cold fingers and big moves don't mix.",
         "Hands wide, where the bar starts to bend.",
