@@ -135,7 +135,7 @@ _PHRASES = Phrases(
         ^ take|grab|hold [ these|those ] $
         you|@body are|is|'s [ here ] ;|and|but|, i|it|you
         i want you|it [ there ] $
-        [ this|that size of ]
+        [ this|that size of ] &step|steps|gap|stride|strides|circle|circles|bend|movement|arc|swing|ball|weight|space|hop|jump|lunge|turn|bite|loop|plate|knot|hole
         [ about|roughly|around so ] ,|.|$
         [ that is|'s the _ i mean ]
         ^ [ not here|there ] ,|.|!|;|:
@@ -419,6 +419,12 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in ("is", "'s", "are") and first > 1 and (words[first - 2] in _KIN or classes[first - 2] & LEXICON.mask("role", "medic")):
         return False  # "his mum's right here"
+    if prefix[-1:] == ["out"] and before in ("yourself", "yourselves", "myself"):
+        return False  # "put yourself out there"
+    if (prefix == ["somewhere", "in"] and not first and after_be) or (prefix == ["on", "in"] and before in ("go", "goes", "going", "went")):
+        return False  # "somewhere in there is a lesson", "what goes on in there"
+    if prefix == ["right"] and word == "there" and words[max(0, first - 3) : first] in (["i", "'d", "stop"], ["i", "would", "stop"]):
+        return False
     if prefix[-1:] == ["in"] and before in ("fit", "fits", "settle", "settled", "belong") and not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first]):
         return False  # "you'll fit right in here"
     if prefix == ["out"] and word == "there" and "get" in words[:first] and not any(bits & LEXICON.mask("body", "kit") for bits in classes[words.index("get") : first]):
@@ -438,7 +444,7 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     if prefix[-1:] == ["along"] and "there" in words[:first] and not any(bits & LEXICON.bits["body"] for bits in classes[:first]):
         return False
     if prefix[-1:] == ["back"] and {"put", "leave", "set", "place", "park", "rack", "hang", "go", "come", "goes", "sit"} & set(words[:first]) and any(
-        LEXICON.of(one) & LEXICON.mask("surface", "room", "kit") for one in sentence.earlier
+        LEXICON.of(one) & LEXICON.mask("surface", "room", "kit") for one in sentence.earlier + (words[: words.index(";")] if ";" in words[:first] else [])
     ):
         return False  # a place said in the sentence before
     if not first and last - first == 1 and word == "there" and after in (".", "!") and last + 1 >= len(words):
@@ -696,6 +702,10 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if not _strong(sentence, first, last):
         return False
+    if dim == "close" and this and after == "to" and last + 1 < len(words) and words[last + 1].endswith("ing"):
+        return False  # "you're this close to giving up"
+    if dim == "far" and not this and words[-1] == "?" and words[0] in ("can", "could", "did", "do", "have", "will"):
+        return False  # "can you really walk that far?"
     if dim == "close" and this and after == "to" and first and classes[first - 1] & LEXICON.bits["be"] and words[first - 2] == "it":
         return False  # "it's this close to the race"
     if dim == "close" and not first and after == "to" and "," in words[last:]:
@@ -740,6 +750,8 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
         words[near] in ("this", "that") and words[near + 1] in ("way", "direction") for near in range(first - 1)
     ):
         return True
+    if before in ("me", "him", "her", "us") and "look" in words[max(0, first - 3) : first]:
+        return False
     if (before == "it" and words[max(0, first - 3) : first - 1] in (["look", "at"], ["put"])) or words[max(0, first - 3) : first] == ["look", "at", "it"]:
         return False
     if before in (".", "!", "?", ",", ";", ":", "—") or not first:
@@ -915,6 +927,8 @@ def _pronoun(sentence: Sentence, first: int, last: int) -> bool:
     """ "step up onto this", where no thing was spoken of."""
     words, classes = sentence.words, sentence.classes
     thing = LEXICON.mask("kit", "surface", "room")
+    if words[max(0, first - 2) : first] == ["rest", "on"] and words[last : last + 1] == ["for"] and {"day", "night", "week", "bit", "while"}.intersection(words[last : last + 4]):
+        return False  # "rest on that for a day"
     if any(bits & thing for bits in classes[:first]):
         return False
     return words[first] in ("this", "these") or not any(LEXICON.of(word) & thing for word in sentence.earlier)
@@ -1164,5 +1178,11 @@ ENGLISH = Kind(
         "I like that spot in the club where nobody bothers you.",
         "They moved the bikes over there because of the leak.",
         "You've been doing this leg for a month.",
+        "Put yourself out there and try the class.",
+        "What goes on in there is none of my business.",
+        "This size of class suits us.",
+        "Rest on that for a day and tell me what you think.",
+        "You're this close to giving up the cigarettes.",
+        "Can you really walk that far?",
     ),
 )

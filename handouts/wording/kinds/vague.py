@@ -426,6 +426,8 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         return None
     if (_at(words, end) in _STATES or words[end : end + 2] in (["do", "not"], ["does", "not"], ["do", "nothing"])) and _at(words, place - 1) not in _DETERMINERS:
         return None
+    if noun == "loop" and word.endswith("er") and _at(words, place - 1) == "the":
+        return None  # one of two loops
     if noun == "circle" and _at(words, end) == "of" and _at(words, end + 1) in ("friends", "people", "family", "mates", "colleagues"):
         return None
     if noun in _GAPS and _at(words, end) == "between" and _at(words, end + 1).endswith("ing"):
