@@ -429,6 +429,17 @@ _PHRASES = Phrases(
         ^ @handle|@orient|start|begin as soon [ as i do|@handle|@orient|start|begin ]
         @role to [ demonstrate|model|show ] !up
         ^ [ imitate|mimic ] $|x|for|this|that
+        [ it is|'s this ] , not this
+        [ i will do one ] and|, then? you
+        ^ [ none of this|that ] , please
+        [ as was|is just? demonstrated|shown|modelled ]
+        ^ [ like @name ] $|.
+        ^ [ see him|her|them ] ?
+        [ you remember how i did|do|held|had it? ]
+        ^ [ look at the difference ]
+        [ this is mine ] , and|but
+        , and|but [ this is yours ] $|.
+        to [ perform|do it in front of you ]
     """,
     # cribbing, first goes, and who saw it
     crib="""
@@ -998,7 +1009,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if _of_speech_or_thought(sentence, first, last) or _of_another_day(sentence, first, last) or _shows_no_movement(sentence, first, last):
         return True
-    if _of_cause_or_time(sentence, first, last) or _of_company(sentence, first, last):
+    if _of_cause_or_time(sentence, first, last) or _of_company(sentence, first, last) or _of_talk_in_passing(sentence, first, last):
         return True
     story = inside[-1] == "got" and after == "my" and not any(bits & _BODY for bits in sentence.classes[last + 1 : last + 2])
     if inside[:2] in (["how", "i"], ["how", "we"]) and (before in _TOLD or story):
@@ -1021,7 +1032,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] in ("show", "showing") and before in ("of", "just"):
         return True
-    if inside[0] == "like" and before in ("looks", "seems", "sounds"):
+    if inside[0] == "like" and before in ("looks", "seems", "sounds") and not (before == "looks" and _RATED & set(words[: first - 1]) and words[first - 2] not in _HEARD):
         return True
     if inside[-1] in ("what", "whatever") and after == "you" and not _SEEN_BY_YOU & set(words[last : last + 4]):
         return True
@@ -1152,6 +1163,60 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     return "showing" in inside and bool({"film", "films", "cinema", "programme"} & set(words[:first]))
 
 
+_RATED = frozenset("correct right proper wrong incorrect".split())
+_OWN_PART = frozenset("half part share best bit own".split())
+_AILS = frozenset("sleeping eating coping feeling getting".split())
+
+
+def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether it is a turn of everyday speech: "as fast as we can", "take my arm", "look at that, not one late"."""
+    words = sentence.words
+    inside = words[first:last]
+    before = words[first - 1] if first else "."
+    after = words[last] if last < len(words) else "."
+    then = words[last + 1] if last + 1 < len(words) else "."
+    bits_then = sentence.classes[last + 1] if last + 1 < len(words) else 0
+    if inside[0] == "as" and (after in ("can", "could", "concerned") or (after in ("am", "'m") and then == "concerned") or then == "concerned"):
+        return True
+    if inside == ["like", "that"] and before == "more" and (after in (".", "and", ",", "!", "then")):
+        return True
+    if inside[-2:] == ["like", "this"] and "about" in (before, inside[0]) and {"came", "come", "comes"} & set(words[max(0, first - 2) : first]):
+        return True
+    if inside == ["take", "my"] and after in ("arm", "hand", "elbow"):
+        return True
+    if inside[-2:-1] == ["do"] and after in _OWN_PART:
+        return True
+    if inside[0] == "show" and after == "what" and then == "you":
+        return True
+    if inside[0] == "mirror" and inside[-1] == "all" and after == "of":
+        return True
+    if inside[0] == "watch" and "your" in inside and ("neighbour" in inside or "neighbor" in inside):
+        return True
+    if inside == ["look", "at", "that"] and after == "," and then in ("not", "no", "all", "you", "we", "nobody"):
+        return True
+    if inside[:2] == ["see", "what"] and inside[-1] == "i" and after in ("mean", "meant", "said"):
+        return True
+    if inside[0] == "what" and inside[-1] == "like" and before == "know":
+        return True
+    if inside[0] == "where" and inside[-1] in ("has", "have") and after in ("a", "an", "the") and not bits_then & _BODY:
+        return True  # what somebody owns: "where Rose has the key"
+    if inside[-2:] == ["notice", "how"] or inside == ["notice", "how"] or inside == ["did", "you", "notice", "how"]:
+        if {"your", "yours"} & set(words[last : last + 10]):
+            return True  # felt in the reader's own body
+    if inside[0] == "how" and before in ("ask", "asks", "asked") and after in _AILS:
+        return True
+    if inside == ["more", "than", "i", "do"] and {"was", "were"} & set(words[max(0, first - 2) : first]):
+        return True
+    if inside == ["demonstration"] and before == "by" and "not" in words[max(0, first - 2) : first]:
+        return True
+    if inside[0] == "look" and before == "i":
+        return True
+    if inside == ["get"] and after == "that" and then == "way":
+        return True
+    done = last + 1 if inside[-1] in ("do", "did") else last + 2
+    return inside[:3] == ["the", "way", "they"] and before in ("is", "'s") and words[done : done + 1] in (["at"], ["in"], ["round"], ["up"])
+
+
 _IDIOMS = (
     "see fit", "you the ropes", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
     "copy that .", "copy that !", "see what i am", "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
@@ -1241,7 +1306,7 @@ def _of_company(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[-1] in ("that", "this") and inside[0] == "look" and after == "!":
         return True
-    if inside[0] in ("when", "as") and {"went", "gave", "was", "timer", "bell", "beeps", "whistle", "buzzer", "phone"} & set(inside):
+    if inside[0] in ("when", "as") and not _SHOWN & set(inside) and {"went", "gave", "was", "timer", "bell", "beeps", "whistle", "buzzer", "phone"} & set(inside):
         return True
     if inside[0] in ("up", "time", "pace") and before in ("keep", "keeping") and {"count", "loud", "aloud", "beat", "voice"} & set(words[last : last + 5]):
         return True
@@ -1340,6 +1405,8 @@ ENGLISH = Kind(
     triggers=_PHRASES.triggers,
     find=find,
     flag=(
+        "[[None of this]], please.",
+        "[[As was just demonstrated]], the rear knee goes down.",
         "Pull the rein back [[like so]] and soften your elbow.",
         "Okay recruits, [[eyes on me]].",
         "Just [[copy what]] I'm doing with the poles.",
@@ -1413,6 +1480,10 @@ ENGLISH = Kind(
         "Step, close, and then a kind of [[this]].",
     ),
     leave=(
+        "Walk as fast as we can.",
+        "You can take my arm.",
+        "Notice how the ribs widen under your palms.",
+        "Did you notice how the wall pushed into your hands?",
         "Watch out for the step by the door.",
         "Watch for numbness in the fingers.",
         "Watch that you don't hold your breath.",

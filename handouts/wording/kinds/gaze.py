@@ -75,7 +75,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         span = read(words, place)
         if span and not _named(sentence, *span):
-            yield span
+            first, last = span
+            yield first, last + (words[last - 1] == "through" and _at(words, last) == "it")
 
 
 def _named(sentence: Sentence, first: int, last: int) -> bool:
@@ -139,6 +140,8 @@ def _look(words: list[str], place: int) -> Span | None:
     way = _at(words, reach)
     if not _READ_DOWN.isdisjoint(words[reach + 1 : reach + 4]) or (way == "out" and _at(words, reach + 1) == "below"):
         return None
+    if word == "looking" and way in ("further", "farther", "ahead") and "to" in words[reach + 1 : reach + 3]:
+        return None  # in time: "looking further ahead to the weekend"
     if way in ("further", "farther") and _at(words, reach + 1) in eyes.WAYS:
         return _start(words, place), reach + 2
     if way == "as" and _at(words, reach + 1) == "far" and _at(words, reach + 2) in ("ahead", "forward", "down", "up"):
@@ -589,6 +592,8 @@ _ENOUGH = _words(
 
 def _sight(words: list[str], place: int) -> Span | None:
     """ "sight straight out the door", "your sight level"."""
+    if _at(words, place - 2) in ("lose", "loses", "losing", "lost") and _at(words, place - 1) in _OWNERS:
+        return None  # blindness: "he lost his sight"
     if words[place - 2 : place] == ["line", "of"]:
         return place - 2, place + 1
     if _at(words, place + 1) in ("line", "lines"):
@@ -830,8 +835,10 @@ def _pick(words: list[str], place: int) -> Span | None:
             any(other in eyes.LOOKS for other in words[reach + 1 : reach + 6]) or words[reach + 1 : reach + 3] in (["at", "head"], ["at", "eye"])
         ):
             return place, reach + 1
-        if word == "face" and not {"crowd", "audience", "stalls", "congregation"}.isdisjoint(words[reach + 1 : reach + 4]):
-            return place, reach + 1
+        if word == "face":
+            for far in range(reach + 1, min(reach + 4, len(words))):
+                if words[far] in ("crowd", "audience", "stalls", "congregation"):
+                    return place, far + 1
         if word in ("spot", "point", "mark", "something", "object"):
             rest = words[reach + 1 : reach + 12]
             if (
@@ -1048,6 +1055,8 @@ ENGLISH = Kind(
         "[[Look from thumb to thumb]].",
     ),
     leave=(
+        "She lost her sight at twenty.",
+        "Looking further ahead to the weekend, bring a coat.",
         "Somebody asks whether they should look up.",
         "Come and have a look at the new gym.",
         "No looking over anyone's shoulder.",

@@ -274,7 +274,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first : last + 1] == ["in", "my", "direction", "of"]:
             continue
-        if _said_of_oneself(words, first, last):
+        if _said_of_oneself(words, first, last) or _no_direction(words, first, last):
             continue
         if {"balcony", "gods", "boxes"} & set(words[first:last]) and {"eyes", "eye", "gaze", "look"} & set(words[max(0, first - 2) : first]):
             continue  # where the eyes go: the kind "gaze" has it
@@ -299,6 +299,35 @@ def _a_place_to_go(words: list[str], first: int, last: int) -> bool:
             _GOES & {*words[max(0, first - 4) : first], inside[0]}
         )
     return inside[:3] == ["in", "front", "of"] and bool(_ROOM_THINGS & set(inside)) and not _AIMED & set(words[max(0, first - 6) : first])
+
+
+_TOUCHES = frozenset("touching pressing tapping pushing prodding".split())
+_DEVICES = frozenset("device phone camera laptop tablet ipad webcam".split())
+_SETS_UP = frozenset("set put prop place lean stand tilt angle move".split())
+
+
+def _no_direction(words: list[str], first: int, last: int) -> bool:
+    """Whether no way for the body is given: "where I'm touching", "turned away from the class", "come back to the room"."""
+    inside = words[first:last]
+    before = words[first - 1] if first else "."
+    after = words[last] if last < len(words) else "."
+    if inside[0] == "where" and after in _TOUCHES:
+        return True
+    if inside[0] == "so" and (after in ("whole", "full") and words[last + 1 : last + 2] == ["picture"]):
+        return True
+    if "so" in (inside[0], before) and {"see", "get"} & set(inside) and _DEVICES & set(words[max(0, first - 4) : first]) and _SETS_UP & set(words[max(0, first - 5) : first]):
+        return True
+    if before == "turned" and words[first - 2] in ("was", "were", "be", "been", "being", "got"):
+        return True
+    if inside == ["across", "from", "me"] and before in ("sits", "sat", "lives", "lived", "works", "worked"):
+        return True
+    if inside[-1] == "room" and {"come", "coming", "came"} & {before, *words[max(0, first - 2) : first]} and "back" in (before, inside[0]):
+        return True
+    if inside[-1] == "picture" and words[max(0, first - 2) : first - 1] and words[first - 2] in ("she", "he", "they", "him", "her", "them", "who"):
+        return True
+    if inside[:2] == ["on", "the"] and inside[-1] in ("stand", "box", "bench") and not {"turn", "face", "back", "side"} & set(words[max(0, first - 3) : first]):
+        return True
+    return inside == ["i", "am", "facing", "you"] and after == "," and words[last + 1 : last + 2] == ["so"]
 
 
 _SIDES = frozenset("left right clockwise anticlockwise leg arm foot hand turn step it".split())
@@ -425,6 +454,10 @@ ENGLISH = Kind(
         "Turn out [[for the judges]].",
     ),
     leave=(
+        "You feel it where I'm touching.",
+        "They were turned away from the class.",
+        "In your own time, come back to the room.",
+        "Do not lean on the drip stand.",
         "Walk back to the bleachers and sip some water.",
         "You can do it in front of the television.",
         "Say the weight back to me first.",
