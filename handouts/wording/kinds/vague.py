@@ -30,7 +30,7 @@ _FORWARD = _words(
 _EASY_OFF = _words("ease eases easing back lay dial tone")
 _DIALS = _words("turn turned turning pick dial tone keep let")
 _FIGURATIVE = _words(
-    "cheer mix loosen wind settle cut catch perk lighten toughen liven read speed slow chat dress tidy freshen scale ramp build hurry chill wise man mess"
+    "cheer mix shake loosen wind settle cut catch perk lighten toughen liven read speed slow chat dress tidy freshen scale ramp build hurry chill wise man mess"
     " sober quieten warm cool calm bulk slim size"
 )
 """Verbs that with "up", "down" or "back" speak of no place: "cheer up a bit"."""
@@ -1188,6 +1188,16 @@ def _moved(words: list[str], start: int, end: int) -> bool:
 def _described(words: list[str], first: int, last: int) -> bool:
     """Whether the clause tells what was, or what the speaker does, or what a thing is like."""
     begin = _clause(words, first)
+    if words[last - 1] in ("longer", "shorter") and _at(words, first - 1) in ("get", "gets") and _at(words, begin) in ("your", "the", "their", "his", "her"):
+        return True  # "your stride will get longer as the hip heals"
+    if _at(words, first - 1) in ("is", "are", "'s") and begin == first - 3 and _at(words, begin) in ("the", "these", "those", "that") and words[first - 2] in _THINGS and _at(words, last) in (",", ";", ".", ""):
+        return True  # "these mats are a bit narrow"
+    if words[last : last + 2] == ["and", "sweet"] or (words[last - 1] == "more" and _at(words, last) == "," and _at(words, last + 1) in say.NUMBERS and _at(words, last + 2) == ","):
+        return True
+    if words[max(0, first - 2) : first] in (["there", "'s"], ["there", "is"]) and words[first] == "plenty" and "between" not in words[last : last + 3]:
+        return True
+    if _at(words, first - 1) in ("live", "lives"):
+        return True
     if not _COUNTED.isdisjoint(words[begin:first]):
         return True  # "your blood pressure has come down a bit"
     if words[begin : begin + 1] in (["open"], ["close"], ["shut"]) and not _HOUSE.isdisjoint(words[begin:first]):
@@ -1233,6 +1243,7 @@ def _described(words: list[str], first: int, last: int) -> bool:
     return bool(begin > 1 and words[begin - 1] in ("if", "though") and words[begin - 2] == "as")
 
 
+_THINGS = en.LEXICON.classes["kit"] - _BODY - say.SHAPES - say.MOVES
 _COUNTED = _words("pressure price prices score scores total cost costs fee fees rent bill bills salary")
 _HOUSE = _words("window windows jar lid curtain curtains blind tap door")
 _ROADS = _words("road street hill lane corridor path track river")
@@ -1605,6 +1616,9 @@ ENGLISH = Kind(
         "There's a big gap between knowing and doing.",
         "You're way ahead of where you were in May.",
         "The bed's a bit high for her.",
+        "These mats are a bit narrow; we've ordered new ones.",
+        "Your stride will get longer as the hip heals.",
+        "There's plenty of space in the hall for wheelchairs.",
         "If jumping is too much, step it.",
         "Cold fingers and big moves don't mix.",
         "Hands wide, where the bar starts to bend.",
