@@ -1,9 +1,9 @@
 """Whether a clause tells what somebody once did, and asks nothing of the reader."""
 
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import NAME, Sentence
 
 _WRITERS = frozenset("i we".split())
-_TELLERS = frozenset("he she they who nobody everyone everybody somebody someone".split())
+_TELLERS = frozenset("he she they who nobody everyone everybody somebody someone members staff people patients parents players children".split())
 _ASKED = frozenset("you your yours yourself please let".split())
 _REACH = 20
 """How many words before a mark are read for somebody who did something."""
@@ -30,7 +30,10 @@ def told(sentence: Sentence, first: int, writer: bool = True) -> bool:
         return False
     for place, word in enumerate(before):
         if word in _TELLERS or (writer and word in _WRITERS):
-            return any(_past(after) for after in before[place + 1 : place + 6])
+            if any(_past(after) for after in before[place + 1 : place + 6]):
+                return True
+        elif sentence.classes[begin + place] & NAME and any(_past(after) and after != "left" for after in before[place + 1 : place + 2]):
+            return True
     return False
 
 

@@ -41,7 +41,7 @@ _PAIRS = frozenset(
     mint tea; mint condition; lime cordial; lemon water; lemon tea; cherry pie; chocolate biscuit; chocolate biscuits; chocolate cake; chocolate bar; hot chocolate; dark chocolate; ginger tea; peppermint tea
     ginger biscuit; ruby wedding; silver wedding; golden wedding; coral reef; amber nectar; bronze age; iron lung; salmon leap; salmon sandwich; plum jam; peach melba
     charcoal biscuit; violet cream; lavender oil; lavender bag; rose garden; rose tea; rust belt; copper bottomed; red wire; tan lines; sun tan; grey day; gray day; grey morning; grey skies
-    dark corner; dark corners; red mist; white cane; white canes; white stick; white sticks; lemon bars; oatmeal bars; bright morning; bright day; bright smile; bright and; dark and; dark morning; dark mornings; dark evening; dark evenings; dark winter; polished performance; polished floor; floral dance
+    clear lane; clear wall; clear ground; clear spot; clear stretch; dark corner; dark corners; red mist; white cane; white canes; white stick; white sticks; lemon bars; oatmeal bars; bright morning; bright day; bright smile; bright and; dark and; dark morning; dark mornings; dark evening; dark evenings; dark winter; polished performance; polished floor; floral dance
     ivory tower; ebony and; sky high; jet lag; navy seal; navy seals; jade garden; denim jacket; dotted about; dotted around; spotted you; spotted that; checked that; checked the; checked your; checked by; checked with; checked for; been checked; get checked; be checked; have checked
     plain to; is plain; is clear; be clear; quite clear; clear enough; clear that; clear on; it clear; clear about; clear by; clear from; clear; dull; clear instructions; clear cue
     """.replace("\n", ";").split(";")
@@ -214,6 +214,8 @@ def _described(sentence: Sentence, place: int) -> bool:
     words = sentence.words
     before = words[place - 1] if place else ""
     if words[place].startswith("large-") or words[place + 1 : place + 3] == ["flag", "day"]:
+        return True
+    if words[place + 1 : place + 4] in (["mark", "on", "your"], ["marks", "on", "your"], ["patch", "on", "your"]):
         return True
     if before in ("wear", "wears", "wearing", "wore") or {"imagine", "imagining", "pretend", "visualise", "visualize"} & set(words[:place]):
         return True
@@ -480,6 +482,8 @@ ENGLISH = Kind(
         "The splint goes on [[logo facing up]].",
     ),
     leave=(
+        "The red mark on your shin should fade.",
+        "Choose a clear lane of two metres.",
         "Imagine a red lantern.",
         "A green or yellow bruise is part of healing.",
         "She lived in a house with a blue gate.",

@@ -267,6 +267,16 @@ def _no_picture_to_use(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if noun in ("screen", "monitor", "telly", "display") and (not _MENTIONED.isdisjoint(words[last : last + 7]) or words[last : last + 3] == ["can", "be", "off"] or words[last : last + 2] == ["is", "off"]):
         return True
+    if {"scan", "x-ray"} & set(words[first:last]) and words[last : last + 1] in (["no"], ["some"], ["that"], ["signs"], ["nothing"], ["a"]):
+        return True
+    if words[first:last] == ["on", "tape"] and not {"watch", "see", "yourself", "caught"} & set(words):
+        return True
+    if words[first - 2 : first] in (["it", "was"], ["there", "were"]) or (noun == "painting" and after == ["of"]):
+        return True
+    if noun == "key" and after == ["to"]:
+        return True
+    if {"no", "need"} <= set(before) or (noun == "print" and words[first] in ("of", "beside", "by", "as", "to")):
+        return True
     if words[last + 1 : last + 3] == ["be", "taken"] or "worth" in before or ("not" in before and {"need", "want", "bother"} & set(before)):
         return True
     if noun == "pictured" and words[first - 1 : first] and words[first - 1] in ("i", "'d", "would", "had", "have", "he", "she", "they", "you", "we", "'ve"):
@@ -513,6 +523,10 @@ ENGLISH = Kind(
         "A [[plan of the course]] hangs on the door.",
     ),
     leave=(
+        "The scan shows no break.",
+        "Members asked for the display to be louder.",
+        "There's no need to learn the chart.",
+        "In the eighties it was videos and leg warmers.",
         "The screen can be off.",
         "If you would rather not be in a photo, tell Jan.",
         "The old screen in the lobby is gone.",

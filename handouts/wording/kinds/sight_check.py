@@ -447,7 +447,7 @@ _OTHERS_READ = frozenset("it helper partner someone reader phone app friend care
 _LOOK_VERBS = frozenset("looking glancing peeking peering staring squinting checking watching look glance peek peep peer stare squint check watch consult read".split())
 _SOUNDS = frozenset("reader aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
 _NOT_ASKED = frozenset("no without nothing nobody never needn't instead rather ignore forget lose hide ditch".split())
-_BY_HAND = frozenset("tap touch feel ask listen trail reach".split())
+_BY_HAND = frozenset("count tap touch feel ask listen trail reach".split())
 _TOUCHED = frozenset("rope feel felt raised bump ridge cord tape-wrapped tactile notch notches rough".split())
 _ALSO_FELT = frozenset(
     "cold numb tingle tingles tingling tingly hot warm swollen swells swell painful hurt hurts helper someone somebody partner 999 911 dizzy faint".split()
@@ -472,6 +472,8 @@ _OUTCOMES = frozenset(
     " website price prices".split()
 )
 _RAISED = frozenset("raised embossed tactile braille".split())
+_TELLS_ONE = frozenset("sheet card clock figures".split())
+_ON_CONDITION = frozenset("until till when once what if whatever as where how which".split())
 _INNER = frozenset("wants want will would softens soften relaxes relax eases ease agrees agree lets let hurts hurt feels feel complains complain settles settle melts melt likes like gives".split())
 
 
@@ -486,6 +488,12 @@ def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
     ):
         return True
     if inside == ["by", "sight"] and {"learn", "learned", "learnt"} & set(words[max(0, first - 6) : first]):
+        return True
+    if words[last - 1] in ("says", "say", "tells") and _TELLS_ONE & set(inside) and _ON_CONDITION.isdisjoint(words[:first]):
+        return True
+    if inside[-2:] == ["clock", "read"] or words[last : last + 1] in (["near"], ["specialist"], ["clinic"], ["hospital"]):
+        return True
+    if first and words[first : first + 2] == ["read", "out"]:
         return True
     near = words[last - 1 : last + 9]
     if "with" in near and {"hand", "hands", "fingers", "fingertips", "thumb"} & set(near[near.index("with") + 1 : near.index("with") + 4]):
@@ -518,7 +526,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first] in ("read", "reads") and _OTHERS_READ & set(words[max(0, first - 2) : first]):
             continue
-        if words[first - 1 : first] == ["if"] and _BY_HAND & set(words[last : last + 9]):
+        if "if" in words[max(0, first - 1) : first + 1] and _BY_HAND & set(words[last : last + 9]):
             continue
         if words[last : last + 2] in (["and", "think"], ["and", "say"], ["and", "wonder"], ["and", "panic"], ["and", "wish"], ["and", "sigh"]):
             continue
@@ -700,6 +708,11 @@ ENGLISH = Kind(
         "[[You shouldn't see]] a crease at the back of the neck.",
     ),
     leave=(
+        "The clock says half past, so we've time for one more.",
+        "Lou read out the figures.",
+        "See an eye specialist, or be seen by eye clinic staff.",
+        "Watch your feet near the ditch.",
+        "If you can't see the posts, count sixty steps.",
         "Check your feet with your hands.",
         "You will look in the mirror one day and laugh.",
         "Put the weights on the couch; the timer stays in the hall.",
