@@ -1,6 +1,7 @@
 """The kind "picture": sends the reader to a picture, diagram, arrow, video or screen."""
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
@@ -36,6 +37,7 @@ _PHRASES = Phrases(
         [ the _? icon|icons ] !of
         {carrier} [ illustrates|depicts ]
         has|have it|them all? [ drawn out ]
+        put [ the slides|slide up ]
         i|we|'ve|have [ drawn|sketched it|them|this|one|each ] on|for|out|in
         [ pictures|charts|photos|wall-charts of all|each ]
         [ wall chart|charts ]
@@ -272,6 +274,10 @@ def _no_picture_to_use(sentence: Sentence, first: int, last: int) -> bool:
     if words[first:last] == ["on", "tape"] and not {"watch", "see", "yourself", "caught"} & set(words):
         return True
     if words[first - 2 : first] in (["it", "was"], ["there", "were"]) or (noun == "painting" and after == ["of"]):
+        return True
+    if {("back", "from"), ("away", "from"), ("up", "from")} & set(pairwise(words[max(0, first - 2) : last])):
+        return True
+    if noun in _SURE and after in (["made"], ["won"], ["went"], ["got"]):
         return True
     if noun == "key" and after == ["to"]:
         return True
@@ -523,6 +529,9 @@ ENGLISH = Kind(
         "A [[plan of the course]] hangs on the door.",
     ),
     leave=(
+        "Push back from the screen and stand.",
+        "The photo made the paper.",
+        "Rose has the key to the studio.",
         "The scan shows no break.",
         "Members asked for the display to be louder.",
         "There's no need to learn the chart.",

@@ -122,6 +122,7 @@ _PHRASES = Phrases(
         [ the _? timer|clock|stopwatch|countdown on|above|over|by the wall|door|bench|desk|screen ] tells|says|shows|gives
         programme|workout|session|circuit|sets|weights is|are|'s [ up? on the whiteboard|board|blackboard ]
         it|plate|end [ says|tells the|your weight|size|number|load ] on
+        ^ [ look on the side|end|back|bottom|top of ]
         [ read what it|the|each|yours ] says|say|_ &says|say|_
         [ watch that|those front|back|left|right|top|bottom|standing|working knee|knees|elbow|hip|heel|foot|shoulder|arm|leg ]
         @body [ should|must look like ]
@@ -493,6 +494,10 @@ def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[-2:] == ["clock", "read"] or words[last : last + 1] in (["near"], ["specialist"], ["clinic"], ["hospital"]):
         return True
+    if {"rules", "website", "terms", "form", "menu", "prices"} & set(words[last - 1 : last + 3]) and "look" in inside:
+        return True
+    if words[max(0, first - 4) : first - 1][:2] == ["one", "day"] or words[max(0, first - 3) : first - 1] == ["one", "day"]:
+        return True
     if first and words[first : first + 2] == ["read", "out"]:
         return True
     near = words[last - 1 : last + 9]
@@ -708,6 +713,8 @@ ENGLISH = Kind(
         "[[You shouldn't see]] a crease at the back of the neck.",
     ),
     leave=(
+        "Have a look at the rules before you enter.",
+        "One day you'll look down and laugh.",
         "The clock says half past, so we've time for one more.",
         "Lou read out the figures.",
         "See an eye specialist, or be seen by eye clinic staff.",
