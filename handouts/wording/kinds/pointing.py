@@ -135,6 +135,11 @@ _PHRASES = Phrases(
         ^ take|grab|hold [ these|those ] $
         you|@body are|is|'s [ here ] ;|and|but|, i|it|you
         i want you|it [ there ] $
+        collect|take|grab|fetch|get|pick|choose _*3 from|off [ this|that|those pile|stack|heap|row|bunch|tray|tub|rack|shelf|bin|basket|trolley ] $|and|,|.
+        to|near|by|beside [ where that|those _ is|are ] &%ing
+        level|line with [ that|those post|posts|pole|pillar|tree|cone|cones|gate|door|lamp|bench|chair|flag|marker|sign|window ] $|and|,|.|then
+        whose|if _*3 is|are [ on this side ] ,|.|$
+        shuffle|walk|run|jog|step|slide|hop|move|skate|crawl|scoot [ across|over|along|down|up that|this way ] until|till|for|to
         [ this|that size of ] &step|steps|gap|stride|strides|circle|circles|bend|movement|arc|swing|ball|weight|space|hop|jump|lunge|turn|bite|loop|plate|knot|hole
         [ about|roughly|around so ] ,|.|$
         [ that is|'s the _ i mean ]
@@ -318,6 +323,12 @@ def _from_to(words: list[str]) -> bool:
 def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     """Whether the sentence says the place or the size itself."""
     words = sentence.words
+    if words[last - 1] == "here" and words[last : last + 3] == [",", "and", "so"]:
+        return True  # "your card's here, and so is your towel"
+    if words[last : last + 2] in (["until", "i"], ["till", "i"]):
+        return False  # "until I say stop"
+    if words[last - 1] in ("bend", "lean", "turn", "lift") and words[last : last + 1] in (["at"], ["in"]):
+        return False  # "this much bend at the elbow": the joint, and not how much
     if note == "place" and words[last : last + 2] == [",", "where"] and words[last + 2 : last + 3] in (["i"], ["my"]):
         return False
     if note == "place" and words[last - 1] in ("here", "there") and _from_to(words):
@@ -602,6 +613,8 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
         return after[1] == "home" or not any(bits & (LEXICON.bits["body"] | LEXICON.bits["kit"]) for bits in classes[:first])
     if (not first or before in (",", ".", "so", "and", "but")) and words[first] in ("round", "around", "over", "down", "up", "out", "in"):
         if after[:1] and after[0] in ("we", "i", "they", "people", "it", "everyone", "nobody"):
+            return True
+        if after[:1] == ["you"] and after[1:2] and after[1] in ("learn", "find", "discover", "forget", "meet"):
             return True
         if after[:1] and after[0] in (",", "the", "our") and words[last - 2] in ("in", "over", "round", "around"):
             place = last + (after[0] == ",")
@@ -1092,6 +1105,9 @@ ENGLISH = Kind(
         "The hand comes to rest [[hereish]].",
         "You'll feel it [[right there]], where I'm touching.",
         "Run to [[that gatepost]] and back.",
+        "Collect a mat from [[that pile]].",
+        "Move up to [[where that lady is]] sitting.",
+        "Shuffle [[across that way]] until I say stop.",
         "Put the cold pack [[there]] for ten minutes.",
     ),
     leave=(
@@ -1184,5 +1200,7 @@ ENGLISH = Kind(
         "Rest on that for a day and tell me what you think.",
         "You're this close to giving up the cigarettes.",
         "Can you really walk that far?",
+        "Your card's here, and so is your towel.",
+        "Out there you learn what your legs are for.",
     ),
 )
