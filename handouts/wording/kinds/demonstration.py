@@ -1163,6 +1163,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     return "showing" in inside and bool({"film", "films", "cinema", "programme"} & set(words[:first]))
 
 
+_DEGREES = frozenset("much many strong far well good easy hard often quickly tired long little".split())
+_SPANS = frozenset("ever week weeks month months day days year years fortnight".split())
 _RATED = frozenset("correct right proper wrong incorrect".split())
 _OWN_PART = frozenset("half part share best bit own".split())
 _AILS = frozenset("sleeping eating coping feeling getting".split())
@@ -1212,6 +1214,32 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
     if inside[0] == "look" and before == "i":
         return True
     if inside == ["get"] and after == "that" and then == "way":
+        return True
+    rest = words[last : last + 4]
+    if inside[-1] == "showed" and after == "me":
+        return True  # shown to the writer
+    if inside[-1] in ("seen", "noticed", "see", "notice") and after == "how" and then in _DEGREES:
+        return True
+    if inside[-1:] == ["how"] and inside[0] in ("you", "have", "noticed", "seen") and after in _DEGREES:
+        return True
+    if inside[0] == "like" and inside[-1] in ("this", "that") and after == "for" and _SPANS & set(rest):
+        return True
+    if inside == ["the", "way", "i", "am"] and before == "just" and after in PAUSES:
+        return True
+    if inside[-1] == "saw" and after == "me" and then in ("on", "at", "last", "in"):
+        return True
+    if inside[:1] == ["watching"] and words[max(0, first - 2) : first] in (["i", "am"], ["i", "'m"]):
+        return True
+    if inside == ["watch", "my", "weight"] and before == "to" and after in PAUSES:
+        return True
+    verb = first if inside[0] == "copy" else first - 1
+    if verb > 1 and words[verb] == "copy" and words[verb - 2] in ("the", "my", "our") and not sentence.classes[verb - 1] & _BODY:
+        return True  # told of others: "the children copy everything I do"
+    if inside[-2:] == ["got", "it"] and after in ("sussed", "covered", "made", "wrong", "sorted", "easy"):
+        return True
+    if "be" in (inside[0], before) and "like" in inside and after == "," and then == "who":
+        return True
+    if inside[-2:] == ["behind", "me"] and {"stairs", "steps", "path", "pavement", "bus", "corridor"} & set(rest):
         return True
     done = last + 1 if inside[-1] in ("do", "did") else last + 2
     return inside[:3] == ["the", "way", "they"] and before in ("is", "'s") and words[done : done + 1] in (["at"], ["in"], ["round"], ["up"])
@@ -1480,6 +1508,11 @@ ENGLISH = Kind(
         "Step, close, and then a kind of [[this]].",
     ),
     leave=(
+        "He showed me his scar.",
+        "Have you noticed how much easier the stairs are?",
+        "If it hurts like this for a week, ring me.",
+        "The children copy everything I do.",
+        "You saw me on Tuesday.",
         "Walk as fast as we can.",
         "You can take my arm.",
         "Notice how the ribs widen under your palms.",

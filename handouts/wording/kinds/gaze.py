@@ -641,6 +641,8 @@ def _gaze(words: list[str], place: int) -> Span | None:
 
 def _focus(words: list[str], place: int) -> Span | None:
     """ "focus on a spot": on something that is seen, not on the breath."""
+    if words[place + 1 : place + 4] == ["on", "one", "thing"]:
+        return None  # the mind: "focus on one thing at a time"
     if words[place].startswith("focus") and _told(words, place):
         reach = place + 1
         if _at(words, reach) in ("straight", "dead", "directly"):
@@ -1055,6 +1057,7 @@ ENGLISH = Kind(
         "[[Look from thumb to thumb]].",
     ),
     leave=(
+        "Focus on one thing at a time.",
         "She lost her sight at twenty.",
         "Looking further ahead to the weekend, bring a coat.",
         "Somebody asks whether they should look up.",

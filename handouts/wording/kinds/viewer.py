@@ -319,7 +319,9 @@ def _no_direction(words: list[str], first: int, last: int) -> bool:
         return True
     if before == "turned" and words[first - 2] in ("was", "were", "be", "been", "being", "got"):
         return True
-    if inside == ["across", "from", "me"] and before in ("sits", "sat", "lives", "lived", "works", "worked"):
+    if inside == ["let", "me", "see"] and after == ",":
+        return True
+    if inside in (["across", "from", "me"], ["across", "from", "us"]) and before in ("sits", "sat", "lives", "lived", "works", "worked"):
         return True
     if inside[-1] == "room" and {"come", "coming", "came"} & {before, *words[max(0, first - 2) : first]} and "back" in (before, inside[0]):
         return True
@@ -334,7 +336,7 @@ _SIDES = frozenset("left right clockwise anticlockwise leg arm foot hand turn st
 _NO_PLACE = frozenset("bargain family story argument things deal tree".split())
 _HAPPENS = frozenset("is was are has had went goes can cannot could will aches hurts cracks clicks got gets never always still felt feels".split())
 _SOCIAL = frozenset("then there soon again on at tomorrow".split())
-_FEELINGS = frozenset("get gets go goes feel feels cope copes do does are is manage like it far many much long".split())
+_FEELINGS = frozenset("got get gets go goes feel feels cope copes do does are is manage like it far many much long".split())
 
 
 def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
@@ -454,6 +456,8 @@ ENGLISH = Kind(
         "Turn out [[for the judges]].",
     ),
     leave=(
+        "Let me see, that was eight.",
+        "She sat across from us at lunch.",
         "You feel it where I'm touching.",
         "They were turned away from the class.",
         "In your own time, come back to the room.",
