@@ -150,12 +150,12 @@ _PRINT = Phrases(
         [ whichever|whatever|every|each|any button|pad|light|target|pod lights|flashes|glows|blinks ]
         [ of the|a|that|your colour|color i|we|you|is|that ]
         [ hold|holds|holding|wave|raise|show up a @colour card|flag|paddle|bat ]
-        anything|everything|pair|pairs|one|ones [ in @colour ] &.|,|is|are|and|for|goes|first
+        anything|everything|pair|pairs|one|ones [ in @colour ] &.|,|is|are|and|for|first
         @kit that|which [ gleams|glints|shines|glitters|sparkles ]
         [ the logo ] on the|your|each|its @kit
-        ^ [ reds|blues|greens|yellows|purples|blacks|whites ] for|attack|defend|serve|start|first|go|rest|against|do|take|stay|lead|push|versus|v
-        stand|step|jump|hop|land|feet|walk on [ the spots|dots|crosses ]
-        grab|take|use|pick|get|try|fetch [ a red|blue|green|yellow|purple|pink|black|grey|white|brown ] or|.|,|for
+        ^ [ reds|blues|greens|yellows|purples|blacks|whites ] for|attack|defend|serve|start|first|rest|against|lead|push|versus|v
+        stand|step|jump|hop|land|feet|walk on [ the spots|dots|crosses ] !you|that
+        grab|take|use|pick|get|try|fetch [ a red|blue|green|yellow|purple|pink|black|grey|white|brown ] or|.|for
         [ zebra|pelican crossing ] mark|marks|lines
         [ silver|gold|bronze|orange|rose|copper for ] _*3 @colour &for
         [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
@@ -482,6 +482,8 @@ ENGLISH = Kind(
         "The splint goes on [[logo facing up]].",
     ),
     leave=(
+        "Whites go in the hot wash, reds take forty.",
+        "Land on the spots you know best.",
         "The red mark on your shin should fade.",
         "Choose a clear lane of two metres.",
         "Imagine a red lantern.",

@@ -38,7 +38,7 @@ _PHRASES = Phrases(
         {carrier} [ illustrates|depicts ]
         has|have it|them all? [ drawn out ]
         put [ the slides|slide up ]
-        i|we|'ve|have [ drawn|sketched it|them|this|one|each ] on|for|out|in
+        i|we|'ve|have [ drawn|sketched it|them|this|one|each out? ] on|for the|your|a|you|page|back|paper !raffle
         [ pictures|charts|photos|wall-charts of all|each ]
         [ wall chart|charts ]
         has|have|with [ pictures ] $
@@ -529,6 +529,7 @@ ENGLISH = Kind(
         "A [[plan of the course]] hangs on the door.",
     ),
     leave=(
+        "I've drawn one for the raffle.",
         "Push back from the screen and stand.",
         "The photo made the paper.",
         "Rose has the key to the studio.",

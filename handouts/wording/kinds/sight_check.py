@@ -117,20 +117,21 @@ _PHRASES = Phrases(
         [ until|till|when|once|if|unless|where|as|so|before that? you can|could|do|no|cannot|just|first|longer|not|only|barely*3 see|spot|notice|glimpse|catch ] your|both|any|daylight|the|a !doctor|gp|nurse|physio|stars|way|point|specialist|difference|benefit|results
         [ see|spot daylight ]
         , [ have|take a look ] $
-        [ if|when you look down|back|across|along|sideways ] !on|after
+        [ if|when you look down|back|across|along|sideways ] !on|after|over|at
         @number|more seconds|minutes|second|minute|secs _? [ on the clock ]
         [ the _? timer|clock|stopwatch|countdown on|above|over|by the wall|door|bench|desk|screen ] tells|says|shows|gives
-        programme|workout|session|circuit|sets|weights is|are|'s [ up? on the whiteboard|board|blackboard ]
+        programme|workout|session|circuit|sets|weights is|are|'s [ up? on the whiteboard|board|blackboard ] !'s
         it|plate|end [ says|tells the|your weight|size|number|load ] on
         ^ [ look on the side|end|back|bottom|top of ]
-        [ read what it|the|each|yours ] says|say|_ &says|say|_
-        [ watch that|those front|back|left|right|top|bottom|standing|working knee|knees|elbow|hip|heel|foot|shoulder|arm|leg ]
+        [ read what it|each|yours says ] !to
+        [ read what the|your @kit|label|card|tag says ]
+        [ watch that|those front|back|left|right|top|bottom|standing|working knee|knees|elbow|hip|heel|foot|shoulder|arm|leg ] !of|on
         @body [ should|must look like ]
-        it|rate|pace|split|number is|'s [ on your|the watch|screen|display|monitor|console ]
-        [ daylight|light shows|appears|peeps|creeps|gleams ] between|under|beneath|through
+        it|rate|pace|split|number is|'s [ on your|the watch|screen|display|monitor|console ] !,
+        [ daylight|light shows|appears|peeps|creeps|gleams ] between|under|beneath|through your|the|both|each
         [ can|could you see ] your|both _? @body
         [ in the shop|shop-front|dark|patio|car|bus window|windows|glass ] ,|your|you
-        one|other|partner|partners|buddy [ watches|squints|peers for|along|over|at|down|from|under ] !me|telly
+        one|other|partner|partners|buddy [ watches|squints|peers for|along|down|from|under ] !me|telly
         [ the _? stamp|stencil|imprint|sticker|lettering|marking on each|the|every|its _ ] tells|says|shows|gives
         [ compare the|your|both two|both? hands|feet|legs|calves|ankles|arms|knees|sides ] each|every|daily|nightly|weekly|by
         [ no longer visible ]
@@ -498,6 +499,8 @@ def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if words[max(0, first - 4) : first - 1][:2] == ["one", "day"] or words[max(0, first - 3) : first - 1] == ["one", "day"]:
         return True
+    if inside == ["have", "a", "look"] and "if" in words[:first]:
+        return True
     if first and words[first : first + 2] == ["read", "out"]:
         return True
     near = words[last - 1 : last + 9]
@@ -713,6 +716,8 @@ ENGLISH = Kind(
         "[[You shouldn't see]] a crease at the back of the neck.",
     ),
     leave=(
+        "If you've time, have a look.",
+        "If you look back over the month, you've done well.",
         "Have a look at the rules before you enter.",
         "One day you'll look down and laugh.",
         "The clock says half past, so we've time for one more.",
