@@ -1165,6 +1165,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
 
 _DEGREES = frozenset("much many strong far well good easy hard often quickly tired long little".split())
 _SPANS = frozenset("ever week weeks month months day days year years fortnight".split())
+_DEALINGS = frozenset("take book pay fill inject measure log join register download".split())
 _RATED = frozenset("correct right proper wrong incorrect".split())
 _OWN_PART = frozenset("half part share best bit own".split())
 _AILS = frozenset("sleeping eating coping feeling getting".split())
@@ -1231,6 +1232,15 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
     if inside[:1] == ["watching"] and words[max(0, first - 2) : first] in (["i", "am"], ["i", "'m"]):
         return True
     if inside == ["watch", "my", "weight"] and before == "to" and after in PAUSES:
+        return True
+    if "show" in inside and (tail := [*inside[-1:], *words[last : last + 5]]) and "how" in tail and "to" in tail:
+        if _DEALINGS & set(tail[tail.index("to") + 1 : tail.index("to") + 2]):
+            return True
+    if inside[-1] in ("did", "was") and after == "at" and words[last + 2 : last + 3] == ["age"]:
+        return True
+    if inside[0] == "as" and before in ("proud", "happy", "pleased", "keen", "nervous", "tired", "busy", "old"):
+        return True
+    if inside == ["up", "with", "me"] and {"walk", "hill", "run", "ride"} & set(rest):
         return True
     verb = first if inside[0] == "copy" else first - 1
     if verb > 1 and words[verb] == "copy" and words[verb - 2] in ("the", "my", "our") and not sentence.classes[verb - 1] & _BODY:
@@ -1508,6 +1518,8 @@ ENGLISH = Kind(
         "Step, close, and then a kind of [[this]].",
     ),
     leave=(
+        "The nurse will show you how to take it.",
+        "Do more than I did at your age.",
         "He showed me his scar.",
         "Have you noticed how much easier the stairs are?",
         "If it hurts like this for a week, ring me.",

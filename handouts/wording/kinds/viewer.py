@@ -319,6 +319,14 @@ def _no_direction(words: list[str], first: int, last: int) -> bool:
         return True
     if before == "turned" and words[first - 2] in ("was", "were", "be", "been", "being", "got"):
         return True
+    if inside[-2:] in (["to", "me"], ["to", "us"]) and after == "for" and words[last + 1 : last + 2] in (["help"], ["advice"], ["support"], ["a"]):
+        return True
+    if inside[-2:] == ["to", "me"] and (
+        (inside[0] == "down" and before in ("is", "'s", "not", "was")) or (before == "come" and after in ("after", "before", "if", "with", "any"))
+    ):
+        return True
+    if inside[-1] in ("me", "us") and "to" in inside and {"send", "post", "email", "hand", "leave"} & set(words[max(0, first - 2) : first]):
+        return True
     if inside == ["let", "me", "see"] and after == ",":
         return True
     if inside in (["across", "from", "me"], ["across", "from", "us"]) and before in ("sits", "sat", "lives", "lived", "works", "worked"):
@@ -456,6 +464,8 @@ ENGLISH = Kind(
         "Turn out [[for the judges]].",
     ),
     leave=(
+        "Turn to me for help.",
+        "Send it over to us.",
         "Let me see, that was eight.",
         "She sat across from us at lunch.",
         "You feel it where I'm touching.",
