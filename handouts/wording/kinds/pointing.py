@@ -379,6 +379,8 @@ def _strong(sentence: Sentence, first: int, last: int) -> bool:
     """Whether the words are no talk of what the speaker can or did: "I can't lift that much"."""
     words = sentence.words
     before = words[first - 1] if first else ""
+    if before == "rub" and words[last : last + 1] == ["in"]:
+        return False  # "rub this in twice a day": the cream
     if before in ("go", "goes", "going", "went") and words[first] in ("over", "through"):
         return False  # "go over those": look at them again
     if words[first] in ("this", "that") and before in ("keep", "let") and any(bits & LEXICON.bits["body"] for bits in sentence.classes[: first - 1]):
@@ -814,6 +816,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     prefix = words[first:this]
     if words[this] == "that" and (_joins(sentence, this, last) or after in _DETERMINERS):
         return False  # "the sort that half the people have"
+    if after == "long" or (noun == "corner" and before == "turn" and not prefix):
+        return False  # "follow that path long enough", "turn that corner in life"
     if before in ("like", "love", "hate", "miss", "remember") and not prefix:
         return False  # "I like that spot in the club"
     if noun == "point" and prefix[-1:] == ["on"] and not any(bits & _HANDS for bits in classes[:first]):
@@ -889,6 +893,8 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
     after = sentence.words[last] if last < len(sentence.words) else "."
     if {"told", "written"} & set(sentence.words[:first]):
         return False
+    if after == "long":
+        return False
     if noun.rstrip("s") in _PAPERS or _joins(sentence, last - 2, last):
         return False  # "bring this sheet": the one that is being read
     if sentence.words[max(0, first - 2) : first] in (["stay", "off"], ["keep", "off"], ["get", "off"], ["away", "from"]):
@@ -940,7 +946,7 @@ def _pronoun(sentence: Sentence, first: int, last: int) -> bool:
     """ "step up onto this", where no thing was spoken of."""
     words, classes = sentence.words, sentence.classes
     thing = LEXICON.mask("kit", "surface", "room")
-    if words[max(0, first - 2) : first] == ["rest", "on"] and words[last : last + 1] == ["for"] and {"day", "night", "week", "bit", "while"}.intersection(words[last : last + 4]):
+    if words[max(0, first - 2) : first] in (["rest", "on"], ["sit", "on"], ["sleep", "on"]) and words[last : last + 1] == ["for"] and {"day", "night", "week", "bit", "while"}.intersection(words[last : last + 4]):
         return False  # "rest on that for a day"
     if any(bits & thing for bits in classes[:first]):
         return False
@@ -1202,5 +1208,7 @@ ENGLISH = Kind(
         "Can you really walk that far?",
         "Your card's here, and so is your towel.",
         "Out there you learn what your legs are for.",
+        "Follow that path long enough and you'll get hurt.",
+        "Rub this in twice a day.",
     ),
 )
