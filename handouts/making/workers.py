@@ -13,6 +13,7 @@ import multiprocessing
 import os
 import re
 import signal
+import sys
 import time
 import traceback
 from collections import deque
@@ -36,6 +37,8 @@ _AHEAD = 6
 # Processes to start before anything is known of the work: more would slow the
 # reading on a small machine, and a client's few sheets need no more.
 _EARLY = 1
+# Seconds that a process has to end by itself.
+_PATIENCE = 3
 
 
 @dataclass(frozen=True)
@@ -128,6 +131,8 @@ def _serve(pipe: Connection) -> None:
     """What a worker process does until its pipe is closed."""
     # Ctrl-C is for the process that asked; it closes the pipes.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    # An orderly end, in which libraries take their temporary folders away.
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit())
     for form in FORMS.values():
         if pipe.poll():
             break
@@ -238,6 +243,8 @@ class Processes:
             worker.pipe.close()
             worker.process.terminate()
         for worker in self._workers:
+            worker.process.join(_PATIENCE)
+            worker.process.kill()  # one that hangs in a library; else nothing
             worker.process.join()
         self._workers.clear()
 

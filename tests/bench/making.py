@@ -44,11 +44,13 @@ import sys, pathlib
 sys.path.insert(0, {root!r})
 import time
 import weasyprint
-from handouts.forms.print import _fetcher
+from handouts.forms.print import _fetcher, fonts
 begun = time.perf_counter()
 for name in sys.argv[1:]:
     html = pathlib.Path(name).read_text("utf-8")
-    weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher()).write_pdf(pdf_variant="pdf/ua-1")
+    configuration, faces = fonts()
+    source = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher())
+    source.write_pdf(pdf_variant="pdf/ua-1", stylesheets=[faces], font_config=configuration)
 print(time.perf_counter() - begun)
 """
 
