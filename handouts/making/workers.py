@@ -127,12 +127,17 @@ class _Worker:
     until: float = 0.0
 
 
+def _leave(*_: object) -> None:
+    signal.signal(signal.SIGTERM, signal.SIG_IGN)
+    sys.exit()
+
+
 def _serve(pipe: Connection) -> None:
     """What a worker process does until its pipe is closed."""
     # Ctrl-C is for the process that asked; it closes the pipes.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     # An orderly end, in which libraries take their temporary folders away.
-    signal.signal(signal.SIGTERM, lambda *_: sys.exit())
+    signal.signal(signal.SIGTERM, _leave)
     for form in FORMS.values():
         if pipe.poll():
             break
@@ -143,8 +148,12 @@ def _serve(pipe: Connection) -> None:
         try:
             task = pipe.recv()
         except EOFError:
+            # On its way out: another call to leave would break into the tidying.
+            signal.signal(signal.SIGTERM, signal.SIG_IGN)
             return
-        pipe.send(work(task))
+        # The one that asked may be gone; then nobody wants it.
+        with contextlib.suppress(BrokenPipeError):
+            pipe.send(work(task))
 
 
 class Processes:
