@@ -119,6 +119,11 @@ class Sentence:
         return self.text[self.starts[first] : self.ends[last - 1]]
 
 
+def word_at(words: list[str], place: int, beyond: str = "") -> str:
+    """The word at a place of a sentence, or `beyond` before its first and after its last."""
+    return words[place] if 0 <= place < len(words) else beyond
+
+
 def sentences(text: str, known: Mapping[str, int]) -> Iterator[Sentence]:
     """The sentences of `text`.
 

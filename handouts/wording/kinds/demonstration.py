@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence, word_at
 
 _STANDS_FOR = {
     # whoever does the showing
@@ -1002,8 +1002,8 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     words = sentence.words
     count = len(words)
     inside = words[first:last]
-    before = words[first - 1] if first else "."
-    after = words[last] if last < count else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
     around = " ".join(words[max(0, first - 2) : last + 4])
     if any(idiom in around for idiom in _IDIOMS) or _of_another_time(sentence, first, last) or _asked_of_a_feeling(words, first, last):
         return True
@@ -1175,9 +1175,9 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
     """Whether it is a turn of everyday speech: "as fast as we can", "take my arm", "look at that, not one late"."""
     words = sentence.words
     inside = words[first:last]
-    before = words[first - 1] if first else "."
-    after = words[last] if last < len(words) else "."
-    then = words[last + 1] if last + 1 < len(words) else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
+    then = word_at(words, last + 1, ".")
     bits_then = sentence.classes[last + 1] if last + 1 < len(words) else 0
     if inside[0] == "as" and (after in ("can", "could", "concerned") or (after in ("am", "'m") and then == "concerned") or then == "concerned"):
         return True
@@ -1299,8 +1299,8 @@ def _of_company(sentence: Sentence, first: int, last: int) -> bool:
     """Whether it is told that people look, or how somebody looks on: "people are looking at me", "don't look at me like that"."""
     words = sentence.words
     inside = words[first:last]
-    before = words[first - 1] if first else "."
-    after = words[last] if last < len(words) else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
     clause = words[max(0, first - 5) : first]
     if inside[0] in _LOOKS and {"me", "us", "him", "her", "them"} & set(inside[-1:]):
         if after in ("like", "as", "funny", "that", "strangely", "sideways", "and") and (after != "as" or words[last + 1 : last + 2] != ["i"]):
@@ -1358,7 +1358,7 @@ def _of_company(sentence: Sentence, first: int, last: int) -> bool:
 def _watching(sentence: Sentence, place: int) -> bool:
     """Whether "watch" asks to look at what somebody does, and not to take care or to read a clock."""
     words, classes = sentence.words, sentence.classes
-    before = words[place - 1] if place else "."
+    before = word_at(words, place - 1, ".")
     if classes[place - 1] & LEXICON.mask("det", "poss", "not") and place:
         return False  # "your watch"
     if words[place].endswith("ing") and before not in ("keep", "stand", "by", "start", "just", "from", ".", ","):

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons import en, eyes
 from handouts.wording.lexicons.forms import words as _words
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence, word_at
 
 _BODY = en.LEXICON.classes["body"]
 _KIT = en.LEXICON.classes["kit"] - _words("scales card set pair")
@@ -76,7 +76,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
         span = read(words, place)
         if span and not _named(sentence, *span):
             first, last = span
-            yield first, last + (words[last - 1] == "through" and _at(words, last) == "it")
+            yield first, last + (words[last - 1] == "through" and word_at(words, last) == "it")
 
 
 def _named(sentence: Sentence, first: int, last: int) -> bool:
@@ -88,13 +88,9 @@ def _named(sentence: Sentence, first: int, last: int) -> bool:
     return False
 
 
-def _at(words: list[str], place: int) -> str:
-    return words[place] if 0 <= place < len(words) else ""
-
-
 def _told(words: list[str], place: int) -> bool:
     """Whether the verb at `place` is asked of the reader."""
-    before = _at(words, place - 1)
+    before = word_at(words, place - 1)
     if place == 0 or before in PAUSES:
         return True
     if words[place].endswith("ing"):
@@ -108,17 +104,17 @@ def _told(words: list[str], place: int) -> bool:
         return before not in ("i", "we", "the", "a", "good", "'s")
     if before in ("a", "the") or before in _LOOKING_GOOD:
         return any(word in _TAKES_A_LOOK for word in words[max(0, place - 3) : place - 1 + (before == "a")])
-    if before == "to" and _at(words, place - 2) in ("nice", "good", "how", "here", "easy", "hard"):
+    if before == "to" and word_at(words, place - 2) in ("nice", "good", "how", "here", "easy", "hard"):
         return False
-    if before in ("you", "and", "or") and _at(words, place - 2) in ("i", "we", "they"):
+    if before in ("you", "and", "or") and word_at(words, place - 2) in ("i", "we", "they"):
         return False
     if before == "'s":
-        return _at(words, place - 2) == "let"
+        return word_at(words, place - 2) == "let"
     if before == "we":
-        return _at(words, place + 1) in ("up", "down", "over", "left", "right", "forward")
-    if before in ("should", "can", "must", "could") and _at(words, place - 2) in ("they", "he", "she", "i", "people"):
+        return word_at(words, place + 1) in ("up", "down", "over", "left", "right", "forward")
+    if before in ("should", "can", "must", "could") and word_at(words, place - 2) in ("they", "he", "she", "i", "people"):
         return False
-    if words[place] == "look" and before in _KIT | _SURFACES | _PHASES and _at(words, place + 1) in ("at", "up", "straight", "ahead"):
+    if words[place] == "look" and before in _KIT | _SURFACES | _PHASES and word_at(words, place + 1) in ("at", "up", "straight", "ahead"):
         start = max((far for far in range(place) if words[far] in PAUSES or words[far] in ("and", "then")), default=-1) + 1
         return words[start] in ("at", "on", "in", "during", "from")  # "at the top of the swing look ahead"
     return before in _TELLS or before.endswith("ly")
@@ -126,37 +122,37 @@ def _told(words: list[str], place: int) -> bool:
 
 def _look(words: list[str], place: int) -> Span | None:
     """ "look up", "stare at the wall", "don't peer over your shoulder"."""
-    if words[place] == "look" and words[max(0, place - 2) : place] == ["where", "you"] and _at(words, place + 1) in _AFTER_WHERE:
+    if words[place] == "look" and words[max(0, place - 2) : place] == ["where", "you"] and word_at(words, place + 1) in _AFTER_WHERE:
         return place - 2, place + 1
     if not _told(words, place):
         return None
     word = words[place]
     reach = place + 1
-    way = _at(words, reach)
+    way = word_at(words, reach)
     if way == "just":
         reach += 1
-    elif way == "a" and _at(words, reach + 1) in ("little", "bit", "touch"):
+    elif way == "a" and word_at(words, reach + 1) in ("little", "bit", "touch"):
         reach += 2
-    way = _at(words, reach)
-    if not _READ_DOWN.isdisjoint(words[reach + 1 : reach + 4]) or (way == "out" and _at(words, reach + 1) == "below"):
+    way = word_at(words, reach)
+    if not _READ_DOWN.isdisjoint(words[reach + 1 : reach + 4]) or (way == "out" and word_at(words, reach + 1) == "below"):
         return None
     if word == "looking" and way in ("further", "farther", "ahead") and "to" in words[reach + 1 : reach + 3]:
         return None  # in time: "looking further ahead to the weekend"
-    if way in ("further", "farther") and _at(words, reach + 1) in eyes.WAYS:
+    if way in ("further", "farther") and word_at(words, reach + 1) in eyes.WAYS:
         return _start(words, place), reach + 2
-    if way == "as" and _at(words, reach + 1) == "far" and _at(words, reach + 2) in ("ahead", "forward", "down", "up"):
+    if way == "as" and word_at(words, reach + 1) == "far" and word_at(words, reach + 2) in ("ahead", "forward", "down", "up"):
         return _start(words, place), reach + 3
     if way == "off" and words[reach + 1 : reach + 3] == ["to", "the"]:
         return _start(words, place), reach + 4
-    if way == "anywhere" and _at(words, reach + 1) in ("but", "except"):
+    if way == "anywhere" and word_at(words, reach + 1) in ("but", "except"):
         return _start(words, place), reach + 3
-    if way == "in" and _at(words, reach + 1) == "front" and (_at(words, reach + 2) in PAUSES or _at(words, reach + 2) in ("", "of")):
+    if way == "in" and word_at(words, reach + 1) == "front" and (word_at(words, reach + 2) in PAUSES or word_at(words, reach + 2) in ("", "of")):
         return _start(words, place), reach + 2
-    if way in ("round", "around") and _at(words, place - 1) in ("not", "no", "never") and (_at(words, reach + 1) in PAUSES or _at(words, reach + 1) == ""):
+    if way in ("round", "around") and word_at(words, place - 1) in ("not", "no", "never") and (word_at(words, reach + 1) in PAUSES or word_at(words, reach + 1) == ""):
         return _start(words, place), reach + 1
-    if way in ("ahead", "back") and _at(words, reach + 1) == ":" and place == 0:
+    if way in ("ahead", "back") and word_at(words, reach + 1) == ":" and place == 0:
         return None
-    if way == "'s" or (word == "look" and place == 1 and words[0] == "you" and _at(words, place + 2) in PAUSES):
+    if way == "'s" or (word == "look" and place == 1 and words[0] == "you" and word_at(words, place + 2) in PAUSES):
         return None
     if way == "over" and not {"anyone", "anybody", "someone", "somebody", "anyone's"}.isdisjoint(words[reach + 1 : reach + 3]):
         return None
@@ -166,20 +162,20 @@ def _look(words: list[str], place: int) -> Span | None:
                 return _start(words, place), far + 3
     if way in ("through", "around", "round") and any(other in _ROUTES for other in words[reach + 1 : reach + 4]):
         return _start(words, place), _aimed(words, reach + 1) or reach + 1
-    if way == "where" and _at(words, reach + 1) in ("your", "the") and word in ("look", "looking", "gaze"):
+    if way == "where" and word_at(words, reach + 1) in ("your", "the") and word in ("look", "looking", "gaze"):
         return _start(words, place), reach + 1
-    if word.endswith("ing") and place == 0 and way in ("ahead", "back", "forward") and _at(words, reach + 1) in PAUSES:
+    if word.endswith("ing") and place == 0 and way in ("ahead", "back", "forward") and word_at(words, reach + 1) in PAUSES:
         return None
     if (
         word in ("stare", "staring")
         and way == "down"
-        and _at(words, reach + 1) in ("the", "your", "that")
+        and word_at(words, reach + 1) in ("the", "your", "that")
         and not _landmark(words, reach + 1)
     ):
         return None
-    if way == "from" and "to" in words[reach + 2 : reach + 5] and _at(words, reach + 1) in _FROM_HERE | _BODY:
+    if way == "from" and "to" in words[reach + 2 : reach + 5] and word_at(words, reach + 1) in _FROM_HERE | _BODY:
         return _start(words, place), words.index("to", reach) + 2
-    if way == "into" and _at(words, reach + 1) == "space":
+    if way == "into" and word_at(words, reach + 1) == "space":
         return _start(words, place), reach + 2
     if way == "over" and any(other in ("crowd", "audience", "heads", "stalls") for other in words[reach + 1 : reach + 4]):
         return _start(words, place), _aimed(words, reach + 1) or reach + 1
@@ -194,19 +190,19 @@ def _look(words: list[str], place: int) -> Span | None:
     if words[reach : reach + 3] in (["in", "the", "direction"], ["in", "front", "of"]):
         return _start(words, place), reach + 3
     while way in _HOW and (
-        _at(words, reach + 1) in eyes.WAYS
-        or _at(words, reach + 1) == "at"
-        or (_at(words, reach + 1) == "to" and way not in ("forward", "ahead"))
+        word_at(words, reach + 1) in eyes.WAYS
+        or word_at(words, reach + 1) == "at"
+        or (word_at(words, reach + 1) == "to" and way not in ("forward", "ahead"))
     ):
         reach += 1
         way = words[reach]
-    after = _at(words, reach + 1)
+    after = word_at(words, reach + 1)
     if word in _CHECKERS and way not in _WIDE_WAYS:
         return None
     if (
         way == "to"
-        and _at(words, reach + 1) in ("the", "your")
-        and _at(words, reach + 2) in ("left", "right", "side", "front", "back")
+        and word_at(words, reach + 1) in ("the", "your")
+        and word_at(words, reach + 2) in ("left", "right", "side", "front", "back")
     ):
         return _start(words, place), reach + 3
     if (
@@ -218,7 +214,7 @@ def _look(words: list[str], place: int) -> Span | None:
     if way == "through" and word in ("stare", "staring", "gaze", "gazing"):
         return _start(words, place), reach + 1
     if way in ("at", "toward", "towards", "to", "on", "upon"):
-        if way == "to" and word in ("look", "looking") and not (_landmark(words, reach + 1) and _place_word(_at(words, reach + 1))):
+        if way == "to" and word in ("look", "looking") and not (_landmark(words, reach + 1) and _place_word(word_at(words, reach + 1))):
             return None
         if way == "on" and word in ("look", "looking"):
             return None
@@ -227,9 +223,9 @@ def _look(words: list[str], place: int) -> Span | None:
         end = _aimed(words, reach + 1)
         if word in ("look", "looking") and not _landmark(words, reach + 1) and _abstract(words, reach + 1):
             return None
-        if _at(words, reach + 1) == "you":
+        if word_at(words, reach + 1) == "you":
             return None
-        if _at(words, place - 1) in ("a", "good", "quick", "long") and not any(
+        if word_at(words, place - 1) in ("a", "good", "quick", "long") and not any(
             other in _BODY or other in eyes.TARGETS or other in eyes.FAR_THINGS for other in words[reach + 1 : reach + 5]
         ):
             return None
@@ -258,7 +254,7 @@ def _look(words: list[str], place: int) -> Span | None:
         or after in eyes.LEADS
         or after in _ENDS
         or after in eyes.WAYS
-        or (after in ("a", "slightly") and _at(words, reach + 2) in ("little", "bit", "touch"))
+        or (after in ("a", "slightly") and word_at(words, reach + 2) in ("little", "bit", "touch"))
     ):
         return None
     if (
@@ -285,7 +281,7 @@ def _look(words: list[str], place: int) -> Span | None:
     if way == "down" and (
         _checks(words, reach + 1)
         or after in (":", "—")
-        or (_at(words, place - 1) == "you" and _at(words, place - 2) in ("if", "when"))
+        or (word_at(words, place - 1) == "you" and word_at(words, place - 2) in ("if", "when"))
     ):
         return None
     end = reach + 1
@@ -303,8 +299,8 @@ def _look(words: list[str], place: int) -> Span | None:
 
 def _start(words: list[str], place: int) -> int:
     """Takes "don't", "keep", "quit" and the like into the mark."""
-    before = _at(words, place - 1)
-    if before == "not" and _at(words, place - 2) == "do":
+    before = word_at(words, place - 1)
+    if before == "not" and word_at(words, place - 2) == "do":
         return place - 2
     if before in ("a", "the", "good", "quick", "long"):
         return place - 2 if before == "a" else place - 3
@@ -318,7 +314,7 @@ def _barred(words: list[str], start: int) -> bool:
     for reach, word in enumerate(words[start : start + 5], start):
         if word in PAUSES:
             return False
-        if (word == "next" and _at(words, reach + 1) in _COMES_NEXT) or (word == "each" and _at(words, reach + 1) in _BODY):
+        if (word == "next" and word_at(words, reach + 1) in _COMES_NEXT) or (word == "each" and word_at(words, reach + 1) in _BODY):
             continue
         if word in eyes.OTHERS or (word in _PEOPLE and word not in ("partner", "opponent", "buddy")):
             return True
@@ -337,15 +333,15 @@ def _aimed(words: list[str], start: int) -> int:
         if (word in _PEOPLE and word not in ("partner", "opponent", "buddy")) or (
             word in eyes.OTHERS
             and not (
-                (word == "next" and _at(words, reach + 1) in _COMES_NEXT)
-                or (word == "each" and _at(words, reach + 1) in _BODY)
-                or (word in ("that", "those", "this", "her", "his", "their") and _at(words, reach + 1) in _BODY | _SURFACES)
+                (word == "next" and word_at(words, reach + 1) in _COMES_NEXT)
+                or (word == "each" and word_at(words, reach + 1) in _BODY)
+                or (word in ("that", "those", "this", "her", "his", "their") and word_at(words, reach + 1) in _BODY | _SURFACES)
             )
         ):
             return 0
         reach += 1
         if word in _BODY or word in _SURFACES or word in eyes.TARGETS:
-            if _at(words, reach) == "of" and _at(words, reach + 1) in _SMALL:
+            if word_at(words, reach) == "of" and word_at(words, reach + 1) in _SMALL:
                 continue
             break
     return reach if reach > start else 0
@@ -355,7 +351,7 @@ def _landmark(words: list[str], start: int) -> bool:
     for reach, word in enumerate(words[start : start + 5], start):
         if word in PAUSES or word in ("and", "or", "but", "then"):
             return False
-        if (word == "next" and _at(words, reach + 1) in _COMES_NEXT) or (word == "each" and _at(words, reach + 1) in _BODY):
+        if (word == "next" and word_at(words, reach + 1) in _COMES_NEXT) or (word == "each" and word_at(words, reach + 1) in _BODY):
             continue
         if word in eyes.OTHERS or word in _PEOPLE:
             return False
@@ -368,10 +364,10 @@ def _abstract(words: list[str], start: int) -> bool:
     """Whether what is looked at is no thing at all: "your diet", "the numbers"."""
     for word in words[start : start + 4]:
         if word in PAUSES or word in _ENDS:
-            return word in PAUSES and _at(words, start) not in ("the", "your", "a")
+            return word in PAUSES and word_at(words, start) not in ("the", "your", "a")
         if word in eyes.OTHERS or word in _PEOPLE or word in eyes.IDEAS:
             return True
-    return _at(words, start) not in _SMALL
+    return word_at(words, start) not in _SMALL
 
 
 def _checks(words: list[str], start: int) -> bool:
@@ -383,28 +379,28 @@ def _eyes(words: list[str], place: int) -> Span | None:
     """ "eyes forward", "keep your eyes on the ball"."""
     word = words[place]
     first = place
-    if _at(words, place - 1) in _OWNERS:
+    if word_at(words, place - 1) in _OWNERS:
         first -= 1
-        while _at(words, first - 1) in ("just", "only") and _at(words, first - 2) == "with":
+        while word_at(words, first - 1) in ("just", "only") and word_at(words, first - 2) == "with":
             first -= 1
-        if _at(words, first - 1) in ("of", "both"):
+        if word_at(words, first - 1) in ("of", "both"):
             first -= 1
-    elif word == "eye" and _at(words, place + 1) == "line":
+    elif word == "eye" and word_at(words, place + 1) == "line":
         return place, place + 2
-    elif word == "eye" and _at(words, place + 1) == "contact":
-        held = _at(words, place - 1) in _MEETS_EYES or _at(words, place - 2) in _MEETS_EYES
-        return (place, place + 2) if held or (_at(words, place + 2) == "with" and not _barred(words, place + 3)) else None
+    elif word == "eye" and word_at(words, place + 1) == "contact":
+        held = word_at(words, place - 1) in _MEETS_EYES or word_at(words, place - 2) in _MEETS_EYES
+        return (place, place + 2) if held or (word_at(words, place + 2) == "with" and not _barred(words, place + 3)) else None
     elif word == "vision" and (place == 0 or words[place - 1] in PAUSES):
-        if _at(words, place + 1) not in eyes.LEADS and _at(words, place + 1) not in (":", "level", "fixed"):
+        if word_at(words, place + 1) not in eyes.LEADS and word_at(words, place + 1) not in (":", "level", "fixed"):
             return None
     elif word in ("eye", "vision", "sight", "sights", "pupils", "focus", "view") and not (
-        word == "pupils" and _at(words, place + 1) in eyes.WAYS
+        word == "pupils" and word_at(words, place + 1) in eyes.WAYS
     ):
         return None
     elif word == "stare" or word == "gaze" or word == "glance":
-        while place - first < 4 and _at(words, first - 1) in _STARES:
+        while place - first < 4 and word_at(words, first - 1) in _STARES:
             first -= 1
-        if first < place and _at(words, first - 1) in ("a", "the", "your"):
+        if first < place and word_at(words, first - 1) in ("a", "the", "your"):
             first -= 1
         if (
             words[max(0, first - 5) : first]
@@ -415,29 +411,29 @@ def _eyes(words: list[str], place: int) -> Span | None:
         if (
             first == place
             and word != "gaze"
-            and _at(words, place - 1) not in eyes.AIMS
-            and _at(words, place + 1) not in eyes.FIXED
-            and _at(words, place + 1) not in (":", "—")
+            and word_at(words, place - 1) not in eyes.AIMS
+            and word_at(words, place + 1) not in eyes.FIXED
+            and word_at(words, place + 1) not in (":", "—")
         ):
             return None
-    before = _at(words, first - 1)
+    before = word_at(words, first - 1)
     if word == "eye" and words[first] in ("his", "her", "their") and before in ("got", "has", "have", "had", "having", "keeps", "with"):
         return None
-    if word == "eyes" and before == "where" and _at(words, place + 1) in ("go", "look", "land", "travel", "lead", "point"):
+    if word == "eyes" and before == "where" and word_at(words, place + 1) in ("go", "look", "land", "travel", "lead", "point"):
         return first, place + 2
-    if word == "eyes" and before == "roll" and _at(words, place + 1) in ("up", "down", "back"):
+    if word == "eyes" and before == "roll" and word_at(words, place + 1) in ("up", "down", "back"):
         return first - 1, place + 2
-    if word == "eyes" and _at(words, place + 1) == "in" and _at(words, place + 3) in ("boat", "water"):
+    if word == "eyes" and word_at(words, place + 1) == "in" and word_at(words, place + 3) in ("boat", "water"):
         return first, place + 4
     if word == "eyes" and (before in eyes.NOT_GAZE or before in _NOT_BEFORE_EYES or before == "line"):
         return None
-    if word == "eyes" and before in ("lock", "locking", "meet", "meeting") and _at(words, place + 1) == "with":
+    if word == "eyes" and before in ("lock", "locking", "meet", "meeting") and word_at(words, place + 1) == "with":
         return first - 1, place + 2
     if word == "eyes" and before in ("meet", "meeting") and first < place and words[first] not in ("my", "your"):
         return first - 1, place + 1
-    after = _at(words, place + 1)
+    after = word_at(words, place + 1)
     if before == "with" and first < place and (after == "" or after in PAUSES or after in _ENDS):
-        if _at(words, first - 2) in ("level", "line"):
+        if word_at(words, first - 2) in ("level", "line"):
             return None
         for reach in range(first - 2, max(-1, first - 10), -1):
             if words[reach] in PAUSES:
@@ -456,11 +452,11 @@ def _eyes(words: list[str], place: int) -> Span | None:
     aiming = ""
     if before in eyes.AIMS:
         start, aiming = first - 1, before
-        if _at(words, start - 1) == "not" and _at(words, start - 2) == "do":
+        if word_at(words, start - 1) == "not" and word_at(words, start - 2) == "do":
             start -= 2
     reach = place + 1
-    if _at(words, reach) in (":", "—"):
-        after = _at(words, reach + 1)
+    if word_at(words, reach) in (":", "—"):
+        after = word_at(words, reach + 1)
         if (
             after in eyes.WAYS
             or after in eyes.TARGETS
@@ -468,11 +464,11 @@ def _eyes(words: list[str], place: int) -> Span | None:
             or after in _BODY
             or after in ("on", "to", "at")
             or (after[:1].isdigit() and word in ("gaze", "eyes"))
-            or (_at(words, reach + 2) in eyes.TARGETS)
+            or (word_at(words, reach + 2) in eyes.TARGETS)
         ):
             return start, reach + 2
         return None
-    if _at(words, reach) in eyes.LEXICAL_UNITS or _at(words, reach + 1) in eyes.LEXICAL_UNITS:
+    if word_at(words, reach) in eyes.LEXICAL_UNITS or word_at(words, reach + 1) in eyes.LEXICAL_UNITS:
         for far in range(reach, min(reach + 5, len(words))):
             if words[far] in ("ahead", "front", "away", "down"):
                 return start, far + 1
@@ -492,23 +488,23 @@ def _eyes(words: list[str], place: int) -> Span | None:
         reach -= 1
     if words[reach : reach + 2] == ["to", "be"]:
         reach += 2
-    after = _at(words, reach)
-    if _at(words, reach + 1) in ("here", "there"):
+    after = word_at(words, reach)
+    if word_at(words, reach + 1) in ("here", "there"):
         return None
     if word == "eyes" and first == place and after == "right":
         return start, reach + 1
     if aiming and after in ("side", "from", "between"):
         return start, reach + 1
-    if after == "anywhere" and _at(words, reach + 1) in ("but", "except"):
+    if after == "anywhere" and word_at(words, reach + 1) in ("but", "except"):
         return start, _aimed(words, reach + 2) or reach + 1
-    if after == "about" and (aiming or words[reach - 1] in ("is", "are", "be")) and _at(words, reach + 1) in en.LEXICON.classes["number"]:
+    if after == "about" and (aiming or words[reach - 1] in ("is", "are", "be")) and word_at(words, reach + 1) in en.LEXICON.classes["number"]:
         return start, place + 1
     if after in eyes.WAYS or after in ("at", "to", "on", "upon", "in", "where"):
-        if after == "in" and _at(words, reach + 1) == "front":
+        if after == "in" and word_at(words, reach + 1) == "front":
             return start, reach + 2
         if word == "sights" and not _landmark(words, reach + 1):
             return None
-        if after == "to" and not _place_word(_at(words, reach + 1)):
+        if after == "to" and not _place_word(word_at(words, reach + 1)):
             return None
         if (after == "in" and not (doing or fixed or aiming)) or (
             after in ("under", "above", "below", "between") and not aiming
@@ -516,17 +512,17 @@ def _eyes(words: list[str], place: int) -> Span | None:
             return None
         if (
             after in ("on", "at", "to", "upon", "toward", "towards")
-            or _at(words, reach + 1) in eyes.LEADS
-            or _at(words, reach + 1) in _SMALL
+            or word_at(words, reach + 1) in eyes.LEADS
+            or word_at(words, reach + 1) in _SMALL
         ):
             skip = (
                 reach + 1
-                if after in ("on", "at", "to", "upon", "toward", "towards") or _at(words, reach + 1) in _SMALL
+                if after in ("on", "at", "to", "upon", "toward", "towards") or word_at(words, reach + 1) in _SMALL
                 else reach + 2
             )
-            if _at(words, skip) == "where":
+            if word_at(words, skip) == "where":
                 return start, skip + 1
-            if _barred(words, skip) and not (aiming and _at(words, skip) in ("it", "that")):
+            if _barred(words, skip) and not (aiming and word_at(words, skip) in ("it", "that")):
                 if "me" in words[skip : skip + 3] or "my" in words[skip : skip + 3]:
                     return None
                 if fixed or (any(other in _STAND_STILL for other in words[skip : skip + 3]) and not _SET_BY_IT.isdisjoint(words)):
@@ -540,12 +536,12 @@ def _eyes(words: list[str], place: int) -> Span | None:
         if _barred(words, reach):
             return None
         return start, _aimed(words, reach) or reach
-    if doing and after in ("with", "too", "along") and _at(words, reach + 1) not in ("me", "my"):
+    if doing and after in ("with", "too", "along") and word_at(words, reach + 1) not in ("me", "my"):
         return start, reach
     if words[reach - 1] == "straight" and (after == "" or after in PAUSES) and reach > place + 1:
         return start, reach
     if after in ("first", "last") or (
-        (after == "then" and _at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes"
+        (after == "then" and word_at(words, reach + 1) in ("head", "the", "chin", "your")) and word == "eyes"
     ):
         return start, reach + 1
     if doing and words[reach - 1] in ("lead", "leading", "leads"):
@@ -592,33 +588,33 @@ _ENOUGH = _words(
 
 def _sight(words: list[str], place: int) -> Span | None:
     """ "sight straight out the door", "your sight level"."""
-    if _at(words, place - 2) in ("lose", "loses", "losing", "lost") and _at(words, place - 1) in _OWNERS:
+    if word_at(words, place - 2) in ("lose", "loses", "losing", "lost") and word_at(words, place - 1) in _OWNERS:
         return None  # blindness: "he lost his sight"
     if words[place - 2 : place] == ["line", "of"]:
         return place - 2, place + 1
-    if _at(words, place + 1) in ("line", "lines"):
-        return (place - 1 if _at(words, place - 1) in _OWNERS else place), place + 2
-    if _at(words, place - 1) in ("keep", "keeping") and _at(words, place + 1) == "of" and _landmark(words, place + 2):
+    if word_at(words, place + 1) in ("line", "lines"):
+        return (place - 1 if word_at(words, place - 1) in _OWNERS else place), place + 2
+    if word_at(words, place - 1) in ("keep", "keeping") and word_at(words, place + 1) == "of" and _landmark(words, place + 2):
         return place - 1, _aimed(words, place + 2) or place + 2
-    if _at(words, place - 1) in ("lose", "losing", "loses") and _at(words, place + 1) == "of":
+    if word_at(words, place - 1) in ("lose", "losing", "loses") and word_at(words, place + 1) == "of":
         held = any(word in eyes.TARGETS or word in eyes.FOLLOWED for word in words[place + 2 : place + 5])
         told = {"not", "never", "without"} & set(words[max(0, place - 4) : place])
         return (place - 1, place + 2) if held and told else None
-    if _told(words, place) and _at(words, place + 1) == "the" and _landmark(words, place + 2):
+    if _told(words, place) and word_at(words, place + 1) == "the" and _landmark(words, place + 2):
         return place, _aimed(words, place + 2) or place + 3
-    if _told(words, place) and _at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
+    if _told(words, place) and word_at(words, place + 1) in ("straight", "along", "down", "out", "over", "on"):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place)
 
 
 def _eye(words: list[str], place: int) -> Span | None:
-    if _at(words, place + 1) == "on" and _at(words, place - 1) in ("and", ",", "with", "one") and _landmark(words, place + 2):
+    if word_at(words, place + 1) == "on" and word_at(words, place - 1) in ("and", ",", "with", "one") and _landmark(words, place + 2):
         return place, _aimed(words, place + 2) or place + 2
     return _eyes(words, place) or _admire(words, place)
 
 
 def _look_or_noun(words: list[str], place: int) -> Span | None:
-    if _at(words, place - 1) == "your" and (_at(words, place + 1) in eyes.WAYS or _at(words, place - 2) in eyes.AIMS):
+    if word_at(words, place - 1) == "your" and (word_at(words, place + 1) in eyes.WAYS or word_at(words, place - 2) in eyes.AIMS):
         return _eyes(words, place)
     return _look(words, place)
 
@@ -645,33 +641,33 @@ def _focus(words: list[str], place: int) -> Span | None:
         return None  # the mind: "focus on one thing at a time"
     if words[place].startswith("focus") and _told(words, place):
         reach = place + 1
-        if _at(words, reach) in ("straight", "dead", "directly"):
+        if word_at(words, reach) in ("straight", "dead", "directly"):
             reach += 1
-        if _at(words, reach) in ("ahead", "forward", "forwards", "upward", "downward") or (
-            reach > place + 1 and _at(words, reach) in ("up", "down", "out")
+        if word_at(words, reach) in ("ahead", "forward", "forwards", "upward", "downward") or (
+            reach > place + 1 and word_at(words, reach) in ("up", "down", "out")
         ):
             return place, reach + 1
-    if words[place] == "fix" and _at(words, place + 1) in ("on", "onto", "upon") and (span := _lock(words, place)):
+    if words[place] == "fix" and word_at(words, place + 1) in ("on", "onto", "upon") and (span := _lock(words, place)):
         return span
-    if words[place] == "focus" and _at(words, place - 1) == "in":
+    if words[place] == "focus" and word_at(words, place - 1) == "in":
         return _in_view(words, place)
-    if _at(words, place + 1) == "on" or (
-        _at(words, place + 1) in ("your", "both") and _at(words, place + 2) in ("eyes", "gaze", "sight", "vision")
+    if word_at(words, place + 1) == "on" or (
+        word_at(words, place + 1) in ("your", "both") and word_at(words, place + 2) in ("eyes", "gaze", "sight", "vision")
     ):
         start = place + 2
-        if _at(words, place + 1) != "on":
+        if word_at(words, place + 1) != "on":
             return _eyes(words, place + 2) or (place, place + 3)
         for reach in range(start, min(start + 5, len(words))):
             if (
                 words[reach] in eyes.TARGETS
                 and words[reach] not in ("mat", "finger", "thumb", "point", "thing", "things", "points")
-                and _at(words, reach + 1) not in _MOVES_BY_A_THING
+                and word_at(words, reach + 1) not in _MOVES_BY_A_THING
             ) or (
                 words[reach] in ("point", "thing")
-                and _at(words, reach + 1) != "where"
+                and word_at(words, reach + 1) != "where"
                 and words[reach - 1] in ("a", "one", "fixed", "still", "single", "the", "focal")
             ):
-                return (place - 1 if _at(words, place - 1) == "not" else place), reach + 1
+                return (place - 1 if word_at(words, place - 1) == "not" else place), reach + 1
             if words[reach] in PAUSES or words[reach] in ("breath", "breathing", "feeling", "how", "what"):
                 return None
     return _eyes(words, place) if words[place] != "fix" else None
@@ -679,7 +675,7 @@ def _focus(words: list[str], place: int) -> Span | None:
 
 def _in_view(words: list[str], place: int) -> Span | None:
     """ "keep the horizon in view", from its last word."""
-    if _at(words, place - 1) != "in":
+    if word_at(words, place - 1) != "in":
         return None
     for reach in range(place - 2, max(-1, place - 9), -1):
         word = words[reach]
@@ -700,15 +696,15 @@ def _admire(words: list[str], place: int) -> Span | None:
     """ "admire the ceiling", "scan the horizon"."""
     if not _told(words, place):
         return None
-    if words[place] == "scan" and _at(words, place + 1) in ("left", "right", "ahead", "up", "down"):
+    if words[place] == "scan" and word_at(words, place + 1) in ("left", "right", "ahead", "up", "down"):
         return place, place + 2
-    if _at(words, place + 1) not in ("the", "your", "a"):
+    if word_at(words, place + 1) not in ("the", "your", "a"):
         return None
-    if words[place] == "spot" and _at(words, place + 2) in ("front", "turn", "turns", "corner", "corners", "pirouette", "pirouettes"):
+    if words[place] == "spot" and word_at(words, place + 2) in ("front", "turn", "turns", "corner", "corners", "pirouette", "pirouettes"):
         return place, place + 3
-    if words[place] == "spot" and _at(words, place + 2) in ("edge", "landing", "ground", "wall", "floor"):
+    if words[place] == "spot" and word_at(words, place + 2) in ("edge", "landing", "ground", "wall", "floor"):
         return place, place + 3
-    if words[place] == "spy" and _at(words, place + 1) == "your" and _at(words, place + 2) in _BODY:
+    if words[place] == "spy" and word_at(words, place + 1) == "your" and word_at(words, place + 2) in _BODY:
         return place, place + 3
     for reach in range(place + 2, min(place + 5, len(words))):
         if words[reach] in eyes.FAR_THINGS or (
@@ -723,16 +719,16 @@ def _admire(words: list[str], place: int) -> Span | None:
 def _lock(words: list[str], place: int) -> Span | None:
     """ "lock on to a spot", "fixate on the thumb"."""
     reach = place + 1
-    if _at(words, reach) == "in":
+    if word_at(words, reach) == "in":
         reach += 1
-    told = _told(words, place) or _at(words, place - 1) in _DOES_IT
-    if told and words[place].startswith("fixat") and _at(words, reach) in ("target", "thumb", "finger", "letter", "card", "the", "your"):
+    told = _told(words, place) or word_at(words, place - 1) in _DOES_IT
+    if told and words[place].startswith("fixat") and word_at(words, reach) in ("target", "thumb", "finger", "letter", "card", "the", "your"):
         return place, _aimed(words, reach) or reach + 1
-    if _at(words, reach) not in ("on", "onto", "upon") or not told:
+    if word_at(words, reach) not in ("on", "onto", "upon") or not told:
         return None
-    reach += 2 if _at(words, reach + 1) == "to" else 1
+    reach += 2 if word_at(words, reach + 1) == "to" else 1
     for far in range(reach, min(reach + 4, len(words))):
-        if _at(words, far + 1) in _MOVES_BY_A_THING:
+        if word_at(words, far + 1) in _MOVES_BY_A_THING:
             return None
         if (
             words[far] in eyes.TARGETS
@@ -747,10 +743,10 @@ def _lock(words: list[str], place: int) -> Span | None:
 
 def _watch(words: list[str], place: int) -> Span | None:
     """ "watch your thumb as it moves"."""
-    if not _told(words, place) or _at(words, place + 1) not in ("your", "the", "that", "a"):
+    if not _told(words, place) or word_at(words, place + 1) not in ("your", "the", "that", "a"):
         return None
     for reach in range(place + 2, min(place + 5, len(words))):
-        if words[place + 1] == "a" and words[reach] in ("spot", "point") and _at(words, reach + 1) == "on":
+        if words[place + 1] == "a" and words[reach] in ("spot", "point") and word_at(words, reach + 1) == "on":
             return place, reach + 1
         if words[reach] in eyes.FOLLOWED:
             if (words[place + 1] != "your" and words[reach] in _BODY and words[reach] != "ball") or words[reach] in (
@@ -759,11 +755,11 @@ def _watch(words: list[str], place: int) -> Span | None:
                 "kettlebell",
             ):
                 return None
-            if _at(words, reach + 1) == "of" and words[reach] == "ball":
+            if word_at(words, reach + 1) == "of" and words[reach] == "ball":
                 return None
-            if words[reach] in ("ground", "floor") and _at(words, reach + 1) not in _GROUND_AHEAD:
+            if words[reach] in ("ground", "floor") and word_at(words, reach + 1) not in _GROUND_AHEAD:
                 return None
-            if _at(words, reach + 1) == ":" or (
+            if word_at(words, reach + 1) == ":" or (
                 words[reach] in _PINCHED
                 and not any(
                     word in ("as", "all", "while", "move", "travel", "go", "rise")
@@ -787,7 +783,7 @@ _DOES_IT = _words("patient client person participant learner athlete student")
 
 def _does(words: list[str], place: int) -> Span | None:
     """ "patient looks over shoulder"."""
-    if _at(words, place - 1) not in _DOES_IT:
+    if word_at(words, place - 1) not in _DOES_IT:
         return None
     return _look([*words[: place - 1], "to", "look", *words[place + 1 :]], place)
 
@@ -797,15 +793,15 @@ _GROUND_AHEAD = _words("ahead in a an one two three four five six some between b
 
 def _see(words: list[str], place: int) -> Span | None:
     """ "tilt the head back and see the ceiling"."""
-    before = _at(words, place - 1)
+    before = word_at(words, place - 1)
     asked = place == 0 or before in PAUSES or before in ("and", "then", "you")
-    if not asked or _at(words, place - 2) in ("not", "will", "if") or _at(words, place + 1) not in ("the", "your"):
+    if not asked or word_at(words, place - 2) in ("not", "will", "if") or word_at(words, place + 1) not in ("the", "your"):
         return None
-    if before == "you" and _at(words, place - 2) not in ("until", "till", "so"):
+    if before == "you" and word_at(words, place - 2) not in ("until", "till", "so"):
         return None
     for reach in range(place + 2, min(place + 4, len(words))):
         if words[reach] in _SEEN_BY_THE_HEAD:
-            after = _at(words, reach + 1)
+            after = word_at(words, reach + 1)
             ends = after == "" or after in PAUSES or after in _ENDS or after in eyes.WAYS or after in ("ahead", "above", "below")
             return (place, reach + 1) if ends else None
         if words[reach] not in _SMALL and words[reach] not in ("far", "opposite"):
@@ -819,9 +815,9 @@ _SEEN_BY_THE_HEAD = _words("ceiling sky horizon wall navel floor rafters roof gr
 
 def _check(words: list[str], place: int) -> Span | None:
     """ "check over your shoulder"."""
-    if _told(words, place) and _at(words, place + 1) in ("over", "behind", "past") and "shoulder" in words[place + 2 : place + 5]:
+    if _told(words, place) and word_at(words, place + 1) in ("over", "behind", "past") and "shoulder" in words[place + 2 : place + 5]:
         end = words.index("shoulder", place) + 1
-        return (place, end) if _at(words, end) not in ("that", "if", "whether", "for", "strap", "straps", "pad", "pads", "belt") else None
+        return (place, end) if word_at(words, end) not in ("that", "if", "whether", "for", "strap", "straps", "pad", "pads", "belt") else None
     return None
 
 
@@ -860,11 +856,11 @@ def _pick(words: list[str], place: int) -> Span | None:
                     and words[end] not in ("focus", "that", "as", "keep")
                 ):
                     end += 1
-                if _at(words, end) in eyes.LOOKS:
+                if word_at(words, end) in eyes.LOOKS:
                     end += 1
-                    if _at(words, end) in ("at", "on"):
+                    if word_at(words, end) in ("at", "on"):
                         end += 1
-                        if _at(words, end) == "it":
+                        if word_at(words, end) == "it":
                             end += 1
                 return place, end
         if word in PAUSES:

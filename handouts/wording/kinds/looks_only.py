@@ -7,7 +7,7 @@ from handouts.wording.grammar import Phrases, clause_starts
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.narrative import told
-from handouts.wording.prose import NAME, Sentence
+from handouts.wording.prose import NAME, Sentence, word_at
 
 _COLOUR = LEXICON.bits["colour"]
 _LOOK = LEXICON.mask("colour", "looks")
@@ -185,8 +185,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
             yield first, last
     looks = [place for place in range(len(words)) if classes[place] & _LOOK]
     for place in looks:
-        after = words[place + 1] if place + 1 < len(words) else "."
-        before = words[place - 1] if place else ""
+        after = word_at(words, place + 1, ".")
+        before = word_at(words, place - 1)
         belt = after == "belt" and words[max(0, place - 2) : place] == ["in", "the"]
         if (not belt and ((words[place], after) in _PAIRS or (before, words[place]) in _PAIRS)) or _named(sentence, place):
             continue
@@ -212,7 +212,7 @@ _MEDICINE = frozenset("inhaler inhalers pill pills tablet tablets capsule capsul
 def _described(sentence: Sentence, place: int) -> bool:
     """Whether the look is told of a thing in passing, and nobody is to find it by that."""
     words = sentence.words
-    before = words[place - 1] if place else ""
+    before = word_at(words, place - 1)
     if words[place].startswith("large-") or words[place + 1 : place + 3] == ["flag", "day"]:
         return True
     if words[place + 1 : place + 4] in (["mark", "on", "your"], ["marks", "on", "your"], ["patch", "on", "your"]):
@@ -260,13 +260,13 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     words, classes = sentence.words, sentence.classes
     count = len(words)
     word = words[place]
-    before = words[place - 1] if place else ""
+    before = word_at(words, place - 1)
     near = place + 1
     while near < count and near - place < 4 and (classes[near] & _LOOK or words[near] in ("and", "or", "rubber", "exercise", "resistance", "foam", "plastic")):
         near += 1
     if near + 1 < count and not classes[near] and words[near].isalpha() and classes[near + 1] & _KIT:
         near += 1  # "the orange tee peg"
-    noun = words[near] if near < count else "."
+    noun = word_at(words, near, ".")
     noun_class = classes[near] if near < count else 0
     chosen = before in _PICK or bool(place and classes[place - 1] & (_NUMBER | LEXICON.bits["poss"] | _LOOK)) or (place > 1 and words[place - 2] in _PICK)
     shy = word in _SHY
@@ -289,7 +289,7 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
         return 0
     if shy and word not in _MIGHT_BE_ALONE:
         return 0
-    after = words[place + 1] if place + 1 < count else "."
+    after = word_at(words, place + 1, ".")
     ends = after in (".", ",", ";", ":", "!", "?", "for", "and", "or", ")", "with", "first", "if", "when", "to", "then", "at", "on", "are", "is", "'s", "today", "now", "until", "from", "next", "in", "out", "—", "means")
     if not ends:
         return place + 1 if chosen and not shy and noun in ("lettering", "paint", "thread", "print", "writing", "wool", "cotton", "fabric", "rubber", "plastic", "stuff", "markings", "elastic", "stitching") else 0
@@ -340,7 +340,7 @@ def _unknown_thing(sentence: Sentence, place: int) -> bool:
     words, classes = sentence.words, sentence.classes
     if place >= len(words) or classes[place] & _CLOSED_CLASSES or not words[place].isalpha() or words[place] in _NO_THINGS:
         return False
-    after = words[place + 1] if place + 1 < len(words) else "."
+    after = word_at(words, place + 1, ".")
     return not words[place].endswith(("ly", "ing")) and words[place] not in _CLOSED and after != "'s"
 
 

@@ -7,7 +7,7 @@ from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.narrative import told
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import Sentence, word_at
 
 _STANDS_FOR = {
     # words that mean a picture and next to nothing else
@@ -394,7 +394,7 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     """Whether a word of more than one meaning has its other one here."""
     words = sentence.words
     noun = words[last - 1]
-    after = words[last] if last < len(words) else "."
+    after = word_at(words, last, ".")
     inside = words[first:last]
     if "'s" in inside or {"anatomical", "freeze", "slow-motion", "slow-mo"} & set(inside) or inside == ["frame", "by", "frame"]:
         return False

@@ -7,7 +7,7 @@ from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.landmarks import explained, explained_after
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence, word_at
 
 _OUTDOORS = (
     "oak|oaks|ash|elm|beech|birch|willow|pine|fir|tree|trees|trunk|stump|log|hedge|bush|bushes|gate|gates|stile|wall|bridge|path|track|trail|footpath"
@@ -378,7 +378,7 @@ def _said_next(sentence: Sentence, first: int, last: int) -> bool:
 def _strong(sentence: Sentence, first: int, last: int) -> bool:
     """Whether the words are no talk of what the speaker can or did: "I can't lift that much"."""
     words = sentence.words
-    before = words[first - 1] if first else ""
+    before = word_at(words, first - 1)
     if before == "rub" and words[last : last + 1] == ["in"]:
         return False  # "rub this in twice a day": the cream
     if before in ("go", "goes", "going", "went") and words[first] in ("over", "through"):
@@ -412,8 +412,8 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     """ "here" and "there" as places that a hand points at."""
     words, classes = sentence.words, sentence.classes
     word = words[last - 1]
-    before = words[first - 1] if first else ""
-    after = words[last] if last < len(words) else "."
+    before = word_at(words, first - 1)
+    after = word_at(words, last, ".")
     prefix = words[first : last - 1]
     after_be = after in ("is", "'s", "was", "are", "gets", "feels")
     if word in ("yonder", "hither", "thither"):
@@ -562,7 +562,7 @@ def _put_there(sentence: Sentence, first: int, last: int) -> bool:
     """Whether a thing is put "there" with no place said before: "put the ice pack there for ten minutes"."""
     words, classes = sentence.words, sentence.classes
     place = LEXICON.mask("body", "surface", "room")
-    before = words[first - 1] if first else ""
+    before = word_at(words, first - 1)
     if words[last : last + 1] not in (["for"], ["with"], ["."], []) or not first or not (classes[first - 1] & LEXICON.mask("kit") or before in ("pack", "plaster", "patch", "compress", "heat")):
         return False
     if words[0] not in ("put", "place", "lay", "stick", "tie", "rest", "press") or any(bits & place for bits in classes[1 : first - 1]):
@@ -588,7 +588,7 @@ _SIDED = frozenset("left right front back both other top bottom your the my each
 def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
     """Whether the words tell of a place in the world: "the wind up there is fierce", "I've been out there all winter"."""
     words, classes = sentence.words, sentence.classes
-    before = words[first - 1] if first else ""
+    before = word_at(words, first - 1)
     after = words[last : last + 3]
     kept = before in ("live", "lives") and {"i", "we", "they", "he", "she", "you", "people", "who"}.isdisjoint(words[:first]) and "the" in words[:first]
     if kept and not any(bits & LEXICON.mask("role", "medic") for bits in classes[:first]):
@@ -692,10 +692,10 @@ _NO_LENGTH = frozenset(
 def _size(sentence: Sentence, first: int, last: int) -> bool:
     """ "this wide", with no noun after it."""
     words, classes = sentence.words, sentence.classes
-    after = words[last] if last < len(words) else "."
+    after = word_at(words, last, ".")
     dim = words[last - 1] if words[last - 1] != "apart" else words[last - 2]
     this = "this" in words[first:last]
-    before = words[first - 1] if first else "."
+    before = word_at(words, first - 1, ".")
     if dim == "far" and ((before in ("come", "came", "gone", "got", "made", "been") and {"have", "has", "had", "having", "i", "we"} & set(words[:first])) or before == "not" or ("is" in words[max(0, first - 2) : first] and not (this and any(bits & LEXICON.bits["body"] for bits in classes[:first])))):
         return False
     if dim == "far" and before in ("get", "gets", "getting", "made", "make") and _PEOPLE & set(words[:first]):
@@ -745,8 +745,8 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
 def _way(sentence: Sentence, first: int, last: int) -> bool:
     """ "turn that way", but not "that way the load stays close"."""
     words, classes = sentence.words, sentence.classes
-    before = words[first - 1] if first else "."
-    after = words[last] if last < len(words) else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
     if words[last - 1] == "way" and words[first] == "in" and last - first == 3:
         return False
     if after == "about" or before == "went":
@@ -810,8 +810,8 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     """ "to this spot", "at that angle"."""
     words, classes = sentence.words, sentence.classes
     noun = words[last - 1]
-    before = words[first - 1] if first else "."
-    after = words[last] if last < len(words) else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
     this = next(place for place in range(last - 1, first - 1, -1) if words[place] in _DEMONSTRATIVES)
     prefix = words[first:this]
     if words[this] == "that" and (_joins(sentence, this, last) or after in _DETERMINERS):
@@ -890,7 +890,7 @@ _ADDRESSED = frozenset("i we you they he she".split())
 def _thing(sentence: Sentence, first: int, last: int) -> bool:
     """ "to that pillar", where no pillar was spoken of."""
     noun = sentence.words[last - 1]
-    after = sentence.words[last] if last < len(sentence.words) else "."
+    after = word_at(sentence.words, last, ".")
     if {"told", "written"} & set(sentence.words[:first]):
         return False
     if after == "long":
@@ -934,7 +934,7 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if any(one in _SORTED and LEXICON.of(other) & _PARTS for one, other in pairwise(sentence.earlier + words[:first])):
         return False
-    after = words[last] if last < len(words) else "."
+    after = word_at(words, last, ".")
     return words[first - 1] == "let" or after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward", "over", "across", "under", "behind", "through") or after in _LIMB_VERBS
 
 
@@ -960,7 +960,7 @@ def _fitting(sentence: Sentence, first: int, last: int) -> bool:
     """ "into that slot", where no slot was spoken of."""
     words = sentence.words
     noun = words[last - 1]
-    after = words[last] if last < len(words) else "."
+    after = word_at(words, last, ".")
     after_class = sentence.classes[last] if last < len(words) else 0
     if words[last - 2] == "same" or (words[first] == "that" and noun.endswith("s")):
         return False

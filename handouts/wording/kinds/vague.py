@@ -14,7 +14,7 @@ from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons import en
 from handouts.wording.lexicons import sizes as say
 from handouts.wording.lexicons.forms import words as _words
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence, word_at
 
 _BODY = en.LEXICON.classes["body"]
 _LANDMARKS = (_BODY | en.LEXICON.classes["surface"]) - say.NOT_A_LANDMARK
@@ -122,7 +122,7 @@ def _amount(words: list[str], place: int) -> Span | None:
         ):
             return None
     if word in ("way", "ways") and (
-        first == place and words[start] != "some" and word != "ways" and _at(words, start - 1) != "quite"
+        first == place and words[start] != "some" and word != "ways" and word_at(words, start - 1) != "quite"
     ):
         return None
     if word in ("way", "ways") and start > 0 and words[start - 1] in ("in", "come", "comes", "came", "goes", "gone", "by", "is", "'s"):
@@ -142,19 +142,19 @@ def _amount(words: list[str], place: int) -> Span | None:
         return None
     if (
         word in say.NOUNISH_AMOUNTS
-        and _at(words, place + 1) not in say.PREDICATES
-        and _at(words, place + 1) not in say.POSTURES
-        and _at(words, place + 1) != "more"
+        and word_at(words, place + 1) not in say.PREDICATES
+        and word_at(words, place + 1) not in say.POSTURES
+        and word_at(words, place + 1) != "more"
         and (
-            _at(words, start - 1 - (_at(words, start - 1) in ("just", "only"))) not in say.PARTICLES
-            and _at(words, start - 1) not in _BODY
-            and _at(words, start - 1) not in say.MOVES - say.TIMID_MOVES - _PUTS
-            and _at(words, place + 1) not in ("of", "to")
-            and _at(words, start - 1) not in ("it", "them")
+            word_at(words, start - 1 - (word_at(words, start - 1) in ("just", "only"))) not in say.PARTICLES
+            and word_at(words, start - 1) not in _BODY
+            and word_at(words, start - 1) not in say.MOVES - say.TIMID_MOVES - _PUTS
+            and word_at(words, place + 1) not in ("of", "to")
+            and word_at(words, start - 1) not in ("it", "them")
         )
     ):
         return None
-    if word in ("way", "ways") and _at(words, start - 1) == "such" and _at(words, start - 2) in ("come", "comes", "came", "gone", "is", "'s"):
+    if word in ("way", "ways") and word_at(words, start - 1) == "such" and word_at(words, start - 2) in ("come", "comes", "came", "gone", "is", "'s"):
         return None
     if start > 0 and words[start - 1] in ("such", "by"):
         start -= 2 if words[start - 2 : start] == ["ever", "such"] else 1
@@ -163,11 +163,11 @@ def _amount(words: list[str], place: int) -> Span | None:
     if start > 0 and words[start - 1] == "not":
         start -= 1
     end = place + 1
-    if word in ("way", "ways") and _at(words, end) in ("to", "of", "that", "you", "we"):
+    if word in ("way", "ways") and word_at(words, end) in ("to", "of", "that", "you", "we"):
         return None
     if (
         word == "lot"
-        and _at(words, start - 1) in _BODY
+        and word_at(words, start - 1) in _BODY
         and (_finished(words, end) or words[end : end + 2] == ["to", "start"])
         and words[max(0, start - 3) : start - 2] in (["bend"], ["turn"], ["lift"], ["raise"], ["straighten"])
     ):
@@ -175,16 +175,16 @@ def _amount(words: list[str], place: int) -> Span | None:
     if (
         word == "lot"
         and words[start] not in ("not", "quite")
-        and not (_at(words, end) in ("less", "more") and _at(words, end + 1) in say.SHAPES | _ANGLES)
-        and _at(words, end) not in say.PREDICATES
-        and not (_at(words, start - 1) in say.PARTICLES and _finished(words, end) and _has(words, _clause(words, start), start, say.MOVES - say.TIMID_MOVES))
+        and not (word_at(words, end) in ("less", "more") and word_at(words, end + 1) in say.SHAPES | _ANGLES)
+        and word_at(words, end) not in say.PREDICATES
+        and not (word_at(words, start - 1) in say.PARTICLES and _finished(words, end) and _has(words, _clause(words, start), start, say.MOVES - say.TIMID_MOVES))
     ):
         return None
     if (
         word in ("way", "ways")
         and _finished(words, end)
         and (first < place or word == "ways")
-        and _at(words, end) not in (("through",) if word == "ways" else ("from", "through"))
+        and word_at(words, end) not in (("through",) if word == "ways" else ("from", "through"))
         and not _other_verb(words, start)
     ):
         return start, end
@@ -202,7 +202,7 @@ def _adverb(words: list[str], place: int) -> Span | None:
     start = place
     if start > 0 and words[start - 1] in ("very", "ever", "so", "only", "just", "too"):
         start -= 1
-        if words[start] == "so" and _at(words, start - 1) == "ever":
+        if words[start] == "so" and word_at(words, start - 1) == "ever":
             start -= 1
     return _degree(words, start, place + 1)
 
@@ -212,21 +212,21 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
     if (
         words[max(0, start - 3) : start]
         and "there" in words[max(0, start - 3) : start]
-        and _at(words, end) not in say.SHAPES
+        and word_at(words, end) not in say.SHAPES
     ):
         return None
-    follows = _at(words, end)
-    if follows in ("further", "farther") and _at(words, start - 1) in _TRAVELS and _at(words, end + 1) in _OFTEN:
+    follows = word_at(words, end)
+    if follows in ("further", "farther") and word_at(words, start - 1) in _TRAVELS and word_at(words, end + 1) in _OFTEN:
         return None
     if _feels(words, start) and follows in ("low", "high", "close", "far"):
         return None
     if follows == "far" and words[max(0, start - 2) : start] in (["that", "'s"], ["that", "is"]):
         return None
     if follows in ("too", "ever", "very", "just"):
-        follows = _at(words, end + 1)
+        follows = word_at(words, end + 1)
         end += 1
     if follows in ("more", "less"):
-        after = _at(words, end + 1)
+        after = word_at(words, end + 1)
         if after in say.FEELINGS or after in say.UNSPATIAL:
             return None
         if after in say.SHAPES or after in _ANGLES or after in say.POSTURES or after == "upright" or after in say.SIZES:
@@ -238,7 +238,7 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
         return (start, end + 1) if _moved(words, start, end + 1) else None
     if follows in say.UNSPATIAL or (follows in say.FEELINGS and follows not in say.POSTURES):
         return None
-    if follows == "like" or (follows == "left" and _at(words, end + 1) == "over"):
+    if follows == "like" or (follows == "left" and word_at(words, end + 1) == "over"):
         return None  # "a bit like house guests", "a bit left over"
     if follows == "of":
         stop = _shape_after_of(words, end + 1)
@@ -248,7 +248,7 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             return None
         return (start, stop) if stop else None
     if follows in say.SIZES or follows in say.PREDICATES:
-        after = _at(words, end + 1)
+        after = word_at(words, end + 1)
         if after in say.SHAPES or after in say.WEAK_SHAPES:
             return start, end + 2
         if follows in ("longer", "long", "short", "shorter", "tight", "tighter", "late") and not _has(
@@ -257,11 +257,11 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             return None
         if after in say.UNSPATIAL or after in say.ANATOMY or not (_finished(words, end + 1) or after in say.POSTURES):
             return None
-        if _blocked(words, start) or (after == "into" and _at(words, end + 2) in ("how", "why", "what", "it")):
+        if _blocked(words, start) or (after == "into" and word_at(words, end + 2) in ("how", "why", "what", "it")):
             return None
         return start, end + 1
     if follows in say.POSTURES:
-        after = _at(words, end + 1)
+        after = word_at(words, end + 1)
         if follows in _PLACE_OR_AMOUNT and (
             after in say.UNSPATIAL
             or (after in say.NUMBERS and after not in ("a", "an"))
@@ -271,11 +271,11 @@ def _degree(words: list[str], start: int, end: int) -> Span | None:
             return None
         if _other_verb(words, start) or _feels(words, start) or words[end : end + 3] == ["out", "of", "breath"]:
             return None
-        if follows == "in" and _at(words, end + 1) == "front":
+        if follows == "in" and word_at(words, end + 1) == "front":
             return (start, end) if not _landmark(words, end + 2, 4) and (_moved(words, start, end) or words[start] == "some") else None
         if follows == "in" and not _finished(words, end + 1):
             return None
-        if follows == "in" and _at(words, start - 1) == "," and _at(words, start - 2) in say.PARTICLES and _at(words, start - 3) in say.MOVES:
+        if follows == "in" and word_at(words, start - 1) == "," and word_at(words, start - 2) in say.PARTICLES and word_at(words, start - 3) in say.MOVES:
             return start, end  # "press up, slightly in,"
         if follows in ("in", "over", "across", "around", "round", "on") and not _moved(words, start, end):
             return None
@@ -305,8 +305,8 @@ def _shape_after_of(words: list[str], place: int) -> int:
 
 def _size(words: list[str], place: int) -> Span | None:
     """A size before a noun of movement, or alone after a part of the body or a verb."""
-    before = _at(words, place - 1)
-    if before == "as" and _at(words, place - 2) in ("near", "quite", "nearly", "not"):
+    before = word_at(words, place - 1)
+    if before == "as" and word_at(words, place - 2) in ("near", "quite", "nearly", "not"):
         if "as" in words[place + 1 : place + 8] or words[place] not in say.PREDICATES or not _finished(words, place + 1):
             return None
         start = _clause(words, place - 1)
@@ -316,28 +316,28 @@ def _size(words: list[str], place: int) -> Span | None:
         return (first, place + 1) if _has(words, start, place, say.MOVES) and not _blocked(words, place) else None
     if words[place - 2 : place] == [words[place], "and"] and words[place].endswith("er"):
         return _again_and_again(words, place)
-    if before in _POINTED_OR_SET and _at(words, place + 1) not in say.SHAPES:
+    if before in _POINTED_OR_SET and word_at(words, place + 1) not in say.SHAPES:
         return None
-    if before == "so" and _at(words, place - 2) not in ("ever", "not"):
+    if before == "so" and word_at(words, place - 2) not in ("ever", "not"):
         return None
-    if _at(words, place + 1) == "enough" or (
+    if word_at(words, place + 1) == "enough" or (
         words[place] == "little" and words[place + 1 : place + 3] == ["and", "often"]
     ):
         return None
-    if before in _MEASURING_PARTS and words[place] in ("high", "deep") and _at(words, place - 2) not in _DETERMINERS:
+    if before in _MEASURING_PARTS and words[place] in ("high", "deep") and word_at(words, place - 2) not in _DETERMINERS:
         return None  # "hip high"
-    if before in _MEASURING_PARTS and words[place] == "wide" and _at(words, place - 2) not in _DETERMINERS and before in ("hip", "shoulder", "chest"):
+    if before in _MEASURING_PARTS and words[place] == "wide" and word_at(words, place - 2) not in _DETERMINERS and before in ("hip", "shoulder", "chest"):
         return None  # "hip wide"
-    if _at(words, place + 1) in _STOOD_ON and words[place] in _OF_A_STEP and _chosen(words, place):
+    if word_at(words, place + 1) in _STOOD_ON and words[place] in _OF_A_STEP and _chosen(words, place):
         return place, place + 1
-    if words[place] == "far" and before == "less" and words[place - 2] in say.MOVES and _at(words, place + 1) in _FORWARD:
+    if words[place] == "far" and before == "less" and words[place - 2] in say.MOVES and word_at(words, place + 1) in _FORWARD:
         return place - 1, place + 1
     if words[place] in ("high", "low", "wide") and words[place - 2 : place] in (["have", "them"], ["have", "it"]) and _finished(words, place + 1):
         return place, place + 1
-    if words[place] in _TINY and before == "be" and words[_clause(words, place)] == "it" and _finished(words, place + 1) and _at(words, place - 2) == "to":
+    if words[place] in _TINY and before == "be" and words[_clause(words, place)] == "it" and _finished(words, place + 1) and word_at(words, place - 2) == "to":
         return place, place + 1
     parts = say.WIDE_PARTS.get(words[place])
-    if parts and _at(words, place + 1) in parts and before not in _DETERMINERS:
+    if parts and word_at(words, place + 1) in parts and before not in _DETERMINERS:
         return _grown(words, place), place + 2
     return _before_noun(words, place) or _alone(words, place)
 
@@ -349,9 +349,9 @@ _CHOOSES = _words("use uses using find choose pick get take try no avoid want ne
 
 def _chosen(words: list[str], place: int) -> bool:
     """Whether a step or seat is to be chosen by its height: "use a low step", "low step only"."""
-    if _at(words, place - 1) in ("the", "your", "this", "that", "or", "of"):
+    if word_at(words, place - 1) in ("the", "your", "this", "that", "or", "of"):
         return False
-    return _at(words, place + 2) == "only" or _has(words, max(0, place - 4), place, _CHOOSES)
+    return word_at(words, place + 2) == "only" or _has(words, max(0, place - 4), place, _CHOOSES)
 
 
 def _before_noun(words: list[str], place: int) -> Span | None:
@@ -373,7 +373,7 @@ def _before_noun(words: list[str], place: int) -> Span | None:
         if noun in ("way", "ways"):
             return None
         if noun == "ones":
-            if _at(words, place - 1) in ("the", "your", "those", "these", "two", "some", "any") or not (
+            if word_at(words, place - 1) in ("the", "your", "those", "these", "two", "some", "any") or not (
                 _has(words, max(0, place - 14), place, say.SHAPES)
                 or (_has(words, max(0, place - 14), place, say.MOVES - say.TIMID_MOVES) and _has(words, max(0, place - 14), place, _BODY))
             ):
@@ -384,16 +384,16 @@ def _before_noun(words: list[str], place: int) -> Span | None:
                 return None
             if (
                 noun in ("range", "way", "ways")
-                and _at(words, reach + 1) in ("of", "to")
-                and _at(words, reach + 2) not in ("motion", "movement")
+                and word_at(words, reach + 1) in ("of", "to")
+                and word_at(words, reach + 2) not in ("motion", "movement")
             ):
                 return None
             break
         if (
             noun in ("and", ",")
-            and _at(words, reach + 1) not in say.SIZES
-            and _at(words, reach + 1) not in say.FEELINGS
-            and _at(words, reach + 1) not in _BETWEEN
+            and word_at(words, reach + 1) not in say.SIZES
+            and word_at(words, reach + 1) not in say.FEELINGS
+            and word_at(words, reach + 1) not in _BETWEEN
         ):
             return None
         if (
@@ -416,48 +416,48 @@ def _before_noun(words: list[str], place: int) -> Span | None:
     if reach >= count:
         return None
     end = reach + 1
-    if _at(words, end) in say.UNSPATIAL and _at(words, end) not in ("weight", "weights"):
+    if word_at(words, end) in say.UNSPATIAL and word_at(words, end) not in ("weight", "weights"):
         return None
     if (
         noun in ("jump", "step", "drop", "jumps", "steps")
-        and _at(words, end) in ("in", "of", "for")
-        and _at(words, end + 1) in say.UNSPATIAL
+        and word_at(words, end) in ("in", "of", "for")
+        and word_at(words, end + 1) in say.UNSPATIAL
     ):
         return None
-    if (_at(words, end) in _STATES or words[end : end + 2] in (["do", "not"], ["does", "not"], ["do", "nothing"])) and _at(words, place - 1) not in _DETERMINERS:
+    if (word_at(words, end) in _STATES or words[end : end + 2] in (["do", "not"], ["does", "not"], ["do", "nothing"])) and word_at(words, place - 1) not in _DETERMINERS:
         return None
-    if noun == "loop" and word.endswith("er") and _at(words, place - 1) == "the":
+    if noun == "loop" and word.endswith("er") and word_at(words, place - 1) == "the":
         return None  # one of two loops
-    if noun == "circle" and _at(words, end) == "of" and _at(words, end + 1) in ("friends", "people", "family", "mates", "colleagues"):
+    if noun == "circle" and word_at(words, end) == "of" and word_at(words, end + 1) in ("friends", "people", "family", "mates", "colleagues"):
         return None
-    if noun in _GAPS and _at(words, end) == "between" and _at(words, end + 1).endswith("ing"):
+    if noun in _GAPS and word_at(words, end) == "between" and word_at(words, end + 1).endswith("ing"):
         return None  # "a big gap between knowing and doing"
-    if noun in ("beats", "beat") and _at(words, end) in say.NUMBERS:
+    if noun in ("beats", "beat") and word_at(words, end) in say.NUMBERS:
         return None  # "a tight trunk beats three minutes of sagging"
-    if word in ("mini", "micro") and _at(words, end) == ":" and _at(words, place - 1) not in _DETERMINERS:
+    if word in ("mini", "micro") and word_at(words, end) == ":" and word_at(words, place - 1) not in _DETERMINERS:
         return None  # the name of an exercise
-    if noun == "amount" and _at(words, end) == "of" and not _shape_after_of(words, end + 1):
+    if noun == "amount" and word_at(words, end) == "of" and not _shape_after_of(words, end + 1):
         return None
     if word == "gentle" and noun == "bend" and words[reach - 1] == "knee":
         return None
-    if noun == "wobble" and _at(words, end) == "in":
+    if noun == "wobble" and word_at(words, end) == "in":
         return None  # it comes of itself
-    if noun in _CHANGES and _at(words, end) in ("in", "for") and not any(other in _BODY or other in _SURFACES for other in words[end + 1 : end + 4]):
+    if noun in _CHANGES and word_at(words, end) in ("in", "for") and not any(other in _BODY or other in _SURFACES for other in words[end + 1 : end + 4]):
         return None  # "a huge leap in fitness"
-    if noun == "grip" and _at(words, end) in ("bar", "handle", "machine", "attachment", "pulldown", "pull-up", "press", "row", "bench", "strength"):
+    if noun == "grip" and word_at(words, end) in ("bar", "handle", "machine", "attachment", "pulldown", "pull-up", "press", "row", "bench", "strength"):
         return None
-    if noun in _GAPS and _at(words, end) == "between" and not _BREAKS_BETWEEN.isdisjoint(words[end + 1 : end + 3]):
+    if noun in _GAPS and word_at(words, end) == "between" and not _BREAKS_BETWEEN.isdisjoint(words[end + 1 : end + 3]):
         return None
     if noun in ("flutter", "wobble", "kick", "click", "drop", "rise") and (
-        _has(words, max(0, place - 6), place, _NOTICED) or (_at(words, end) in ("is", "'s") and _at(words, end + 1) in ("good", "fine", "normal", "okay", "ok"))
+        _has(words, max(0, place - 6), place, _NOTICED) or (word_at(words, end) in ("is", "'s") and word_at(words, end + 1) in ("good", "fine", "normal", "okay", "ok"))
     ):
         return None
-    if noun == "step" and (_at(words, place - 1) == "a" and _at(words, place - 2) in ("is", "'s", "was")):
+    if noun == "step" and (word_at(words, place - 1) == "a" and word_at(words, place - 2) in ("is", "'s", "was")):
         return None  # "it's a big step"
-    if _at(words, place - 1) == "many":
+    if word_at(words, place - 1) == "many":
         return None
     first = _grown(words, place)
-    if word == "little" and first == place and _at(words, place - 1) == "a" and noun in ("move", "work"):
+    if word == "little" and first == place and word_at(words, place - 1) == "a" and noun in ("move", "work"):
         return None
     if first > 0 and words[first - 1] in _OPENERS:
         first -= 1
@@ -481,16 +481,16 @@ def _alone(words: list[str], place: int) -> Span | None:
     word = words[place]
     if word not in say.PREDICATES:
         return None
-    after = _at(words, place + 1)
+    after = word_at(words, place + 1)
     first = _grown(words, place)
     graded = first < place
     end = place + 1
-    if after == "," and _at(words, first - 1) in ("a", "an", "the", "your", "some"):
+    if after == "," and word_at(words, first - 1) in ("a", "an", "the", "your", "some"):
         return None  # "a large, soft ball"
     if word == "close" and not graded:
-        if _at(words, place - 1) in ("and", "then", "or", "to") or after in ("round", "around", "over", "on", "about"):
+        if word_at(words, place - 1) in ("and", "then", "or", "to") or after in ("round", "around", "over", "on", "about"):
             return None  # the verb
-        if _at(words, place - 1) in _STANDS and after in ("", ".", ",", "!", "and", "then"):
+        if word_at(words, place - 1) in _STANDS and after in ("", ".", ",", "!", "and", "then"):
             return first, end
     if word == "lower" and not graded and (words[place + 1 : place + 3] == [",", "lower"] or words[max(0, place - 2) : place] == ["lower", ","]):
         return first, end
@@ -498,11 +498,11 @@ def _alone(words: list[str], place: int) -> Span | None:
         return (first, end) if word in say.ALONE else None
     if word == "long" and graded and _has(words, max(0, first - 3), first, _REACHING) and _finished(words, end):
         return first, end
-    if word in ("big", "long", "wide") and _at(words, place - 1) in say.PARTICLES and _has(words, _clause(words, place), place, _BODY) and _finished(words, end):
-        if word == "long" and _at(words, place - 1) == "back":
+    if word in ("big", "long", "wide") and word_at(words, place - 1) in say.PARTICLES and _has(words, _clause(words, place), place, _BODY) and _finished(words, end):
+        if word == "long" and word_at(words, place - 1) == "back":
             return None
         return (first if word == "wide" else place - 1, end) if not _blocked(words, place) else None
-    if words[end : end + 2] in (["the", "whole"], ["all", "the"], ["the", "entire"]) and _at(words, end + 2) in ("way", "time", "set", "round", "song"):
+    if words[end : end + 2] in (["the", "whole"], ["all", "the"], ["the", "entire"]) and word_at(words, end + 2) in ("way", "time", "set", "round", "song"):
         if word in ("low", "wide", "high", "deep", "shallow", "narrow") and not _blocked(words, first) and not _other_verb(words, first):
             return (first, end) if _has(words, _clause(words, first), first, say.MOVES | _BODY) else None
     if (
@@ -510,65 +510,65 @@ def _alone(words: list[str], place: int) -> Span | None:
         and first > 1
         and words[first - 1] in (",", "—", ":")
         and _clause(words, first) == first
-        and (after in ("", ",", ".", "!", "for", "but") or (after == "and" and _at(words, end + 1) in _FLATS))
+        and (after in ("", ",", ".", "!", "for", "but") or (after == "and" and word_at(words, end + 1) in _FLATS))
         and any(other in _BODY or other in say.SHAPES for other in words[max(0, first - 8) : first - 1])
         and not any(other in say.UNSPATIAL or other in say.OTHER_VERBS or other in say.FEELINGS for other in words[max(0, first - 5) : first - 1] if other not in ("set", "sets"))
     ):
         return first, end
-    if (word in _DISTANCES and after in _FORWARD and _at(words, place + 2) not in ("here", "there")) or (
+    if (word in _DISTANCES and after in _FORWARD and word_at(words, place + 2) not in ("here", "there")) or (
         word in ("high", "deep", "higher", "deeper") and after in ("up", "down")
     ):
         end += 1
     elif word in ("near", "close", "nearer") and after in ("the", "your"):
         pass
-    elif (not _finished(words, end) and not (_at(words, end + 1) in ("here", "there") and after in say.PARTICLES | {"on", "over", "under"})) or after in ("of", "is", "are", "'s"):
+    elif (not _finished(words, end) and not (word_at(words, end + 1) in ("here", "there") and after in say.PARTICLES | {"on", "over", "under"})) or after in ("of", "is", "are", "'s"):
         return None
     if word in ("close", "near", "nearer") and after in ("to", "by", "your", "the", "it"):
-        if after == "by" and _finished(words, place + 2) and _at(words, place + 2) not in ("the", "your"):
+        if after == "by" and _finished(words, place + 2) and word_at(words, place + 2) not in ("the", "your"):
             return first, end + 1
-        if after == "to" and _at(words, place + 2) in ("you", "yourself"):
+        if after == "to" and word_at(words, place + 2) in ("you", "yourself"):
             return first, end
         if (
             not graded
             or words[first:place] == ["not"]
-            or _at(words, place + 2) in ("bedtime", "call", "home", "surgery", "lunch", "dinner", "tea", "race", "death")
+            or word_at(words, place + 2) in ("bedtime", "call", "home", "surgery", "lunch", "dinner", "tea", "race", "death")
             or after == "by"
-            or _at(words, place + 2) in say.UNSPATIAL
-            or _at(words, place + 2) in ("failure", "tears")
+            or word_at(words, place + 2) in say.UNSPATIAL
+            or word_at(words, place + 2) in ("failure", "tears")
         ):
             return None
         return first, end
-    if word == "closer" and after == "to" and _at(words, place + 2) in ("failure", "your", "bed") and not graded:
+    if word == "closer" and after == "to" and word_at(words, place + 2) in ("failure", "your", "bed") and not graded:
         return None
-    if word in ("further", "farther", "longer") and _at(words, first - 1) in _TRAVELS and after in _OFTEN:
+    if word in ("further", "farther", "longer") and word_at(words, first - 1) in _TRAVELS and after in _OFTEN:
         return None
     if _feels(words, first) and word in ("low", "high", "close"):
         return None
     if word == "far" and words[max(0, first - 2) : first] in (["that", "'s"], ["that", "is"]):
         return None
     if word in ("far", "further", "farther") and (
-        (after in ("from", "as") and _at(words, first) != "not") or _at(words, place - 1) in ("by", "no", "any", "as")
+        (after in ("from", "as") and word_at(words, first) != "not") or word_at(words, place - 1) in ("by", "no", "any", "as")
     ):
         return None
     if word == "near" and graded and after in ("you", "yourself", "it", "them"):
         return first, end
-    if word in ("nearer", "closer") and after in ("the", "your") and _at(words, place - 1) in say.MOVES and not _blocked(words, first):
+    if word in ("nearer", "closer") and after in ("the", "your") and word_at(words, place - 1) in say.MOVES and not _blocked(words, first):
         return first, end
     if word == "lower" and not graded and place and words[place - 1] in _BODY and after in ("", ".", ",", "!") and _clause(words, place) >= place - 2:
         return first, end
-    if word in ("closer", "nearer", "higher", "lower") and _at(words, first - 1) in _HELD_KIT and _clause(words, first) >= first - 2 and after in ("", ".", ",", "!", "to"):
+    if word in ("closer", "nearer", "higher", "lower") and word_at(words, first - 1) in _HELD_KIT and _clause(words, first) >= first - 2 and after in ("", ".", ",", "!", "to"):
         return (first, end) if word != "lower" or after != "to" else None
     if word in ("tight", "tighter", "compact", "near"):
         return None
-    if word in ("short", "shorter", "long", "longer") and _at(words, first - 1) in _LINES and _has(words, _clause(words, first), first, _words("keep hold make have")):
+    if word in ("short", "shorter", "long", "longer") and word_at(words, first - 1) in _LINES and _has(words, _clause(words, first), first, _words("keep hold make have")):
         return first, end
-    if _at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
+    if word_at(words, place - 1) in ("no", "any", "the", "or", "aim", "every") and not (end - place > 1):
         return None
-    if _at(words, place - 1) == "less" and first >= place - 1:  # "less high": where it hurts, not how far
+    if word_at(words, place - 1) == "less" and first >= place - 1:  # "less high": where it hurts, not how far
         return None
     if word == "longer" and words[max(0, place - 1) : place] in (["glide"], ["reach"], ["stride"], ["stretch"]) and after in ("off", "with", "on", "and", ",", "."):
         return first, end
-    if word in _LENGTHS and not (word.endswith("er") and _at(words, first - 1) in _STRIDES) and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
+    if word in _LENGTHS and not (word.endswith("er") and word_at(words, first - 1) in _STRIDES) and any(other in say.NUMBERS or other.isdigit() for other in words[max(0, first - 3) : first]):
         return None
     start = _clause(words, first)
     if (
@@ -579,7 +579,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         word in ("lower", "close", "narrow", "wide")
         and place == start
         and not graded
-        and _at(words, place + 1) in say.FOLLOWERS
+        and word_at(words, place + 1) in say.FOLLOWERS
         and after not in ("apart", "and")
     ):
         return None
@@ -589,7 +589,7 @@ def _alone(words: list[str], place: int) -> Span | None:
         return None  # "when you can't go further without rounding"
     if word == "far" and words[first] == "not" and (after in ("now", "to") or words[max(0, first - 2) : first] in (["it", "'s"], ["it", "is"])):
         return None  # "not far to go"
-    if word == "far" and (_at(words, first - 1) == "gone" or after == "too"):
+    if word == "far" and (word_at(words, first - 1) == "gone" or after == "too"):
         return None
     if word == "far" and after == "away" and not _has(words, start, first, say.MOVES | _BODY):
         return None  # "your spray is in the bag, it's too far away"
@@ -598,9 +598,9 @@ def _alone(words: list[str], place: int) -> Span | None:
     ):
         return None
     if (
-        _at(words, end) == "with"
-        and _at(words, end + 1) in ("the", "your", "those", "both")
-        and (_at(words, end + 2) in _BODY or _at(words, end + 3) in _BODY)
+        word_at(words, end) == "with"
+        and word_at(words, end + 1) in ("the", "your", "those", "both")
+        and (word_at(words, end + 2) in _BODY or word_at(words, end + 3) in _BODY)
     ):
         return first, end
     subject = verb = shape = told = False
@@ -615,11 +615,11 @@ def _alone(words: list[str], place: int) -> Span | None:
             shape = True
         if other in _BODY:
             subject = True
-        if other in say.MOVES and not (_at(words, reach - 1) in ("the", "a", "an") and other not in say.SHAPES):
-            if not verb and (other in say.TELLING_PAST or other.endswith("ed")) and other not in say.SIZES and _at(words, reach - 1) != "be":
+        if other in say.MOVES and not (word_at(words, reach - 1) in ("the", "a", "an") and other not in say.SHAPES):
+            if not verb and (other in say.TELLING_PAST or other.endswith("ed")) and other not in say.SIZES and word_at(words, reach - 1) != "be":
                 told = True
             verb = True
-        if other == "one" and _at(words, reach + 1) != "of" and _has(words, max(0, start - 14), reach, _BODY):
+        if other == "one" and word_at(words, reach + 1) != "of" and _has(words, max(0, start - 14), reach, _BODY):
             subject = True
         if other in ("it", "them", "these", "those", "everything"):
             it = True
@@ -628,7 +628,7 @@ def _alone(words: list[str], place: int) -> Span | None:
     if told and not subject:
         return None
     if word == "sky-high" or (
-        word == "close" and after in ("", ",", ".", "and", "then") and _at(words, first - 1) == "in" and verb
+        word == "close" and after in ("", ",", ".", "and", "then") and word_at(words, first - 1) == "in" and verb
     ):
         return first, end
     if start == first and first == 2 and words[1] == ":" and words[0] in ("depth", "height", "width", "reach", "step", "spacing", "hips", "stroke", "swing"):
@@ -644,8 +644,8 @@ def _alone(words: list[str], place: int) -> Span | None:
             start == first
             and word not in _LENGTHS
             and after == "and"
-            and _at(words, place + 2) in say.FEELINGS
-            and _at(words, place + 3) in ("", ".", ",", "!")
+            and word_at(words, place + 2) in say.FEELINGS
+            and word_at(words, place + 3) in ("", ".", ",", "!")
         ):  # "Tiny and quick."
             return first, end
         if (
@@ -663,16 +663,16 @@ def _alone(words: list[str], place: int) -> Span | None:
             return first, end
         if not (
             shape
-            or (it and verb and _at(words, place - 1) in ("it", "them", "it's"))
-            or (graded and _at(words, first) in ("ever", "nice"))
+            or (it and verb and word_at(words, place - 1) in ("it", "them", "it's"))
+            or (graded and word_at(words, first) in ("ever", "nice"))
         ):
             return None
         return first, end
-    if word == "lower" and after == "than" and _at(words, end + 1) in _NO_SCALE and subject and verb:
+    if word == "lower" and after == "than" and word_at(words, end + 1) in _NO_SCALE and subject and verb:
         return first, end
-    if word == "lower" and not graded and _at(words, place - 1) not in _GOES:
+    if word == "lower" and not graded and word_at(words, place - 1) not in _GOES:
         return None
-    if word == "lower" and not graded and _at(words, place + 1) in ("the", "your"):
+    if word == "lower" and not graded and word_at(words, place + 1) in ("the", "your"):
         return None
     if word in ("close",) and end == place + 1 and not graded and not (subject or it):
         return None
@@ -681,7 +681,7 @@ def _alone(words: list[str], place: int) -> Span | None:
     if (
         word in say.ALONE
         and start == first
-        and (_at(words, place + 1) in ("", "than") or words[place + 1] in PAUSES)
+        and (word_at(words, place + 1) in ("", "than") or words[place + 1] in PAUSES)
         and (word != "lower" or after == "than")
     ):
         return first, end
@@ -708,7 +708,7 @@ _TINY = _words("tiny small little minimal teeny big huge large")
 
 def _said_apart(words: list[str], first: int, end: int) -> bool:
     """Whether a size stands alone between pauses after words of movement: "waves, big, from the shoulder"."""
-    if words[first - 1] not in (",", "—", ":", "then") or _at(words, end) not in (",", ".", "!", "", "to", "from", ";"):
+    if words[first - 1] not in (",", "—", ":", "then") or word_at(words, end) not in (",", ".", "!", "", "to", "from", ";"):
         return False
     return any(
         word in say.SHAPES or word in say.MOVES or word in _BODY for word in words[max(0, first - 10) : first - 1]
@@ -723,8 +723,8 @@ _GOES = _words(
 
 def _way(words: list[str], place: int) -> Span | None:
     """ "way back", "way in front"; "a little way" is an amount."""
-    after = _at(words, place + 1)
-    before = _at(words, place - 1)
+    after = word_at(words, place + 1)
+    before = word_at(words, place - 1)
     if before == "the" and (_finished(words, place + 1) or after in say.PARTICLES):
         start = place - 3
         if words[max(0, start) : place - 1] in _PARTS_OF_THE_WAY and _has(words, _clause(words, start), start, _BENDING):
@@ -735,9 +735,9 @@ def _way(words: list[str], place: int) -> Span | None:
         and before not in say.SIZES
         and before not in _AMOUNT_ADJECTIVES
     ):
-        if after == "in" and _at(words, place + 2) != "front":
+        if after == "in" and word_at(words, place + 2) != "front":
             return None
-        if (after == "back" and _at(words, place + 2) in ("when", "in")) or (after == "ahead" and _at(words, place + 2) == "of" and _at(words, place + 3) not in ("your", "the")):
+        if (after == "back" and word_at(words, place + 2) in ("when", "in")) or (after == "ahead" and word_at(words, place + 2) == "of" and word_at(words, place + 3) not in ("your", "the")):
             return None
         if _other_verb(words, place):
             return None
@@ -754,12 +754,12 @@ _NOT_BEFORE_WAY = _words(
 
 def _well(words: list[str], place: int) -> Span | None:
     """ "well apart", "well forward"."""
-    if _at(words, place + 1) == "short" and _at(words, place - 1) in ("stop", "stops", "stopping", "finish") and _finished(words, place + 2):
+    if word_at(words, place + 1) == "short" and word_at(words, place - 1) in ("stop", "stops", "stopping", "finish") and _finished(words, place + 2):
         return place, place + 2
-    if _at(words, place + 1) not in _WELL_PLACES or _at(words, place - 1) in _WELL_OTHERWISE:
+    if word_at(words, place + 1) not in _WELL_PLACES or word_at(words, place - 1) in _WELL_OTHERWISE:
         return None
     start = _clause(words, place)
-    if words[place + 1] == "back" and _at(words, place - 1) in ("sit", "sits", "sitting"):
+    if words[place + 1] == "back" and word_at(words, place - 1) in ("sit", "sits", "sitting"):
         return None
     if _has(words, start, place, say.MOVES) or _has(words, start, place, _BODY):
         return place, place + 2
@@ -768,11 +768,11 @@ def _well(words: list[str], place: int) -> Span | None:
 
 def _gap(words: list[str], place: int) -> Span | None:
     """ "just off the mat", "just short of the floor"."""
-    after = _at(words, place + 1)
+    after = word_at(words, place + 1)
     end = 0
-    if after == "off" or (after in ("clear", "short", "shy") and _at(words, place + 2) in ("of", "the")):
+    if after == "off" or (after in ("clear", "short", "shy") and word_at(words, place + 2) in ("of", "the")):
         end = place + 2 if after == "off" else place + 3
-    elif after in ("above", "over") and _at(words, place + 2) in ("the", "a") and _at(words, place + 3) in _GROUND:
+    elif after in ("above", "over") and word_at(words, place + 2) in ("the", "a") and word_at(words, place + 3) in _GROUND:
         end = place + 2
     if not end:
         return None
@@ -788,7 +788,7 @@ _GROUND = _words("floor ground mat bench chair seat bed stool box step carpet ru
 
 def _shy(words: list[str], place: int) -> Span | None:
     """ "shy of the floor", "a whisker shy of straight"."""
-    if _at(words, place + 1) != "of" or _at(words, place - 1) in ("just", "be", "am", "is", "are", "feel", "never", "not"):
+    if word_at(words, place + 1) != "of" or word_at(words, place - 1) in ("just", "be", "am", "is", "are", "feel", "never", "not"):
         return None
     first = _grown(words, place)
     return first, place + 2
@@ -796,31 +796,31 @@ def _shy(words: list[str], place: int) -> Span | None:
 
 def _some(words: list[str], place: int) -> Span | None:
     """ "tucked in some", "some bend"."""
-    after = _at(words, place + 1)
-    if after in _ANGLES and _at(words, place - 1) != "in":
-        if after == "bend" and place == 0 and _at(words, 2) in ("their", "the", "at", "from", "too"):
+    after = word_at(words, place + 1)
+    if after in _ANGLES and word_at(words, place - 1) != "in":
+        if after == "bend" and place == 0 and word_at(words, 2) in ("their", "the", "at", "from", "too"):
             return None  # "some bend their knees"
-        if after in ("space", "room") and _at(words, place - 1) in ("find", "make", "give", "grab", "get", "need", "want"):
+        if after in ("space", "room") and word_at(words, place - 1) in ("find", "make", "give", "grab", "get", "need", "want"):
             return None
         if (after in ("space", "room") and not _of_the_body(words, place)) or (after == "distance" and not _ROOM_FOR.isdisjoint(words[place : place + 8])):
             return None
         return place, place + 2
     if after in ("way", "distance"):
         return None
-    before = _at(words, place - 1)
+    before = word_at(words, place - 1)
     end = place + 1
     if after == "more":
         end += 1
-    if not _finished(words, end) or _at(words, end) == "of":
+    if not _finished(words, end) or word_at(words, end) == "of":
         return None
     if (
         before in say.POSTURES
         or (before in say.MOVES and before not in say.TIMID_MOVES)
         or (
-            _at(words, end) in ("", ",", ".", "and", "then")
+            word_at(words, end) in ("", ",", ".", "and", "then")
             and before not in say.UNSPATIAL
-            and _at(words, place - 3) in say.MOVES
-            and _at(words, place - 3) not in say.TIMID_MOVES
+            and word_at(words, place - 3) in say.MOVES
+            and word_at(words, place - 3) not in say.TIMID_MOVES
         )
     ) and not _other_verb(words, place):
         return place - 1, end
@@ -839,18 +839,18 @@ def _of_the_body(words: list[str], place: int) -> bool:
 
 def _much(words: list[str], place: int) -> Span | None:
     """ "not much", "not too much", "bend too much"."""
-    if _at(words, place - 1) in ("as", "how", "so", "very", "this", "that", "pretty"):
+    if word_at(words, place - 1) in ("as", "how", "so", "very", "this", "that", "pretty"):
         return None
-    if _at(words, place - 1) == "too" and _at(words, place - 2) in _IS:
+    if word_at(words, place - 1) == "too" and word_at(words, place - 2) in _IS:
         return None  # "if jumping is too much"
     first = place
-    if _at(words, first - 1) in ("too", "very"):
+    if word_at(words, first - 1) in ("too", "very"):
         first -= 1
-    if _at(words, first - 1) == "not" and _at(words, first - 2) not in ("do", "does", "did", "is", "are"):
+    if word_at(words, first - 1) == "not" and word_at(words, first - 2) not in ("do", "does", "did", "is", "are"):
         first -= 1
     elif first == place and not _has(words, _clause(words, place), place, frozenset(("never", "not"))):
         return None
-    if _at(words, place + 1) in ("past", "below", "above", "beyond", "over", "under") and _at(words, place + 2) in (
+    if word_at(words, place + 1) in ("past", "below", "above", "beyond", "over", "under") and word_at(words, place + 2) in (
         "that",
         "this",
         "it",
@@ -863,14 +863,14 @@ def _much(words: list[str], place: int) -> Span | None:
 
 def _angle(words: list[str], place: int) -> Span | None:
     """ "at an angle"."""
-    if words[place - 2 : place] == ["at", "an"] and _at(words, place + 1) not in ("of", "that", "where"):
+    if words[place - 2 : place] == ["at", "an"] and word_at(words, place + 1) not in ("of", "that", "where"):
         return place - 2, place + 1
     return None
 
 
 def _loads(words: list[str], place: int) -> Span | None:
     """ "push the hips back loads"."""
-    if _at(words, place - 1) in say.PARTICLES and _finished(words, place + 1) and _at(words, place + 1) != "of":
+    if word_at(words, place - 1) in say.PARTICLES and _finished(words, place + 1) and word_at(words, place + 1) != "of":
         start = _clause(words, place)
         if _has(words, start, place, say.MOVES) and _has(words, start, place, _BODY - say.PARTICLES):
             return place, place + 1
@@ -887,12 +887,12 @@ def _thin(words: list[str], place: int) -> Span | None:
 
 def _hardly(words: list[str], place: int) -> Span | None:
     """ "knees hardly bent"."""
-    return (place, place + 1) if _at(words, place + 1) in say.POSTURES and _at(words, place - 1) in _BODY and _at(words, place + 1).endswith(("bent", "ed", "open", "apart")) else None
+    return (place, place + 1) if word_at(words, place + 1) in say.POSTURES and word_at(words, place - 1) in _BODY and word_at(words, place + 1).endswith(("bent", "ed", "open", "apart")) else None
 
 
 def _enough(words: list[str], place: int) -> Span | None:
     """ "enough of a gap", "plenty of space" between two parts."""
-    if _at(words, place + 1) != "of":
+    if word_at(words, place + 1) != "of":
         return None
     stop = _shape_after_of(words, place + 2)
     if not stop or words[stop - 1] not in _ANGLES or not _of_the_body(words, place):
@@ -910,7 +910,7 @@ def _side(words: list[str], place: int) -> Span | None:
 
 def _trace(words: list[str], place: int) -> Span | None:
     """ "a hint of a bend"."""
-    if _at(words, place + 1) == "of" and _at(words, place - 1) in ("a", "the"):
+    if word_at(words, place + 1) == "of" and word_at(words, place - 1) in ("a", "the"):
         stop = _shape_after_of(words, place + 2)
         if stop:
             return place - 1, stop
@@ -925,16 +925,16 @@ def _next_to_no(words: list[str], place: int) -> Span | None:
 def _nearby(words: list[str], place: int) -> Span | None:
     """ "have a chair nearby"."""
     start = _clause(words, place)
-    if _finished(words, place + 1) and _at(words, start) in ("have", "keep", "put", "place", "stand", "set", "leave"):
+    if _finished(words, place + 1) and word_at(words, start) in ("have", "keep", "put", "place", "stand", "set", "leave"):
         return place, place + 1
     return None
 
 
 def _step(words: list[str], place: int) -> Span | None:
     """ "take a step back": how long a step?"""
-    if _at(words, place - 1) != "a" or _at(words, place - 2) not in ("take", "takes", "taking", "with"):
+    if word_at(words, place - 1) != "a" or word_at(words, place - 2) not in ("take", "takes", "taking", "with"):
         return None
-    if _at(words, place + 1) in _STEP_WAYS and _at(words, place + 2) not in ("from", "in"):
+    if word_at(words, place + 1) in _STEP_WAYS and word_at(words, place + 2) not in ("from", "in"):
         if words[place + 2 : place + 4] in (["and", "think"], ["and", "look"], ["and", "ask"], ["and", "rest"], ["and", "reflect"]):
             return None
         return place - 1, place + 2
@@ -943,7 +943,7 @@ def _step(words: list[str], place: int) -> Span | None:
 
 def _short_of(words: list[str], place: int) -> Span | None:
     """ "stop short of the floor"; otherwise a size."""
-    if _at(words, place + 1) == "of" and _at(words, place - 1) in (
+    if word_at(words, place + 1) == "of" and word_at(words, place - 1) in (
         "stop",
         "stops",
         "stopping",
@@ -958,7 +958,7 @@ def _short_of(words: list[str], place: int) -> Span | None:
 
 def _so_far(words: list[str], place: int) -> Span | None:
     """ "don't come so far up", "don't sink so low"."""
-    if _at(words, place + 1) not in ("far", "low", "high", "wide", "deep") or not _has(words, max(0, place - 5), place, frozenset(("not", "never"))):
+    if word_at(words, place + 1) not in ("far", "low", "high", "wide", "deep") or not _has(words, max(0, place - 5), place, frozenset(("not", "never"))):
         return None
     start = _clause(words, place)
     if words[start : start + 2] != ["do", "not"] and words[start : start + 1] != ["never"]:
@@ -966,9 +966,9 @@ def _so_far(words: list[str], place: int) -> Span | None:
     if not _has(words, start, place, say.MOVES - say.TIMID_MOVES | _GO_COME) or _blocked(words, place):
         return None
     end = place + 2
-    if _at(words, end) in ("up", "down", "forward", "forwards", "back", "out", "over", "apart", "in", "across"):
+    if word_at(words, end) in ("up", "down", "forward", "forwards", "back", "out", "over", "apart", "in", "across"):
         end += 1
-    return (place, end) if _at(words, end) not in ("as", "that", "you") else None
+    return (place, end) if word_at(words, end) not in ("as", "that", "you") else None
 
 
 _GO_COME = _words("go come take bring pull push reach keep hold")
@@ -981,7 +981,7 @@ def _ish(words: list[str], place: int) -> Span | None:
 
 def _not_quite(words: list[str], place: int) -> Span | None:
     """ "elbows not quite straight"."""
-    if _at(words, place + 1) not in say.SHAPED | {"level", "locked", "flat", "parallel"} or not _finished(words, place + 2) or _at(words, place - 1) != "not":
+    if word_at(words, place + 1) not in say.SHAPED | {"level", "locked", "flat", "parallel"} or not _finished(words, place + 2) or word_at(words, place - 1) != "not":
         return None
     start = _clause(words, place - 1)
     return (place - 1, place + 2) if _has(words, start, place, _BODY | {"them", "it"}) and not _feels(words, place) else None
@@ -997,16 +997,16 @@ def _again_and_again(words: list[str], place: int) -> Span | None:
 
 def _merest(words: list[str], place: int) -> Span | None:
     """ "by the merest amount"."""
-    return (place - 1, place + 2) if _at(words, place - 1) == "the" and _finished(words, place + 2) else None
+    return (place - 1, place + 2) if word_at(words, place - 1) == "the" and _finished(words, place + 2) else None
 
 
 def _miles(words: list[str], place: int) -> Span | None:
     """ "miles apart", "miles in front"."""
-    after = _at(words, place + 1)
+    after = word_at(words, place + 1)
     if (
         (after in _WAY_PLACES or after == "too")
-        and _at(words, place - 1) not in say.NUMBERS
-        and not _at(words, place - 1)[:1].isdigit()
+        and word_at(words, place - 1) not in say.NUMBERS
+        and not word_at(words, place - 1)[:1].isdigit()
     ):
         return place, place + (3 if after == "in" else 2)
     return None
@@ -1014,9 +1014,9 @@ def _miles(words: list[str], place: int) -> Span | None:
 
 def _more(words: list[str], place: int) -> Span | None:
     """ "sit up more"."""
-    if _at(words, place - 1) not in ("up", "back", "forward", "forwards", "over", "down") or not _finished(words, place + 1) or _at(words, place + 1) in ("than", "of", "often"):
+    if word_at(words, place - 1) not in ("up", "back", "forward", "forwards", "over", "down") or not _finished(words, place + 1) or word_at(words, place + 1) in ("than", "of", "often"):
         return None
-    if _at(words, place - 2) not in ("sit", "lean", "bend", "reach", "tilt", "twist", "rock", "hinge"):
+    if word_at(words, place - 2) not in ("sit", "lean", "bend", "reach", "tilt", "twist", "rock", "hinge"):
         return None
     return place, place + 1
 
@@ -1024,10 +1024,10 @@ def _more(words: list[str], place: int) -> Span | None:
 def _apart(words: list[str], place: int) -> Span | None:
     """ "arms up and apart", without a word of how far."""
     if (
-        _at(words, place - 1) == "and"
-        and _at(words, place - 2) in say.PARTICLES
+        word_at(words, place - 1) == "and"
+        and word_at(words, place - 2) in say.PARTICLES
         and _finished(words, place + 1)
-        and _at(words, place + 1) != "from"
+        and word_at(words, place + 1) != "from"
     ):
         return place, place + 1
     return None
@@ -1035,10 +1035,10 @@ def _apart(words: list[str], place: int) -> Span | None:
 
 def _shaped(words: list[str], place: int) -> Span | None:
     """ "fairly straight", "pretty upright"."""
-    before = _at(words, place - 1)
+    before = word_at(words, place - 1)
     first = place - 1
     if before == "of":
-        before, first = _at(words, place - 2), place - 2
+        before, first = word_at(words, place - 2), place - 2
     if (
         before not in say.GRADES_POSTURES
         or not _finished(words, place + 1)
@@ -1050,17 +1050,12 @@ def _shaped(words: list[str], place: int) -> Span | None:
 
 def _gap_noun(words: list[str], place: int) -> Span | None:
     """ "leave a gap between the feet"."""
-    if _at(words, place - 1) == "a" and _at(words, place - 2) in _GIVES_A_GAP:
+    if word_at(words, place - 1) == "a" and word_at(words, place - 2) in _GIVES_A_GAP:
         return place - 1, place + 1
     return None
 
 
 # --- reading around a phrase ------------------------------------------------------------------------------------------
-
-
-def _at(words: list[str], place: int) -> str:
-    """The word at a place, or "" outside the sentence."""
-    return words[place] if 0 <= place < len(words) else ""
 
 
 def _finished(words: list[str], place: int) -> bool:
@@ -1152,13 +1147,13 @@ def _moved(words: list[str], start: int, end: int) -> bool:
             return False
         if (
             word in ("off", "up", "back", "down")
-            and _at(words, reach - 1) in _EASY_OFF
+            and word_at(words, reach - 1) in _EASY_OFF
             and (reach + 1 >= start or words[reach + 1] not in _DETERMINERS)
         ):
             return False
-        if word in ("up", "down") and _at(words, reach - 1) in ("it", "that", "things") and _at(words, reach - 2) in _DIALS | _FIGURATIVE | {"step"}:
+        if word in ("up", "down") and word_at(words, reach - 1) in ("it", "that", "things") and word_at(words, reach - 2) in _DIALS | _FIGURATIVE | {"step"}:
             return False
-        if word in ("up", "down", "back", "off", "out") and _at(words, reach - 1) in _FIGURATIVE:
+        if word in ("up", "down", "back", "off", "out") and word_at(words, reach - 1) in _FIGURATIVE:
             return False
         if word in ("may", "might") and not particle:
             return False  # "the skin may pull a little"
@@ -1188,15 +1183,15 @@ def _moved(words: list[str], start: int, end: int) -> bool:
 def _described(words: list[str], first: int, last: int) -> bool:
     """Whether the clause tells what was, or what the speaker does, or what a thing is like."""
     begin = _clause(words, first)
-    if words[last - 1] in ("longer", "shorter") and _at(words, first - 1) in ("get", "gets") and _at(words, begin) in ("your", "the", "their", "his", "her"):
+    if words[last - 1] in ("longer", "shorter") and word_at(words, first - 1) in ("get", "gets") and word_at(words, begin) in ("your", "the", "their", "his", "her"):
         return True  # "your stride will get longer as the hip heals"
-    if _at(words, first - 1) in ("is", "are", "'s") and begin == first - 3 and _at(words, begin) in ("the", "these", "those", "that") and words[first - 2] in _THINGS and _at(words, last) in (",", ";", ".", ""):
+    if word_at(words, first - 1) in ("is", "are", "'s") and begin == first - 3 and word_at(words, begin) in ("the", "these", "those", "that") and words[first - 2] in _THINGS and word_at(words, last) in (",", ";", ".", ""):
         return True  # "these mats are a bit narrow"
-    if words[last : last + 2] == ["and", "sweet"] or (words[last - 1] == "more" and _at(words, last) == "," and _at(words, last + 1) in say.NUMBERS and _at(words, last + 2) == ","):
+    if words[last : last + 2] == ["and", "sweet"] or (words[last - 1] == "more" and word_at(words, last) == "," and word_at(words, last + 1) in say.NUMBERS and word_at(words, last + 2) == ","):
         return True
     if words[max(0, first - 2) : first] in (["there", "'s"], ["there", "is"]) and words[first] == "plenty" and "between" not in words[last : last + 3]:
         return True
-    if _at(words, first - 1) in ("live", "lives"):
+    if word_at(words, first - 1) in ("live", "lives"):
         return True
     if not _COUNTED.isdisjoint(words[begin:first]):
         return True  # "your blood pressure has come down a bit"
@@ -1206,17 +1201,17 @@ def _described(words: list[str], first: int, last: int) -> bool:
         return True  # "take it a step further"
     if {"up", "down", "along"}.intersection(words[last - 1 : last + 1]) and not _ROADS.isdisjoint(words[last : last + 3]) and _has(words, begin, first, _IS):
         return True  # "the car park is a bit further up the road"
-    if begin == first and _at(words, begin - 1) == "and" and _has(words, max(0, begin - 5), begin, say.PAST):
+    if begin == first and word_at(words, begin - 1) == "and" and _has(words, max(0, begin - 5), begin, say.PAST):
         return True  # "the knee was puffy and a little bent"
-    if _at(words, last) == "for" and _at(words, last + 1) in ("him", "her", "them", "me", "us") and _has(words, begin, first, _IS) and _has(words, begin, first, _SURFACES):
+    if word_at(words, last) == "for" and word_at(words, last + 1) in ("him", "her", "them", "me", "us") and _has(words, begin, first, _IS) and _has(words, begin, first, _SURFACES):
         return True  # "the bed's a bit high for her"
-    if _at(words, first - 1) == "go" and _at(words, first - 2) == "let":
+    if word_at(words, first - 1) == "go" and word_at(words, first - 2) == "let":
         return True  # "the thigh wants to let go a little"
     if any(words[near : near + 3] == ["up", "to", "you"] for near in range(last, min(len(words), last + 12))):
         return True  # the reader sets it
     if words[first:last] == ["not", "even", "close"] or (words[last - 1] == "little" and words[max(0, first - 2) : first] == ["ring", ","]):
         return True
-    if _at(words, first - 1) == "back" and _at(words, first - 2) in ("come", "came", "comes") and words[last - 1] in ("low", "high") and _at(words, first - 3) in ("has", "have", "had", "'s", "'ve", "they", "it"):
+    if word_at(words, first - 1) == "back" and word_at(words, first - 2) in ("come", "came", "comes") and words[last - 1] in ("low", "high") and word_at(words, first - 3) in ("has", "have", "had", "'s", "'ve", "they", "it"):
         return True  # "the scan has come back low"
     if words[last - 1] in ("shallow", "deep", "shallower", "deeper") and not _WATERS.isdisjoint(words[max(0, first - 8) : first]) and not _has(words, begin, first, _BODY):
         return True  # "this pool starts shallow and gets deep"
@@ -1224,19 +1219,19 @@ def _described(words: list[str], first: int, last: int) -> bool:
         return True  # "the shoe is too narrow"
     if _has(words, max(begin, first - 2), first, _SPREADS):
         return True  # "if it spreads further down"
-    if _at(words, last) == "left" and _at(words, last + 1) == "over":
+    if word_at(words, last) == "left" and word_at(words, last + 1) == "over":
         return True
     if begin > 0 and words[begin - 1] in ("if", "whether") and words[last - 1] in say.PREDICATES and _has(words, begin, first, _IS):
         return True
-    if _at(words, begin) in _IS and words[-1] == "?" and words[last - 1] in say.PREDICATES and first - begin > 1:
+    if word_at(words, begin) in _IS and words[-1] == "?" and words[last - 1] in say.PREDICATES and first - begin > 1:
         return True  # "is one shoulder higher?"
     for reach in range(first - 1, begin - 1, -1):
         word = words[reach]
         if word in ("you", "your", "want", "need", "like"):
-            return word == "like" and _at(words, reach - 1) not in ("would", "i", "'d")
+            return word == "like" and word_at(words, reach - 1) not in ("would", "i", "'d")
         if word in ("was", "were", "had") and any(other.endswith("ing") for other in words[reach + 1 : first]):
             continue
-        if word == "i" and _at(words, reach + 1) == "said":
+        if word == "i" and word_at(words, reach + 1) == "said":
             continue
         if word in say.FIRST_PERSON or word in say.PAST or word in say.IMAGINED:
             return True
@@ -1273,7 +1268,7 @@ def _explained(words: list[str], first: int, last: int) -> bool:
         ):
             return True
     # a place by a landmark: "just outside the shoulders", "a little above the knee"
-    if words[last - 1] in ("up", "high", "low") and _at(words, last) in ("near", "by", "under", "at", "into") and _landmark(words, last + 1, 3):
+    if words[last - 1] in ("up", "high", "low") and word_at(words, last) in ("near", "by", "under", "at", "into") and _landmark(words, last + 1, 3):
         return True
     inner = words[last - 1] in _PLACES_BY_LANDMARK and words[last - 2] not in ("far", "way", "further", "farther")
     if words[last - 1] in say.SHAPES or words[last - 1] in say.WEAK_SHAPES or words[last - 1] in _ANGLES:
@@ -1281,9 +1276,9 @@ def _explained(words: list[str], first: int, last: int) -> bool:
     for reach in range(first - 1, max(-1, first - 5), -1):
         if words[reach] in ("o'clock", "°", "degrees"):
             return True
-    if words[last - 1] in ("low", "high") and _at(words, last) == "inside":
+    if words[last - 1] in ("low", "high") and word_at(words, last) == "inside":
         return False  # "hop low inside the ring"
-    if _at(words, last) in _PLACES_BY_LANDMARK or inner or words[last : last + 2] == ["in", "front"]:
+    if word_at(words, last) in _PLACES_BY_LANDMARK or inner or words[last : last + 2] == ["in", "front"]:
         start = last + (0 if inner else 1)
         if words[last : last + 2] == ["in", "front"]:
             start += 1
@@ -1317,30 +1312,30 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
             return False
         if word in PAUSES:
             pauses += 1
-            after = _at(words, place + 1)
-            if pauses == 1 and (_contact(words, place + 1) or (after == "where" and _at(words, place + 2) in ("it", "the", "your"))):
+            after = word_at(words, place + 1)
+            if pauses == 1 and (_contact(words, place + 1) or (after == "where" and word_at(words, place + 2) in ("it", "the", "your"))):
                 return True  # "hands wide, where the bar starts to bend"
             if pauses > 1 or not _continues(words, place + 1, after):
                 return False
         elif word in ("and", "then", "but", "or") and _starts_afresh(words, place + 1):
             return False
         elif word == "than":
-            return _at(words, place + 1) not in _NO_SCALE or words[place + 1 : place + 3] in (["you", "can"], ["you", "could"], ["you", "want"], ["you", "like"])
-        elif (word == "size" and _at(words, place + 1) == "of") or (
-            pauses and word in ("to", "toward", "towards", "at") and _at(words, place + 1) in _HOURS
+            return word_at(words, place + 1) not in _NO_SCALE or words[place + 1 : place + 3] in (["you", "can"], ["you", "could"], ["you", "want"], ["you", "like"])
+        elif (word == "size" and word_at(words, place + 1) == "of") or (
+            pauses and word in ("to", "toward", "towards", "at") and word_at(words, place + 1) in _HOURS
         ):
             return True
         elif (
-            word in ("with", "using") and not pauses and _at(words, place + 1) in say.NUMBERS | {"both", "your", "the"}
+            word in ("with", "using") and not pauses and word_at(words, place + 1) in say.NUMBERS | {"both", "your", "the"}
         ):
             return False
         elif word in say.UNITS and _numbered(words, place):
             # not "dinky steps, one palm on the tiles"
-            return not (pauses and word in _LIMBS | {"palm"} and _at(words, place + 1) in ("on", "in", "against", "behind", "flat"))
+            return not (pauses and word in _LIMBS | {"palm"} and word_at(words, place + 1) in ("on", "in", "against", "behind", "flat"))
         elif word in ("until", "till", "til", "so", "enough"):
             return _met(words, place + 1, limit + 4, word == "so")
         elif (
-            (word == "as" and _at(words, place + 2) == "as" and _at(words, place + 1) in say.PREDICATES)
+            (word == "as" and word_at(words, place + 2) == "as" and word_at(words, place + 1) in say.PREDICATES)
             or word in ("level", "parallel", "height", "width", "touching", "o'clock", "°")
             or (word == "line" and words[place - 1] == "in")
         ) or (
@@ -1356,10 +1351,10 @@ def _measured_after(words: list[str], place: int, count: int, noun: bool) -> boo
 def _continues(words: list[str], place: int, word: str) -> bool:
     """Whether the words after a pause still speak of the same thing."""
     return (
-        (word == "as" and _at(words, place + 1) in say.PREDICATES)
-        or (word in ("left", "right", "over") and (word == "over" or _at(words, place + 1) in ("to", "toward", "towards", "at")))
+        (word == "as" and word_at(words, place + 1) in say.PREDICATES)
+        or (word in ("left", "right", "over") and (word == "over" or word_at(words, place + 1) in ("to", "toward", "towards", "at")))
         or word in _GOES_ON
-        or (word == "some" and _at(words, place + 1)[:1].isdigit())
+        or (word == "some" and word_at(words, place + 1)[:1].isdigit())
         or word in say.UNITS
         or word in say.NUMBERS
         or word[:1].isdigit()
@@ -1368,10 +1363,10 @@ def _continues(words: list[str], place: int, word: str) -> bool:
 
 def _contact(words: list[str], place: int) -> bool:
     """Whether a part of the body meets something: ", hips against the counter", ", your back brushing the planks"."""
-    if _at(words, place) in ("your", "the", "both"):
+    if word_at(words, place) in ("your", "the", "both"):
         place += 1
-    return _at(words, place) in _BODY and (
-        _at(words, place + 1) in ("against", "touching", "brushing", "grazing", "skimming", "kissing") and _at(words, place + 2) != ""
+    return word_at(words, place) in _BODY and (
+        word_at(words, place + 1) in ("against", "touching", "brushing", "grazing", "skimming", "kissing") and word_at(words, place + 2) != ""
     )
 
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.lexicons.en import LEXICON
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence, word_at
 
 _STANDS_FOR = {
     # many who watch, and where they sit
@@ -309,8 +309,8 @@ _SETS_UP = frozenset("set put prop place lean stand tilt angle move".split())
 def _no_direction(words: list[str], first: int, last: int) -> bool:
     """Whether no way for the body is given: "where I'm touching", "turned away from the class", "come back to the room"."""
     inside = words[first:last]
-    before = words[first - 1] if first else "."
-    after = words[last] if last < len(words) else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
     if inside[0] == "where" and after in _TOUCHES:
         return True
     if inside[0] == "so" and (after in ("whole", "full") and words[last + 1 : last + 2] == ["picture"]):
@@ -350,8 +350,8 @@ _FEELINGS = frozenset("got get gets go goes feel feels cope copes do does are is
 def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
     """Whether the writer tells of himself, or of an opinion, and points nowhere."""
     inside = words[first:last]
-    before = words[first - 1] if first else "."
-    after = words[last] if last < len(words) else "."
+    before = word_at(words, first - 1, ".")
+    after = word_at(words, last, ".")
     starts = before in PAUSES
     if inside[0] == "my" and inside[-1] in ("left", "right", "hand") and before not in ("to", "on", "at", "toward", "towards", "is", "'s", "use", "from", "opposite", "not", "facing"):
         if "hand" in inside or (starts and after in _HAPPENS and "your" not in words[last : last + 4]):
