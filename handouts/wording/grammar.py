@@ -24,7 +24,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cached_property
 from typing import NamedTuple
 
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import NAME, PAUSES, Sentence
 
 LEADER = 1
 """The bit of the class `leader`, the first class of every lexicon: words after which a clause may start."""
@@ -231,11 +231,7 @@ class _Line:
 
     @cached_property
     def phrase(self) -> Phrase:
-        known = self._lexicon.parts
-        for piece in self._pieces:
-            if piece not in known:
-                known[piece] = _part(self._lexicon, piece)
-        parts = [known[piece] for piece in self._pieces]
+        parts = [_part_of(self._lexicon, piece) for piece in self._pieces]
         before, after = tuple(reversed(parts[: self._best])), tuple(parts[self._best + 1 :])
         return Phrase(*_beside(after), *_beside(before), after, before, self._note)
 
@@ -294,21 +290,22 @@ def _anchor(lexicon: Lexicon, piece: str) -> tuple[frozenset[str], float]:
     """All words that a piece may be, and how often one of them stands in a
     thousand; no words where the piece may be left out, reads none, or a list
     cannot hold them."""
-    nothing: tuple[frozenset[str], float] = (frozenset(), 0.0)
-    if not piece.replace("|", "").isalpha():
-        if piece in _SIGNS or (len(piece) > 1 and (piece[0] in "<!&" or piece[-1] == "?")):
-            return nothing
-        if len(piece) > 2 and piece[-2] == "*" and piece[-1].isdigit():
-            return nothing
-    words: set[str] = set()
-    for choice in piece.split("|"):
-        if choice == "_" or (choice[0] == "%" and len(choice) > 1) or choice == "@name":
-            return nothing
-        if choice[0] == "@":
-            words |= lexicon.classes[choice[1:]]
-        else:
-            words.add(choice)
-    return frozenset(words), lexicon.how_common(words)
+    if piece.replace("|", "").isalpha():  # as nearly all are: no part is made before it is read
+        words = frozenset(piece.split("|"))
+        return words, lexicon.how_common(words)
+    part = _part_of(lexicon, piece)
+    if part.sort != ONE or part.anything or part.endings or part.mask & NAME:
+        return frozenset(), 0.0
+    words = part.words.union(*(lexicon.classes[name] for name, bit in lexicon.bits.items() if part.mask & bit))
+    return words, lexicon.how_common(words)
+
+
+def _part_of(lexicon: Lexicon, piece: str) -> Part:
+    """A piece taken apart, once for all the phrases that have it."""
+    part = lexicon.parts.get(piece)
+    if part is None:
+        part = lexicon.parts[piece] = _part(lexicon, piece)
+    return part
 
 
 def _part(lexicon: Lexicon, piece: str) -> Part:
