@@ -26,13 +26,13 @@ def only_run(out: Path, say: Callable[[str], None]) -> Iterator[None]:
     cannot be made or written to.
     """
     holder = out / _HOLDER_NAME
-    try:
-        make_private(out)
-        folder = os.open(out, os.O_RDONLY)
-    except OSError as problem:
-        raise _unusable(out, problem) from problem
-    try:
-        _hold(folder, holder, say)
+    with contextlib.ExitStack() as held:
+        try:
+            held.enter_context(alone_in(out, lambda: _tell_holder(holder, say)))
+        except BrokenPipeError:
+            raise  # of what is said, not of the folder
+        except OSError as problem:
+            raise _unusable(out, problem) from problem
         for path in out.rglob(f"{UNFINISHED}*"):
             with contextlib.suppress(OSError):
                 path.unlink()
@@ -45,15 +45,14 @@ def only_run(out: Path, say: Callable[[str], None]) -> Iterator[None]:
         finally:
             with contextlib.suppress(OSError):
                 holder.unlink()
-    finally:
-        os.close(folder)
 
 
 @contextmanager
-def alone_in(folder: Path) -> Iterator[None]:
+def alone_in(folder: Path, taken: Callable[[], None] = lambda: None) -> Iterator[None]:
     """Hold a folder for the moment that it takes to read something in it and to
     write it back; another who wants to do so waits.
 
+    taken: called once when another holds it.
     Not to be held while a person is asked something, nor twice by one process.
     The folder is made when it is not there; where the system has no such locks
     it goes on without.  Raises OSError when the folder cannot be made or read.
@@ -66,7 +65,11 @@ def alone_in(folder: Path) -> Iterator[None]:
         return
     held = os.open(folder, os.O_RDONLY)
     try:
-        fcntl.flock(held, fcntl.LOCK_EX)
+        try:
+            fcntl.flock(held, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except BlockingIOError:
+            taken()
+            fcntl.flock(held, fcntl.LOCK_EX)
         yield
     finally:
         os.close(held)
@@ -89,17 +92,9 @@ def _unusable(out: Path, problem: OSError) -> OutUnusable:
     return OutUnusable(f"{out}: not written: {problem.strerror or problem}; name another folder with --out")
 
 
-def _hold(folder: int, holder: Path, say: Callable[[str], None]) -> None:
+def _tell_holder(holder: Path, say: Callable[[str], None]) -> None:
     try:
-        import fcntl
-    except ImportError:  # Windows
-        return
-    try:
-        fcntl.flock(folder, fcntl.LOCK_EX | fcntl.LOCK_NB)
-    except BlockingIOError:
-        try:
-            who = holder.read_text("utf-8")
-        except OSError:
-            who = "somebody"
-        say(f"Waiting: another run is making sheets in this folder ({who}). Press Ctrl-C to give up.")
-        fcntl.flock(folder, fcntl.LOCK_EX)
+        who = holder.read_text("utf-8")
+    except OSError:
+        who = "somebody"
+    say(f"Waiting: another run is making sheets in this folder ({who}). Press Ctrl-C to give up.")
