@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from handouts.coaching.loads import next_heavier, step_up
 from handouts.coaching.rules import number
-from handouts.coaching.standing import Aim, Did, Goal, Proposal, Standing, cite, hold, percent
+from handouts.coaching.standing import Aim, Did, Goal, Proposal, Standing, beyond_usual, cite, hold, percent
 
 RULE = "longer or farther"
 
@@ -49,7 +49,6 @@ def _heavier(standing: Standing, why: str) -> Proposal:
     step = step_up(standing.load, heavier)
     if step > Fraction(number("largest step", "per cent"), 100):
         return hold(standing, RULE, f"{why}; {heavier} is {percent(step)} more than {standing.load}, so it is not proposed")
-    usual = number("usual step", "per cent")
-    warning = f"{percent(step)} is more than the usual {usual} %; watch the first session." if step * 100 > usual else ""
     goal = standing.goal if standing.goal_stays else standing.usual
-    return Proposal("raise", RULE, heavier, goal, f"{why}; {heavier} is {percent(step)} more than {standing.load}.", warning)
+    told = f"{why}; {heavier} is {percent(step)} more than {standing.load}."
+    return Proposal("raise", RULE, heavier, goal, told, beyond_usual(step))

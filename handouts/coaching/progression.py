@@ -17,7 +17,19 @@ from handouts.amounts import Mass
 from handouts.coaching import bands, lengths
 from handouts.coaching.loads import next_heavier, step_up
 from handouts.coaching.rules import number
-from handouts.coaching.standing import Aim, Did, Goal, Proposal, Standing, ask, cite, hold, percent, run_of
+from handouts.coaching.standing import (
+    Aim,
+    Did,
+    Goal,
+    Proposal,
+    Standing,
+    ask,
+    beyond_usual,
+    cite,
+    hold,
+    percent,
+    run_of,
+)
 
 # --- arithmetic ------------------------------------------------------------------
 
@@ -252,11 +264,8 @@ def _raised(standing: Standing, latest: Sequence[Did], heavier: Mass, threshold:
         f"the last set had {' and '.join(str(one.last) for one in latest)} in {cite(standing, *latest)}, and {threshold} "
         f"were needed twice; {heavier} is {percent(step)} more and should allow about {allowed:.1f}, so start at {usual[0]}."
     )
-    warning = ""
-    if step > Fraction(number("usual step", "per cent"), 100):
-        warning = f"{percent(step)} is more than the usual {number('usual step', 'per cent')} %; watch the first session."
     goal = standing.goal if standing.goal_stays else usual
-    return Proposal("raise", "two for two", heavier, goal, why, warning)
+    return Proposal("raise", "two for two", heavier, goal, why, beyond_usual(step))
 
 
 def _reps_first(standing: Standing, run: tuple[Did, ...], most: int, why: str) -> Proposal:

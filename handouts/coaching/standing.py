@@ -152,6 +152,12 @@ def run_of(standing: Standing, day: datetime.date) -> tuple[Did, ...]:
     return tuple(run)
 
 
+def beyond_usual(step: Fraction) -> str:
+    """What a trainer should weigh of a step up in weight, a full sentence; "" of a usual one."""
+    usual = number("usual step", "per cent")
+    return f"{percent(step)} is more than the usual {usual} %; watch the first session." if step * 100 > usual else ""
+
+
 def percent(share: Fraction) -> str:
     """ "12.5 %", rounded to a tenth."""
     text = f"{float(share * 100):.1f}"
