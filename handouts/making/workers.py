@@ -34,9 +34,6 @@ SECONDS_A_SHEET = 300
 # Tasks on their way for each worker: enough to keep it busy, few enough that
 # memory stays flat however many clients there are.
 _AHEAD = 6
-# Processes to start before anything is known of the work: more would slow the
-# reading on a small machine, and a client's few sheets need no more.
-_EARLY = 1
 # Seconds that a process has to end by itself.
 _PATIENCE = 3
 
@@ -166,9 +163,10 @@ class Processes:
         self._workers: list[_Worker] = []
 
     def get_ready(self) -> None:
-        """Start processes while the studio is read: an interpreter with its
-        libraries takes about as long."""
-        while len(self._workers) < min(self._jobs, _EARLY):
+        """Start a process while the studio is read: an interpreter with its
+        libraries takes about as long.  More of them would slow the reading on
+        a small machine, and a client's few sheets need no more."""
+        if not self._workers:
             self._start()
 
     def run(self, steps: Iterator[tuple[Step, Task | None]]) -> Iterator[tuple[Step, Result | None]]:
