@@ -495,8 +495,9 @@ def _write_tree(pdf: pikepdf.Pdf, document: _Node, pages: int) -> None:
                 continue
             plain_words = element("Span", made, {}) if mixed else made
             shown: list[Any] = []
+            apart = any(piece.actual for piece in kid.pieces)
             for actual, pieces in groupby(kid.pieces, lambda piece: piece.actual):
-                if any(piece.actual for piece in kid.pieces):
+                if apart:
                     span = element("Span", plain_words, {"/ActualText": String(actual)} if actual else {})
                     span["/K"] = Array([kid_of(span, piece) for piece in pieces])
                     shown.append(span)
