@@ -98,19 +98,21 @@ def make(studio: Path, *words: str) -> list[str]:
     return [sys.executable, "-m", "handouts", "make", "--studio", str(studio), "--quiet", *words]
 
 
-def studio_of(count: int, form: str, folder: Path) -> Path:
-    """A new studio of `count` invented clients that all read one form."""
-    studio = Path(tempfile.mkdtemp(dir=folder)) / f"{form}-{count}"
+def studio_of(count: int, folder: Path, form: str = "") -> Path:
+    """A new studio of `count` invented clients that all read the forms of the
+    example, whole sets, or one form alone, and of print the card."""
+    studio = Path(tempfile.mkdtemp(dir=folder)) / f"{form or 'whole'}-{count}"
     subprocess.run([sys.executable, "-m", "handouts", "start", str(studio)], env=PLACE, check=True, capture_output=True)
     example = (studio / "clients" / "example.yaml").read_text("utf-8")
     (studio / "clients" / "example.yaml").unlink()
     (studio / "logs" / "example.csv").unlink(missing_ok=True)
-    head, rest = example.split("\nforms:\n", 1)
-    rest = rest[rest.index("\n# Weights in kg or lb") :]
-    settings = {"print": "  print:\n    size: 20 pt\n    sheets: [card]\n", "screen": "  screen:\n", "braille": "  braille:\n"}
+    if form:
+        head, rest = example.split("\nforms:\n", 1)
+        rest = rest[rest.index("\n# Weights in kg or lb") :]
+        settings = {"print": "  print:\n    size: 20 pt\n    sheets: [card]\n", "screen": "  screen:\n", "braille": "  braille:\n"}
+        example = f"{head}\nforms:\n{settings[form]}{rest}"
     for number in range(count):
-        text = f"{head}\nforms:\n{settings[form]}{rest}"
-        text = text.replace("code: example", f"code: K{number:05}").replace("name: Alex", f"name: Alex {number}")
+        text = example.replace("code: example", f"code: K{number:05}").replace("name: Alex", f"name: Alex {number}")
         (studio / "clients" / f"K{number:05}.yaml").write_text(text, "utf-8")
     return studio
 
@@ -169,7 +171,7 @@ def growth(folder: Path, most: int) -> None:
         for count in (1, 10, 100, 500, 1000):
             if count > most or (count == 500 and form != "print"):
                 continue
-            studio = studio_of(count, form, folder)
+            studio = studio_of(count, folder, form)
             first = timed(make(studio))
             again = timed(make(studio))
             single = single or first
@@ -181,29 +183,16 @@ def growth(folder: Path, most: int) -> None:
 
 def cores(folder: Path, count: int) -> None:
     """All cores against one."""
-    studio = studio_of(count, "print", folder)
+    studio = studio_of(count, folder, "print")
     one = timed(make(studio, "--afresh", "--jobs", "1"))
     all_of_them = timed(make(studio, "--afresh", "--jobs", str(CORES)))
     table.row(f"{one / all_of_them / CORES:.3g}", "at least 0.9", f"{CORES} processes, {count} clients, {all_of_them:.1f} s, against "
                                                     f"{CORES} times the rate of one process, {one:.1f} s")
 
 
-def studio_of_whole_sets(folder: Path, count: int) -> Path:
-    """A new studio whose clients read print, screen and braille, all sheets."""
-    studio = Path(tempfile.mkdtemp(dir=folder)) / f"whole-{count}"
-    subprocess.run([sys.executable, "-m", "handouts", "start", str(studio)], env=PLACE, check=True, capture_output=True)
-    example = (studio / "clients" / "example.yaml").read_text("utf-8")
-    for number in range(count):
-        text = example.replace("code: example", f"code: W{number:05}").replace("name: Alex", f"name: Alex {number}")
-        (studio / "clients" / f"W{number:05}.yaml").write_text(text, "utf-8")
-    (studio / "clients" / "example.yaml").unlink()
-    (studio / "logs" / "example.csv").unlink(missing_ok=True)
-    return studio
-
-
 def unchanged(folder: Path, count: int) -> None:
     """A second run of whole sets, nothing changed, against the first."""
-    studio = studio_of_whole_sets(folder, count)
+    studio = studio_of(count, folder)
     first, again = timed(make(studio)), timed(make(studio))
     table.row(f"{again / first:.3g}", "at most 0.02", f"print, screen and braille of {count} clients, nothing changed, {again:.2f} s, "
                                        f"against the first run, {first:.0f} s, {first / count:.2f} s a client")
@@ -211,7 +200,7 @@ def unchanged(folder: Path, count: int) -> None:
 
 def whole_clients(folder: Path, count: int) -> None:
     """What one client's whole set costs in bulk: time of a core and storage."""
-    studio = studio_of_whole_sets(folder, count)
+    studio = studio_of(count, folder)
     for form in ("print", "screen", "braille"):
         before = resource.getrusage(resource.RUSAGE_CHILDREN)
         timed(make(studio, "--afresh", "--as", form))
@@ -225,7 +214,7 @@ def whole_clients(folder: Path, count: int) -> None:
 
 def cluster(folder: Path, count: int) -> None:
     """The same work through Dask's scheduler with as many worker processes."""
-    studio = studio_of(count, "print", folder)
+    studio = studio_of(count, folder, "print")
     here = timed(make(studio, "--afresh"))
     scheduler = subprocess.Popen(
         [sys.executable, "-m", "distributed.cli.dask_scheduler", "--host", "127.0.0.1", "--port", "0",
