@@ -134,7 +134,8 @@ def estimated_best(lifted: Iterable[Lifted], unit: MassUnit) -> tuple[BestSet, E
     A reserve that the sheet asked for counts as if it had been done: 12 with 2
     in reserve are 14 to failure (Helms and others 2016, abstract).  Sets of
     more repetitions than the formulas hold for are left out.  It is a floor
-    where more was left than was asked for, which a log does not tell.  Among formulas the lowest decides, so that one long set cannot win by the
+    where more was left than was asked for, which a log does not tell.
+    Among formulas the lowest decides, so that one long set cannot win by the
     most generous of them.
     """
     best: tuple[BestSet, Estimate] | None = None
