@@ -406,7 +406,7 @@ class _Desk:
         """One question and its answer; None when asking is to stop."""
         left = f" ({count} questions left)" if count > 1 else ""
         click.echo(f"Question{left}: {question.asks}")
-        click.echo(f"Reason: {question.reason}.")
+        click.echo(f"Reason: {_sentence(question.reason)}")
         letters = "abcdefghijklmnopqrstuvwxyz"
         for letter, proposal in zip(letters, question.proposals, strict=False):
             click.echo(f"{letter}: {proposal.means}")
@@ -426,7 +426,7 @@ class _Desk:
         for question in understanding.questions:
             answers = "; ".join(proposal.means for proposal in question.proposals)
             click.echo(
-                f"Question: {question.asks} Reason: {question.reason}." + (f" Possible: {answers}." if answers else "")
+                f"Question: {question.asks} Reason: {_sentence(question.reason)}" + (f" Possible: {answers}." if answers else "")
             )
         click.echo(f"Answer with: handouts log {self.code}")
 
@@ -543,6 +543,11 @@ class _Desk:
         with self.alone():
             exchange(self.folder, self.code, old, new)
         return new or old
+
+
+def _sentence(reason: str) -> str:
+    """A reason with its full stop; one that asks has its own sign."""
+    return reason if reason.endswith("?") else f"{reason}."
 
 
 def _line(words: str) -> str | None:

@@ -52,6 +52,11 @@ def test_an_answer_in_own_words_and_one_that_cannot_be(run, folder):
     assert [str(line.weight) for line in stored(folder, "C1")] == ["12 lb"]
 
 
+def test_a_reason_that_asks_has_one_sign_at_its_end(run):
+    done = run("log", "C1", "--text", "floor press 12 12 12", "--date", "2029-01-12")
+    assert "was it done instead of" in done.output and "?.\n" not in done.output and "??" not in done.output
+
+
 def test_later_asks_nothing(run, folder):
     done = run("log", "C4", "--text", "carry 2×12 kg", "--date", "2029-01-16", "--later", say="a\n")
     assert done.exit_code == 1 and not stored(folder, "C4")
