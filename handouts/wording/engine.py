@@ -1,12 +1,26 @@
-"""Runs the kinds over a text, sentence by sentence."""
+"""Runs the kinds over a text, sentence by sentence.
 
+The phrases of a kind say what may be a fault; the learnt weights say whether
+the words around agree.  A phrase stands unless they speak clearly against it;
+without a phrase, they mark a word themselves where they speak clearly for it.
+"""
+
+from collections.abc import Iterator
+
+from handouts.wording import weighing
 from handouts.wording.kinds import kinds, lexicon
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark
 from handouts.wording.prose import PAUSES, Sentence, sentences
+from handouts.wording.weighing import Weights
 
 _JOINS = PAUSES | {"and", "then", "but", "or", "so"}
 """What stands between two clauses: pauses, and the words that join them."""
+
+DOUBT = -4.0
+"""Odds, as a logarithm, under which the words around speak against a phrase."""
+SURE = 0.5
+"""Odds, as a logarithm, from which they mark a word without a phrase."""
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:
@@ -17,9 +31,10 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     looked_for = kinds(language)
+    weights = weighing.learnt(language)
     marks: list[Mark] = []
     for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
-        marks += _check(sentence, looked_for, text)
+        marks += _check(sentence, looked_for, weights, text)
     return marks
 
 
@@ -32,37 +47,47 @@ def _with_words_apart(text: str, language: str) -> str:
     return text
 
 
-def _check(sentence: Sentence, kinds: tuple[Kind, ...], text: str) -> list[Mark]:
-    marks: list[Mark] = []
-    blocking: list[tuple[Kind, Span]] = []
+def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None, text: str) -> list[Mark]:
+    found: list[tuple[Kind, Span]] = []
+    odds = weights.weighed(sentence) if weights else {}
+    for kind, (first, last) in _candidates(sentence, kinds, weights, odds):
+        first, last = _whole_words(sentence, first, last)
+        if any(first < end and begin < last for _, (begin, end) in found):
+            continue
+        if kind.strength == "blocks" and any(
+            _one_fault(sentence, kind, (first, last), *other) for other in found if other[0].strength == "blocks"
+        ):
+            continue
+        found.append((kind, (first, last)))
+    found.sort(key=lambda one: one[1])
+    return [_mark(sentence, kind, span, text) for kind, span in found]
+
+
+def _candidates(
+    sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None, odds: dict[int, float]
+) -> Iterator[tuple[Kind, Span]]:
+    """What the kinds and the weights find, the phrases first; they may overlap, the first wins."""
     words = set(sentence.words)
     words.update(part for word in sentence.words if "-" in word for part in word.split("-"))
     for kind in kinds:
         if kind.triggers.isdisjoint(words):
             continue
         for first, last in sorted(kind.find(sentence)):
-            first, last = _whole_words(sentence, first, last)
-            start, end = sentence.starts[first], sentence.ends[last - 1]
-            if any(start < mark.end and mark.start < end for mark in marks):
-                continue
-            if kind.strength == "blocks":
-                if any(_one_fault(sentence, kind, (first, last), *other) for other in blocking):
-                    continue
-                blocking.append((kind, (first, last)))
-            marks.append(
-                Mark(
-                    start,
-                    end,
-                    kind.name,
-                    kind.strength,
-                    text[start:end],
-                    kind.why,
-                    kind.suggest(sentence, first, last),
-                    kind.rewrite(sentence, first, last),
-                )
-            )
-    marks.sort(key=lambda mark: mark.start)
-    return marks
+            if kind.strength == "advice" or weights is None or weights.most(sentence, first, last) >= DOUBT:
+                yield kind, (first, last)
+    sure = [place for place, weight in odds.items() if weight >= SURE]
+    if weights and sure:
+        named = {kind.name: kind for kind in kinds}
+        for first, last in weighing.runs(sure, sentence):
+            surest = max(odds.keys() & range(first, last), key=lambda place: (odds[place], place))
+            yield named[weights.kinds[sentence.words[surest]]], (first, last)
+
+
+def _mark(sentence: Sentence, kind: Kind, span: Span, text: str) -> Mark:
+    first, last = span
+    start, end = sentence.starts[first], sentence.ends[last - 1]
+    suggest, rewrite = kind.suggest(sentence, first, last), kind.rewrite(sentence, first, last)
+    return Mark(start, end, kind.name, kind.strength, text[start:end], kind.why, suggest, rewrite)
 
 
 def _one_fault(sentence: Sentence, kind: Kind, span: Span, other: Kind, found: Span) -> bool:
