@@ -49,38 +49,43 @@ def _with_words_apart(text: str, language: str) -> str:
 
 def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None, text: str) -> list[Mark]:
     found: list[tuple[Kind, Span]] = []
-    odds = weights.weighed(sentence) if weights else {}
-    for kind, (first, last) in _candidates(sentence, kinds, weights, odds):
-        first, last = _whole_words(sentence, first, last)
+    for kind, span, by_phrase in _candidates(sentence, kinds, weights):
+        first, last = span = _whole_words(sentence, *span)
         if any(first < end and begin < last for _, (begin, end) in found):
             continue
         if kind.strength == "blocks" and any(
-            _one_fault(sentence, kind, (first, last), *other) for other in found if other[0].strength == "blocks"
+            _one_clause(sentence, span, place) and not (by_phrase and kind.counts_each and other.counts_each)
+            for other, place in found
+            if other.strength == "blocks"
         ):
-            continue
-        found.append((kind, (first, last)))
+            continue  # one fault, unless a phrase found two things to be told apart
+        found.append((kind, span))
     found.sort(key=lambda one: one[1])
     return [_mark(sentence, kind, span, text) for kind, span in found]
 
 
 def _candidates(
-    sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None, odds: dict[int, float]
-) -> Iterator[tuple[Kind, Span]]:
-    """What the kinds and the weights find, the phrases first; they may overlap, the first wins."""
+    sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None
+) -> Iterator[tuple[Kind, Span, bool]]:
+    """What the phrases find, then what the weights find alone: kind, words, and whether a phrase found it.
+
+    They may overlap, the first wins.
+    """
+    odds = weights.weighed(sentence) if weights else {}
     words = set(sentence.words)
     words.update(part for word in sentence.words if "-" in word for part in word.split("-"))
     for kind in kinds:
         if kind.triggers.isdisjoint(words):
             continue
         for first, last in sorted(kind.find(sentence)):
-            if kind.strength == "advice" or weights is None or weights.most(sentence, first, last) >= DOUBT:
-                yield kind, (first, last)
+            if kind.strength == "advice" or weights is None or weights.most(sentence, first, last, odds) >= DOUBT:
+                yield kind, (first, last), True
     sure = [place for place, weight in odds.items() if weight >= SURE]
     if weights and sure:
         named = {kind.name: kind for kind in kinds}
         for first, last in weighing.runs(sure, sentence):
             surest = max(odds.keys() & range(first, last), key=lambda place: (odds[place], place))
-            yield named[weights.kinds[sentence.words[surest]]], (first, last)
+            yield named[weights.kinds[sentence.words[surest]]], (first, last), False
 
 
 def _mark(sentence: Sentence, kind: Kind, span: Span, text: str) -> Mark:
@@ -90,11 +95,9 @@ def _mark(sentence: Sentence, kind: Kind, span: Span, text: str) -> Mark:
     return Mark(start, end, kind.name, kind.strength, text[start:end], kind.why, suggest, rewrite)
 
 
-def _one_fault(sentence: Sentence, kind: Kind, span: Span, other: Kind, found: Span) -> bool:
-    """Whether two blocking marks are one fault: they stand in one clause, and are not two things to be told apart."""
-    if kind.counts_each and other.counts_each:
-        return False
-    between = sentence.words[min(span[1], found[1]) : max(span[0], found[0])]
+def _one_clause(sentence: Sentence, span: Span, other: Span) -> bool:
+    """Whether nothing between two spans ends a clause."""
+    between = sentence.words[min(span[1], other[1]) : max(span[0], other[0])]
     return _JOINS.isdisjoint(between)
 
 

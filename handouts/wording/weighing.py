@@ -32,20 +32,19 @@ Tables = Mapping[str, Mapping[str, float]]
 """From a table to its words and their weights, in natural logarithms of odds."""
 
 
-def evidence(words: list[str], place: int) -> list[str]:
-    """What stands around the word at `place`, one string for each of `PLACES`."""
+def evidence(words: list[str], place: int) -> list[tuple[str, str]]:
+    """What stands around the word at `place`: each table and its words."""
     word = words[place]
     third, second, before = ("^", "^", "^", *words[max(0, place - 3) : place])[-3:]
     after, then, later = (*words[place + 1 : place + 4], "$", "$", "$")[:3]
-    return [
+    here = [
         word, third, second, before, after, then, later, f"{before} {word}", f"{word} {after}", f"{second} {before}",
         f"{after} {then}", f"{before} {after}", words[0], words[-1], str(min(8, len(words) // 3)), str(min(5, place)),
     ]  # fmt: skip
-
-
-def around(words: list[str], place: int) -> tuple[list[str], list[str]]:
-    """The words that count wherever they stand: those before, those after."""
-    return words[max(0, place - FAR) : place], words[place + 1 : place + FAR + 1]
+    found = list(zip(PLACES, here, strict=True))
+    found += [(BEFORE, other) for other in words[max(0, place - FAR) : place]]
+    found += [(AFTER, other) for other in words[place + 1 : place + FAR + 1]]
+    return found
 
 
 @dataclass(frozen=True)
@@ -63,36 +62,26 @@ class Weights:
     kinds: Mapping[str, str]
     fault: Tables
 
+    def odds(self, words: list[str], place: int) -> float:
+        """The logarithm of the odds that the word at `place` is part of a fault."""
+        fault = self.fault
+        return sum([fault[table].get(found, 0.0) for table, found in evidence(words, place)])
+
     def weighed(self, sentence: Sentence) -> dict[int, float]:
-        """The places of the suspicious words of a sentence, and the logarithm of the odds of each."""
+        """The places of the words that are weighed wherever they stand, and the odds of each, as a logarithm."""
         words = sentence.words
         if self.kinds.keys().isdisjoint(words):
             return {}
-        return {place: _sum(self.fault, words, place) for place, word in enumerate(words) if word in self.kinds}
+        return {place: self.odds(words, place) for place, word in enumerate(words) if word in self.kinds}
 
-    def most(self, sentence: Sentence, first: int, last: int) -> float:
-        """The greatest odds among the suspicious words of a span, as a logarithm; 0 (even odds) where there is none."""
+    def most(self, sentence: Sentence, first: int, last: int, known: Mapping[int, float]) -> float:
+        """The greatest odds among the suspicious words of a span, as a logarithm; 0 (even odds) where there is none.
+
+        known: what `weighed` gave for the sentence.
+        """
         words = sentence.words
-        weighed = [_sum(self.fault, words, place) for place in range(first, last) if words[place] in self.suspicious]
-        return max(weighed, default=0.0)
-
-
-def _sum(tables: Tables, words: list[str], place: int) -> float:
-    total = 0.0
-    for table, found in zip(PLACES, evidence(words, place), strict=True):
-        weight = tables[table].get(found)
-        if weight:
-            total += weight
-    before, after = around(words, place)
-    weights = tables[BEFORE]
-    for word in before:
-        if word in weights:
-            total += weights[word]
-    weights = tables[AFTER]
-    for word in after:
-        if word in weights:
-            total += weights[word]
-    return total
+        suspicious = [place for place in range(first, last) if words[place] in self.suspicious]
+        return max((known[place] if place in known else self.odds(words, place) for place in suspicious), default=0.0)
 
 
 def runs(places: Iterable[int], sentence: Sentence) -> Iterator[tuple[int, int]]:

@@ -16,7 +16,6 @@ import collections
 import json
 import math
 import random
-import re
 import sys
 from pathlib import Path
 
@@ -24,7 +23,7 @@ HERE = Path(__file__).parent
 ROOT = HERE.parents[1]
 sys.path[:0] = [str(ROOT), str(HERE)]
 
-from score import BLOCKING, CORPUS, overlap, read  # noqa: E402
+from score import BLOCKING, CORPUS, overlap, read, unbracketed  # noqa: E402
 
 from handouts.wording import weighing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
@@ -34,7 +33,7 @@ SUSPICIOUS = 0.04
 """The share of a word's places that must be part of a fault before the word is weighed."""
 LIKELY = 0.2
 """The share from which it is weighed without a phrase."""
-NEAR_MISS = 3
+NEAR_MISS = 4
 """How many passages a near miss among the examples of a kind counts for: it says what the kind does not mean."""
 ROUNDS = 6
 STEP, SMOOTH, SPARSE, RIDGE = 0.1, 1.0, 3.0, 1.0
@@ -47,23 +46,13 @@ def passages(without=()):
     rows = [(row["text"], [mark for mark in row["marks"] if mark["kind"] in BLOCKING]) for row in read(paths)]
     for kind in KINDS["en"]:
         if kind.name in BLOCKING:
-            rows += [example(text, kind.name) for text in kind.flag]
+            for text, spans in map(unbracketed, kind.flag):
+                rows.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans]))
             rows += [(text, []) for text in kind.leave] * NEAR_MISS
     for path in sorted((ROOT / "exercise_texts").glob("*.md")):
         if path.name.count(".") == 1:
             rows.append((path.read_text("utf-8"), []))
     return rows
-
-
-def example(marked, kind):
-    """A kind's example without its brackets, and the marks that they stood for."""
-    marks, text, at = [], "", 0
-    for found in re.finditer(r"\[\[(.*?)\]\]", marked, re.S):
-        text += marked[at : found.start()]
-        marks.append({"start": len(text), "end": len(text) + len(found[1]), "kind": kind})
-        text += found[1]
-        at = found.end()
-    return text + marked[at:], marks
 
 
 def words_of(rows):
@@ -84,7 +73,7 @@ def learn(rows):
     faulty = collections.Counter(sentence.words[place] for sentence, place, kind in every if kind)
     suspicious = {word for word in faulty if faulty[word] / of_word[word] >= SUSPICIOUS}
     examples = [
-        (named(sentence.words, place), kind)
+        (weighing.evidence(sentence.words, place), kind is not None)
         for sentence, place, kind in every
         if sentence.words[place] in suspicious
     ]
@@ -93,24 +82,16 @@ def learn(rows):
     return {
         "suspicious": sorted(suspicious),
         "kinds": {word: max(BLOCKING, key=lambda kind: of_kind[word, kind]) for word in likely},
-        "fault": fit([(found, kind is not None) for found, kind in examples]),
+        "fault": fit(examples),
     }
 
 
-def named(words, place):
-    """All evidence around a word, as (table, words)."""
-    before, after = weighing.around(words, place)
-    return [
-        *zip(weighing.PLACES, weighing.evidence(words, place), strict=True),
-        *((weighing.BEFORE, word) for word in before),
-        *((weighing.AFTER, word) for word in after),
-    ]
-
-
 def fit(examples):
-    """From a table to the weights of its words, to two decimals."""
-    pull: dict[str, float] = {}
-    seen: dict[str, float] = {}
+    """From a table to the weights of its words, to two decimals.
+
+    examples: the evidence around a word, and whether it is part of a fault.
+    """
+    pull, seen = {}, {}
 
     def weight(name):
         z = pull.get(name, 0.0)
@@ -143,7 +124,7 @@ def why(text):
     weights = weighing.learnt("en")
     for sentence in sentences(text, lexicon("en").known):
         for place, odds in weights.weighed(sentence).items():
-            found = {(table, words): weights.fault[table].get(words, 0.0) for table, words in named(sentence.words, place)}
+            found = {(table, words): weights.fault[table].get(words, 0.0) for table, words in weighing.evidence(sentence.words, place)}
             heaviest = sorted(found, key=lambda one: -abs(found[one]))[:8]
             listed = "; ".join(f"{table} {words!r} {found[table, words]:+.2f}" for table, words in heaviest)
             print(f"{sentence.words[place]}: {odds:+.2f}, from {listed}")

@@ -12,6 +12,7 @@ Precision counts predicted marks, recall labelled ones.
 
 import argparse
 import json
+import re
 import sys
 from pathlib import Path
 
@@ -27,6 +28,26 @@ def strength(kind):
 
 def read(paths):
     return [json.loads(line) for path in paths for line in path.read_text("utf-8").splitlines() if line.strip()]
+
+
+def predicted(rows):
+    """The rows, each with the checker's own marks."""
+    from handouts.wording import check_text
+
+    for row in rows:
+        row["predicted"] = [{"start": m.start, "end": m.end, "kind": m.kind} for m in check_text(row["text"])]
+    return rows
+
+
+def unbracketed(example):
+    """A kind's example without its brackets, and start and end of the words that stood in them."""
+    spans, text, at = [], "", 0
+    for found in re.finditer(r"\[\[(.*?)\]\]", example, re.S):
+        text += example[at : found.start()]
+        spans.append((len(text), len(text) + len(found[1])))
+        text += found[1]
+        at = found.end()
+    return text + example[at:], spans
 
 
 def overlap(one, other):
@@ -110,12 +131,8 @@ def main(argv=None):
     if any(path.name.startswith("sealed") for path in arguments.files):
         parser.error("a sealed file is scored with --sealed alone")
     sys.path.insert(0, str(ROOT))
-    from handouts.wording import check_text
-
     paths = arguments.files or sorted(CORPUS.glob("sealed_*.jsonl" if arguments.sealed else "open_*.jsonl"))
-    rows = read(paths)
-    for row in rows:
-        row["predicted"] = [{"start": m.start, "end": m.end, "kind": m.kind} for m in check_text(row["text"])]
+    rows = predicted(read(paths))
     for sort, title in (("talk", "Natural talk"), ("rare", "Rare wording")):
         part = [row for row in rows if row.get("sort") == sort]
         if part:

@@ -1,6 +1,6 @@
 """Every kind of the wording checker against its own examples, and the list of kinds against its folder."""
 
-import re
+import importlib.util
 from pathlib import Path
 
 import pytest
@@ -8,6 +8,10 @@ import pytest
 from handouts.wording import check_text
 from handouts.wording.kinds import KINDS
 from handouts.wording.kinds import __file__ as kinds_file
+
+spec = importlib.util.spec_from_file_location("wording_score", Path(__file__).with_name("score.py"))
+score = importlib.util.module_from_spec(spec)
+spec.loader.exec_module(score)
 
 ALL = [kind for kinds in KINDS.values() for kind in kinds]
 LANGUAGE = {id(kind): language for language, kinds in KINDS.items() for kind in kinds}
@@ -21,20 +25,9 @@ def examples(which):
     ]
 
 
-def brackets(passage):
-    """A passage without its brackets, and the words that stood in them with their places."""
-    spans, text, at = [], "", 0
-    for found in re.finditer(r"\[\[(.*?)\]\]", passage, re.S):
-        text += passage[at : found.start()]
-        spans.append((len(text), len(text) + len(found.group(1))))
-        text += found.group(1)
-        at = found.end()
-    return text + passage[at:], spans
-
-
 @pytest.mark.parametrize("kind, passage", examples("flag"))
 def test_marks_the_words_in_brackets(kind, passage):
-    text, spans = brackets(passage)
+    text, spans = score.unbracketed(passage)
     assert spans, "a passage to flag has brackets"
     marks = [mark for mark in check_text(text, language=LANGUAGE[id(kind)]) if mark.kind == kind.name]
     for start, end in spans:

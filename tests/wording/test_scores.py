@@ -10,8 +10,6 @@ from pathlib import Path
 
 import pytest
 
-from handouts.wording import check_text
-
 HERE = Path(__file__).parent
 spec = importlib.util.spec_from_file_location("wording_score", HERE / "score.py")
 score = importlib.util.module_from_spec(spec)
@@ -24,10 +22,7 @@ LATER = ("d", "e", "f", "g")
 
 
 def predicted(names):
-    rows = score.read([score.CORPUS / f"open_{name}.jsonl" for name in names])
-    for row in rows:
-        row["predicted"] = [{"start": m.start, "end": m.end, "kind": m.kind} for m in check_text(row["text"])]
-    return rows
+    return score.predicted(score.read([score.CORPUS / f"open_{name}.jsonl" for name in names]))
 
 
 @pytest.fixture(scope="module")
@@ -69,8 +64,7 @@ def test_later_passages_keep_their_scores(kinds, precision, recall):
 def test_sealed_passages_keep_their_scores(sort, kinds, precision, recall):
     """Figures alone: nothing was written or learnt from these passages."""
     rows = [row for row in score.read(sorted(score.CORPUS.glob("sealed_*.jsonl"))) if row["sort"] == sort]
-    for row in rows:
-        row["predicted"] = [{"start": m.start, "end": m.end, "kind": m.kind} for m in check_text(row["text"])]
+    score.predicted(rows)
     right, predicted_marks, found, labelled = score.tally(rows, kinds, score.strength)
     figures = (round(right / predicted_marks, 3), round(found / labelled, 3))
     assert figures[0] >= precision and figures[1] >= recall

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from handouts.wording import check_text, weighing
+from handouts.wording import check_text, engine, weighing
 from handouts.wording.kinds import lexicon
 from handouts.wording.prose import sentences
 
@@ -46,7 +46,7 @@ def test_fitting_separates_what_can_be_separated():
 
 def odds(text, word):
     (sentence,) = sentences(text, lexicon("en").known)
-    return weighing.learnt("en").most(sentence, sentence.words.index(word), sentence.words.index(word) + 1)
+    return weighing.learnt("en").odds(sentence.words, sentence.words.index(word))
 
 
 @pytest.mark.parametrize(
@@ -62,16 +62,23 @@ def test_the_words_around_decide(fault, harmless, word):
 
 
 def test_words_that_speak_clearly_for_a_fault_need_no_phrase(monkeypatch):
-    from handouts.wording import engine
-
-    text = "Okay, everybody gather round and see how my hip goes back."
-    assert any(mark.strength == "blocks" for mark in check_text(text))
-    weights = weighing.learnt("en")
+    text = "Turn please the lever in this sense, two rotations."
+    assert [(mark.kind, mark.words) for mark in check_text(text)] == [("pointing", "this")]
     monkeypatch.setattr(engine, "SURE", math.inf)
-    alone = check_text(text)
-    monkeypatch.setattr(engine, "SURE", -math.inf)
-    assert len(check_text(text)) >= len(alone)
-    assert set(weights.kinds) <= weights.suspicious
+    assert check_text(text) == []
+
+
+def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch):
+    text = "Hold the bell like this."
+    assert [mark.kind for mark in check_text(text)] == ["demonstration"]
+    monkeypatch.setattr(engine, "DOUBT", math.inf)
+    monkeypatch.setattr(engine, "SURE", math.inf)
+    assert check_text(text) == []
+
+
+def test_a_word_is_weighed_without_a_phrase_only_where_it_may_be_weighed_in_one():
+    weights = weighing.learnt("en")
+    assert weights.kinds.keys() <= weights.suspicious
 
 
 def test_a_language_without_weights_has_its_phrases_alone():

@@ -108,6 +108,7 @@ _PRINT = Phrases(
         [ next|up|down a? colour|color ]
         [ same colour|color as ]
         with the [ flower|star|picture|pattern|stripe|stripes|logo|letter|heart|skull|dragon|crest|spots ] on?
+        [ free-throw|halfway|touch|goal|penalty|service|three-point line ] painted
         [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
         [ lighter|darker|paler|brighter|duller|shinier|glossier ] of the
         on|in|into the [ red|blue|green|yellow|black|white zone|half|area|section ] !of
@@ -449,6 +450,7 @@ ENGLISH = Kind(
         "The [[polka-dot]] cushion.",
         "The [[tinted]] goggles.",
         "The [[brighter]] of the two bibs.",
+        "Behind the [[free-throw line]] painted white.",
         "It's whichever has the [[pink]] trim.",
         "Check for [[pale patches]] on the heel.",
         "The [[charcoal]] band is too strong.",
