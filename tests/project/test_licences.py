@@ -43,4 +43,4 @@ def test_every_locked_file_has_a_hash_that_names_it_alone(lock):
         assert hashes and all(re.fullmatch("sha256:[0-9a-f]{64}", one) for one in hashes), block[:60]
         assert len(set(hashes)) == len(hashes)
         # One exact version from the index: no address, no folder, no branch.
-        assert re.match(r"[a-z0-9_.-]+==[0-9][\w.!+]*(?: ;.*)? \\\n", block), block[:80]
+        assert re.match(r"[a-z0-9_.-]+(?:\[[a-z,]+\])?==[0-9][\w.!+]*(?: ;.*)? \\\n", block), block[:80]

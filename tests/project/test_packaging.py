@@ -20,7 +20,7 @@ def names(requirements):
 
 
 def locked(path):
-    return dict(re.findall(r"^([a-z0-9_.-]+)==([^ \\]+)", path.read_text("utf-8"), re.M))
+    return dict(re.findall(r"^([a-z0-9_.-]+)(?:\[[^]]*\])?==([^ \\]+)", path.read_text("utf-8"), re.M))
 
 
 def test_louis_never_comes_from_the_python_index():

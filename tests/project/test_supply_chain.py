@@ -9,11 +9,12 @@ import re
 from pathlib import Path
 
 import pytest
+from packaging.requirements import Requirement
 from packaging.version import Version
 
 ROOT = Path(__file__).resolve().parents[2]
 LOCK = (ROOT / "handouts/first_run.lock").read_text("utf-8")
-LOCKED = dict(re.findall(r"^([a-z0-9_.-]+)==([^ \\]+)", LOCK, re.M))
+LOCKED = dict(re.findall(r"^([a-z0-9_.-]+)(?:\[[^]]*\])?==([^ \\]+)", LOCK, re.M))
 HERE = {
     re.sub(r"[-_.]+", "-", one.metadata["Name"]).lower(): one
     for one in importlib.metadata.distributions()
@@ -43,6 +44,26 @@ def test_nothing_is_locked_that_nobody_asked_for():
     # uv writes who asked for a package beneath it; without that line it came from nowhere.
     for block in re.split(r"^(?=[a-z0-9])", LOCK, flags=re.M)[1:]:
         assert re.search(r"^    # via\b", block, re.M), block.split("\n")[0]
+
+
+@pytest.mark.parametrize("path", ["handouts/first_run.lock", "tests/requirements.lock"])
+def test_an_extra_is_locked_with_its_package(path):
+    # pip before 23.1 takes "name[extra]" and "name" for two packages when it checks hashes: with only
+    # the second locked, the first newer release of the package breaks the installation.
+    locked = {}
+    for line in re.findall(r"^([a-z0-9].*?==[^ ;\\]+)", (ROOT / path).read_text("utf-8"), re.M):
+        requirement = Requirement(line)
+        locked.setdefault(requirement.name, set()).update(requirement.extras)
+    asked = [
+        Requirement(line)
+        for name in locked.keys() & HERE.keys()
+        for line in HERE[name].requires or ()
+        if "extra ==" not in line
+    ]
+    for requirement in asked:
+        if requirement.extras and requirement.name in locked:
+            assert requirement.extras <= locked[requirement.name], requirement
+    assert any(requirement.extras for requirement in asked)
 
 
 def test_every_package_of_the_page_checkers_has_its_hash():
