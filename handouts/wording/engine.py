@@ -5,22 +5,26 @@ the words around agree.  A phrase stands unless they speak clearly against it;
 without a phrase, they mark a word themselves where they speak clearly for it.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from handouts.wording import weighing
 from handouts.wording.kinds import kinds, lexicon
 from handouts.wording.kinds.kind import Kind, Span
-from handouts.wording.marks import Mark
+from handouts.wording.marks import Mark, Strength
 from handouts.wording.prose import PAUSES, Sentence, sentences
 from handouts.wording.weighing import Weights
 
 _JOINS = PAUSES | {"and", "then", "but", "or", "so"}
 """What stands between two clauses: pauses, and the words that join them."""
 
-DOUBT = -4.0
+DOUBT: Mapping[Strength, float] = {"blocks": -2.5, "advice": -2.0}
 """Odds, as a logarithm, under which the words around speak against a phrase."""
-SURE = 0.5
+SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 1.0}
 """Odds, as a logarithm, from which they mark a word without a phrase."""
+
+
+ALONG = -2.0
+"""Odds, as a logarithm, from which a word beside a sure one belongs to its mark."""
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:
@@ -31,7 +35,7 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     looked_for = kinds(language)
-    weights = weighing.learnt(language)
+    weights = weighing.learnt(language, lexicon(language))
     marks: list[Mark] = []
     for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
         marks += _check(sentence, looked_for, weights, text)
@@ -47,45 +51,52 @@ def _with_words_apart(text: str, language: str) -> str:
     return text
 
 
-def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None, text: str) -> list[Mark]:
+def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strength, Weights], text: str) -> list[Mark]:
     found: list[tuple[Kind, Span]] = []
     for kind, span, by_phrase in _candidates(sentence, kinds, weights):
         first, last = span = _whole_words(sentence, *span)
         if any(first < end and begin < last for _, (begin, end) in found):
             continue
-        if kind.strength == "blocks" and any(
-            _one_clause(sentence, span, place) and not (by_phrase and kind.counts_each and other.counts_each)
+        if any(
+            other.strength == kind.strength and _one_clause(sentence, span, place) and not (by_phrase and _apart(kind, other))
             for other, place in found
-            if other.strength == "blocks"
         ):
-            continue  # one fault, unless a phrase found two things to be told apart
+            continue
         found.append((kind, span))
     found.sort(key=lambda one: one[1])
     return [_mark(sentence, kind, span, text) for kind, span in found]
 
 
 def _candidates(
-    sentence: Sentence, kinds: tuple[Kind, ...], weights: Weights | None
+    sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strength, Weights]
 ) -> Iterator[tuple[Kind, Span, bool]]:
     """What the phrases find, then what the weights find alone: kind, words, and whether a phrase found it.
 
     They may overlap, the first wins.
     """
-    odds = weights.weighed(sentence) if weights else {}
+    odds = {strength: model.weighed(sentence) for strength, model in weights.items()}
     words = set(sentence.words)
     words.update(part for word in sentence.words if "-" in word for part in word.split("-"))
     for kind in kinds:
         if kind.triggers.isdisjoint(words):
             continue
+        model, doubt = weights.get(kind.strength), DOUBT[kind.strength]
         for first, last in sorted(kind.find(sentence)):
-            if kind.strength == "advice" or weights is None or weights.most(sentence, first, last, odds) >= DOUBT:
+            if model is None or model.most(sentence, first, last, odds[kind.strength]) >= doubt:
                 yield kind, (first, last), True
-    sure = [place for place, weight in odds.items() if weight >= SURE]
-    if weights and sure:
-        named = {kind.name: kind for kind in kinds}
-        for first, last in weighing.runs(sure, sentence):
-            surest = max(odds.keys() & range(first, last), key=lambda place: (odds[place], place))
-            yield named[weights.kinds[sentence.words[surest]]], (first, last), False
+    named = {kind.name: kind for kind in kinds}
+    for strength, known in odds.items():
+        likely = [place for place, weight in known.items() if weight >= ALONG]
+        for first, last in weighing.runs(likely, sentence):
+            surest = max(known.keys() & range(first, last), key=lambda place: (known[place], place))
+            kind = named[weights[strength].kinds[sentence.words[surest]]]
+            if known[surest] >= SURE[strength] and not kind.explained(sentence, first, last):
+                yield kind, (first, last), False
+
+
+def _apart(kind: Kind, other: Kind) -> bool:
+    """Whether two phrases in one clause are two faults: two sizes, two places, two things to be told apart."""
+    return kind.strength == "advice" or (kind.counts_each and other.counts_each)
 
 
 def _mark(sentence: Sentence, kind: Kind, span: Span, text: str) -> Mark:

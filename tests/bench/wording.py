@@ -61,6 +61,15 @@ def prose(size: int) -> str:
     raise AssertionError
 
 
+def talk(size: int) -> str:
+    """About `size` characters of trainers' talk alone, each passage once: the text with most to weigh."""
+    pieces: list[str] = []
+    for path in sorted((ROOT / "tests" / "wording_corpus").glob("open_*.jsonl")):
+        rows = [json.loads(line) for line in path.read_text("utf-8").splitlines()]
+        pieces += [row["text"] for row in rows if row.get("sort") == "talk"]
+    return "\n\n".join(pieces)[:size]
+
+
 def shapes(size: int) -> Iterator[tuple[str, str]]:
     """Texts that are made to be slow, each of about `size` characters."""
     yield "one line", " ".join(prose(size).split())
@@ -149,6 +158,17 @@ def cold_start(repeat: int) -> None:
     )  # fmt: skip
 
 
+def of_talk(size: int) -> None:
+    """Talk is slower than the exercise texts with which the other rows begin, and slower when it is new."""
+    text = talk(size)
+    new = seconds(lambda: check_text(text), 1)
+    again = seconds(lambda: check_text(text))
+    table.row(
+        f"{len(text) / MEGABYTE / new:.2f} MB/s", "",
+        f"wording, marks alone, trainers' talk of {len(text) / MEGABYTE:g} MB; {len(text) / MEGABYTE / again:.2f} when read again",
+    )  # fmt: skip
+
+
 def growth(folder: Path, sizes: Iterable[int]) -> None:
     """Seconds a megabyte at each size; a flat line means linear."""
     path = folder / "growing.md"
@@ -185,6 +205,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         against_proselint(Path(folder), MEGABYTE // (4 if quick else 1))
         cold_start(5 if quick else 15)
+        of_talk(MEGABYTE // (4 if quick else 1))
         growth(Path(folder), (MEGABYTE // 10, MEGABYTE) if quick else (MEGABYTE // 10, MEGABYTE, 20 * MEGABYTE))
         made_to_be_slow(Path(folder), MEGABYTE if quick else 20 * MEGABYTE)
 

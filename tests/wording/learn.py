@@ -13,6 +13,7 @@ fixed seed, so the same passages give the same weights.
 
 import argparse
 import collections
+import itertools
 import json
 import math
 import random
@@ -23,7 +24,7 @@ HERE = Path(__file__).parent
 ROOT = HERE.parents[1]
 sys.path[:0] = [str(ROOT), str(HERE)]
 
-from score import BLOCKING, CORPUS, overlap, read, unbracketed  # noqa: E402
+from score import ADVICE, BLOCKING, CORPUS, overlap, read, unbracketed  # noqa: E402
 
 from handouts.wording import weighing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
@@ -31,57 +32,69 @@ from handouts.wording.prose import PAUSES, sentences  # noqa: E402
 
 SUSPICIOUS = 0.04
 """The share of a word's places that must be part of a fault before the word is weighed."""
-LIKELY = 0.2
+LIKELY = 0.08
 """The share from which it is weighed without a phrase."""
-NEAR_MISS = 4
-"""How many passages a near miss among the examples of a kind counts for: it says what the kind does not mean."""
+SETTLED = 4
+"""How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
 ROUNDS = 6
+SLIGHT = 0.03
+"""A weight nearer to nought is left out: it tips nothing, and the file is read at every start."""
 STEP, SMOOTH, SPARSE, RIDGE = 0.1, 1.0, 3.0, 1.0
 """Alpha, beta, lambda 1 and lambda 2 of the paper."""
 
 
-def passages(without=()):
-    """The open passages, the kinds' own examples, and the exercise texts, which have no fault."""
+def passages(kinds, without=()):
+    """The open passages, the examples of these kinds, and the exercise texts, which have no fault: (text, marks of these kinds, how much it counts)."""
     paths = [path for path in sorted(CORPUS.glob("open_*.jsonl")) if path.stem.removeprefix("open_") not in without]
-    rows = [(row["text"], [mark for mark in row["marks"] if mark["kind"] in BLOCKING]) for row in read(paths)]
+    rows = [(row["text"], [mark for mark in row["marks"] if mark["kind"] in kinds]) for row in read(paths)]
+    settled = []
     for kind in KINDS["en"]:
-        if kind.name in BLOCKING:
+        if kind.name in kinds:
             for text, spans in map(unbracketed, kind.flag):
-                rows.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans]))
-            rows += [(text, []) for text in kind.leave] * NEAR_MISS
+                settled.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans]))
+            settled += [(text, []) for text in kind.leave]
     for path in sorted((ROOT / "exercise_texts").glob("*.md")):
         if path.name.count(".") == 1:
-            rows.append((path.read_text("utf-8"), []))
-    return rows
+            settled.append((path.read_text("utf-8"), []))
+    return [(text, marks, 1) for text, marks in rows] + [(text, marks, SETTLED) for text, marks in settled]
 
 
 def words_of(rows):
-    """(sentence, place, kind of the fault or None) of every word of every passage."""
+    """(sentence, place, kind of the fault or None, how much it counts) of every word of every passage."""
     known = lexicon("en").known
-    for text, marks in rows:
+    for text, marks, counts in rows:
         for sentence in sentences(text, known):
             for place, word in enumerate(sentence.words):
                 if word not in PAUSES:
                     here = {"start": sentence.starts[place], "end": sentence.ends[place]}
-                    yield sentence, place, next((mark["kind"] for mark in marks if overlap(here, mark)), None)
+                    yield sentence, place, next((mark["kind"] for mark in marks if overlap(here, mark)), None), counts
 
 
-def learn(rows):
-    """The content of the file of weights."""
+def learn(without=()):
+    """The content of the file of weights: a model for each strength."""
+    return {strength: of_kinds(passages(kinds, without), kinds) for strength, kinds in (("blocks", BLOCKING), ("advice", ADVICE))}
+
+
+def of_kinds(rows, kinds):
+    """The model of some kinds."""
     every = list(words_of(rows))
-    of_word = collections.Counter(sentence.words[place] for sentence, place, _ in every)
-    faulty = collections.Counter(sentence.words[place] for sentence, place, kind in every if kind)
+    of_word, faulty, of_kind = collections.Counter(), collections.Counter(), collections.Counter()
+    for sentence, place, kind, counts in every:
+        word = sentence.words[place]
+        of_word[word] += counts
+        if kind:
+            faulty[word] += counts
+            of_kind[word, kind] += counts
     suspicious = {word for word in faulty if faulty[word] / of_word[word] >= SUSPICIOUS}
+    likely = sorted(word for word in suspicious if faulty[word] / of_word[word] >= LIKELY)
     examples = [
-        (weighing.evidence(sentence.words, place), kind is not None)
-        for sentence, place, kind in every
+        (weighing.evidence(sentence, place, lexicon("en")), kind is not None, counts)
+        for sentence, place, kind, counts in every
         if sentence.words[place] in suspicious
     ]
-    of_kind = collections.Counter((sentence.words[place], kind) for sentence, place, kind in every if kind)
-    likely = sorted(word for word in suspicious if faulty[word] / of_word[word] >= LIKELY)
     return {
         "suspicious": sorted(suspicious),
-        "kinds": {word: max(BLOCKING, key=lambda kind: of_kind[word, kind]) for word in likely},
+        "kinds": {word: max(kinds, key=lambda kind: of_kind[word, kind]) for word in likely},
         "fault": fit(examples),
     }
 
@@ -89,45 +102,47 @@ def learn(rows):
 def fit(examples):
     """From a table to the weights of its words, to two decimals.
 
-    examples: the evidence around a word, and whether it is part of a fault.
+    examples: the evidence around a word, whether it is part of a fault, and how much it counts.
     """
-    pull, seen = {}, {}
+    numbers = collections.defaultdict(itertools.count().__next__)
+    order = [([numbers[one] for one in found], right, counts) for found, right, counts in examples]
+    pull, seen = [0.0] * len(numbers), [0.0] * len(numbers)
 
-    def weight(name):
-        z = pull.get(name, 0.0)
+    def weight(number):
+        z = pull[number]
         if -SPARSE <= z <= SPARSE:
             return 0.0
-        return (math.copysign(SPARSE, z) - z) / ((SMOOTH + math.sqrt(seen[name])) / STEP + RIDGE)
+        return (math.copysign(SPARSE, z) - z) / ((SMOOTH + math.sqrt(seen[number])) / STEP + RIDGE)
 
-    order = list(examples)
     shuffled = random.Random(2026)
     for _ in range(ROUNDS):
         shuffled.shuffle(order)
-        for found, right in order:
-            weights = [weight(name) for name in found]
-            slope = 1 / (1 + math.exp(-max(-30.0, min(30.0, math.fsum(weights))))) - right
+        for found, right, counts in order:
+            weights = [weight(number) for number in found]
+            slope = counts * (1 / (1 + math.exp(-max(-30.0, min(30.0, math.fsum(weights))))) - right)
             if abs(slope) < 0.001:
                 continue
-            for name, now in zip(found, weights, strict=True):
-                before = seen.get(name, 0.0)
+            for number, now in zip(found, weights, strict=True):
+                before = seen[number]
                 after = before + slope * slope
-                pull[name] = pull.get(name, 0.0) + slope - (math.sqrt(after) - math.sqrt(before)) / STEP * now
-                seen[name] = after
-    tables = {table: {} for table in (*weighing.PLACES, weighing.BEFORE, weighing.AFTER)}
-    for table, words in sorted(pull):
-        if value := round(weight((table, words)), 2):
+                pull[number] += slope - (math.sqrt(after) - math.sqrt(before)) / STEP * now
+                seen[number] = after
+    tables = {table: {} for table in weighing.TABLES}
+    for (table, words), number in sorted(numbers.items()):
+        if abs(value := round(weight(number), 2)) >= SLIGHT:
             tables[table][words] = value
     return tables
 
 
 def why(text):
-    weights = weighing.learnt("en")
-    for sentence in sentences(text, lexicon("en").known):
-        for place, odds in weights.weighed(sentence).items():
-            found = {(table, words): weights.fault[table].get(words, 0.0) for table, words in weighing.evidence(sentence.words, place)}
-            heaviest = sorted(found, key=lambda one: -abs(found[one]))[:8]
-            listed = "; ".join(f"{table} {words!r} {found[table, words]:+.2f}" for table, words in heaviest)
-            print(f"{sentence.words[place]}: {odds:+.2f}, from {listed}")
+    words = lexicon("en")
+    for sentence in sentences(text, words.known):
+        for strength, weights in weighing.learnt("en", words).items():
+            for place, odds in weights.weighed(sentence).items():
+                found = weighing.evidence(sentence, place, words)
+                heaviest = sorted({(weights.fault[table].get(name, 0.0), table, name) for table, name in found}, key=lambda one: -abs(one[0]))
+                listed = "; ".join(f"{table} {name!r} {weight:+.2f}" for weight, table, name in heaviest[:8])
+                print(f"{sentence.words[place]}, {strength}: {odds:+.2f}, from {listed}")
 
 
 def main(argv=None):
@@ -137,11 +152,12 @@ def main(argv=None):
     arguments = parser.parse_args(argv)
     if arguments.why:
         return why(arguments.why)
-    content = learn(passages(arguments.without))
+    content = learn(arguments.without)
     path = weighing.LEARNT / "en.json"
     path.write_text(json.dumps(content, ensure_ascii=False, separators=(',', ':')) + "\n", "utf-8")
-    count = sum(len(words) for words in content["fault"].values())
-    print(f"Learnt {count} weights for {len(content['suspicious'])} suspicious words: {path.relative_to(ROOT)}")
+    for strength, model in content.items():
+        count = sum(len(words) for words in model["fault"].values())
+        print(f"Learnt {count} weights for {len(model['suspicious'])} suspicious words of {strength}: {path.relative_to(ROOT)}")
 
 
 if __name__ == "__main__":

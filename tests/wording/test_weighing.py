@@ -20,25 +20,27 @@ spec.loader.exec_module(learn)
 def test_the_weights_are_those_that_the_open_passages_give():
     """Learnt anew and compared; a last digit may differ where another machine rounds a logarithm otherwise."""
     shipped = json.loads((weighing.LEARNT / "en.json").read_text("utf-8"))
-    anew = learn.learn(learn.passages())
+    anew = learn.learn()
     advice = "run: python tests/wording/learn.py"
-    assert anew["suspicious"] == shipped["suspicious"] and anew["kinds"] == shipped["kinds"], advice
-    for table, weights in anew["fault"].items():
-        shipped_weights = shipped["fault"][table]
-        for words in weights.keys() | shipped_weights.keys():
-            assert math.isclose(weights.get(words, 0.0), shipped_weights.get(words, 0.0), abs_tol=0.021), advice
+    assert anew.keys() == shipped.keys()
+    for strength, model in anew.items():
+        assert model["suspicious"] == shipped[strength]["suspicious"] and model["kinds"] == shipped[strength]["kinds"], advice
+        for table, weights in model["fault"].items():
+            shipped_weights = shipped[strength]["fault"][table]
+            for words in weights.keys() | shipped_weights.keys():
+                assert math.isclose(weights.get(words, 0.0), shipped_weights.get(words, 0.0), abs_tol=learn.SLIGHT + 0.011), advice
 
 
 def test_no_sealed_passage_is_learnt_from():
-    learnt_from = {text for text, _ in learn.passages()}
+    learnt_from = {text for text, _, _ in learn.passages(learn.BLOCKING + learn.ADVICE)}
     sealed = {row["text"] for row in learn.read(sorted(learn.CORPUS.glob("sealed_*.jsonl")))}
     assert sealed and learnt_from.isdisjoint(sealed)
 
 
 def test_fitting_separates_what_can_be_separated():
     """A word that stands in faults alone weighs for one, a word that stands elsewhere alone against it, and a word in both says little."""
-    faults = [([("=", "so"), ("-1", "bad")], True)] * 40
-    others = [([("=", "so"), ("-1", "good")], False)] * 40
+    faults = [([("=", "so"), ("-1", "bad")], True, 1)] * 40
+    others = [([("=", "so"), ("-1", "good")], False, 1)] * 40
     weights = learn.fit(faults + others)
     assert weights["-1"]["bad"] > 0.5 and weights["-1"]["good"] < -0.5
     assert abs(weights["="].get("so", 0.0)) < 0.2
@@ -46,7 +48,18 @@ def test_fitting_separates_what_can_be_separated():
 
 def odds(text, word):
     (sentence,) = sentences(text, lexicon("en").known)
-    return weighing.learnt("en").odds(sentence.words, sentence.words.index(word))
+    return weighing.learnt("en", lexicon("en"))["blocks"].odds(sentence, sentence.words.index(word))
+
+
+def test_a_sum_for_classes_is_that_of_the_names_that_learning_saw():
+    """The fast sums of the program against the plain list of evidence that the weights were learnt by."""
+    words = lexicon("en")
+    weights = weighing.learnt("en", words)["blocks"]
+    for sentence in sentences("Turn that way, like Ravi. Knees over your toes, three inches off the floor; copy me here.", words.known):
+        for place in range(len(sentence.words)):
+            found = weighing.evidence(sentence, place, words)
+            plain = math.fsum(weights.fault[table].get(name, 0.0) for table, name in found)
+            assert math.isclose(weights.odds(sentence, place), plain, abs_tol=1e-9)
 
 
 @pytest.mark.parametrize(
@@ -61,26 +74,30 @@ def test_the_words_around_decide(fault, harmless, word):
     assert odds(fault, word) > odds(harmless, word) + 1
 
 
+NEVER = {"blocks": math.inf, "advice": math.inf}
+
+
 def test_words_that_speak_clearly_for_a_fault_need_no_phrase(monkeypatch):
     text = "Turn please the lever in this sense, two rotations."
     assert [(mark.kind, mark.words) for mark in check_text(text)] == [("pointing", "this")]
-    monkeypatch.setattr(engine, "SURE", math.inf)
+    monkeypatch.setattr(engine, "SURE", NEVER)
     assert check_text(text) == []
 
 
 def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch):
     text = "Hold the bell like this."
     assert [mark.kind for mark in check_text(text)] == ["demonstration"]
-    monkeypatch.setattr(engine, "DOUBT", math.inf)
-    monkeypatch.setattr(engine, "SURE", math.inf)
+    monkeypatch.setattr(engine, "DOUBT", NEVER)
+    monkeypatch.setattr(engine, "SURE", NEVER)
     assert check_text(text) == []
 
 
-def test_a_word_is_weighed_without_a_phrase_only_where_it_may_be_weighed_in_one():
-    weights = weighing.learnt("en")
+@pytest.mark.parametrize("strength", ["blocks", "advice"])
+def test_a_word_is_weighed_without_a_phrase_only_where_it_may_be_weighed_in_one(strength):
+    weights = weighing.learnt("en", lexicon("en"))[strength]
     assert weights.kinds.keys() <= weights.suspicious
 
 
 def test_a_language_without_weights_has_its_phrases_alone():
-    assert weighing.learnt("fr") is None
+    assert weighing.learnt("fr", lexicon("fr")) == {}
     assert [mark.kind for mark in check_text("Faites comme ça.", language="fr")] == ["demonstration"]

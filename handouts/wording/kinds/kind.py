@@ -25,6 +25,8 @@ class Kind:
     rewrite: words that can stand in place of the marked ones in any sentence,
         or None where only the author can know what is meant.
     counts_each: whether two marks of a clause are two faults: two places, two colours.
+    explained: whether the sentence itself says what some words leave open, so
+        that they are no fault; `find` asks it too.
     what: what this kind is, in one sentence.
     """
 
@@ -37,5 +39,6 @@ class Kind:
     flag: tuple[str, ...]
     leave: tuple[str, ...]
     rewrite: Callable[[Sentence, int, int], str | None] = lambda sentence, first, last: None
+    explained: Callable[[Sentence, int, int], bool] = lambda sentence, first, last: False
     what: str = ""
     counts_each: bool = False

@@ -484,7 +484,6 @@ ENGLISH = Kind(
     leave=(
         "Whites go in the hot wash, reds take forty.",
         "Land on the spots you know best.",
-        "The red mark on your shin should fade.",
         "Choose a clear lane of two metres.",
         "Imagine a red lantern.",
         "A green or yellow bruise is part of healing.",

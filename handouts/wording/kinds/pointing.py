@@ -1032,6 +1032,7 @@ ENGLISH = Kind(
     suggest=suggest,
     triggers=_PHRASES.triggers,
     find=find,
+    explained=lambda sentence, first, last: explained(sentence, first, last) or _as_much_as(sentence.words, last),
     flag=(
         "Plant the pole [[here]], then push.",
         "Lift [[to about here]].",

@@ -786,7 +786,6 @@ ENGLISH = Kind(
         "Discover how much of standing up was done by looking.",
         "Some will look at the clock and think there's time for curls.",
         "If you can't see the kerb, tap it with your shoe.",
-        "Keep an eye on the clock for me, somebody.",
         "These days people stare at the little numbers and forget to breathe.",
         "See that your towel isn't on somebody else's peg.",
         "Do ten at the traffic lights.",

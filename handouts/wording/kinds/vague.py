@@ -1254,6 +1254,9 @@ _IS = _words("is are 's was were feels feel seems looks sits")
 def _explained(words: list[str], first: int, last: int) -> bool:
     """Whether the sentence itself gives the measure of the words from `first` to `last`."""
     count = len(words)
+    scale = last + (word_at(words, last) == "apart")
+    if word_at(words, scale) == "as" and word_at(words, scale + 1) in ("the", "your", "a") and _landmark(words, scale + 2, 3):
+        return True  # "wide as the mat", "wide apart as your shoulders"
     # the measure stands right before: "two fingers lower"
     for reach in range(first - 1, max(-1, first - 3), -1):
         if words[reach] in PAUSES:
@@ -1559,6 +1562,7 @@ ENGLISH = Kind(
     suggest=suggest,
     triggers=frozenset(_READERS),
     find=find,
+    explained=lambda sentence, first, last: _explained(sentence.words, first, last),
     flag=(
         "Step-ups: use a [[low]] step.",
         "Sit tall and come [[less far]] forward.",
@@ -1603,6 +1607,8 @@ ENGLISH = Kind(
         "Keep the rope [[short]] for now.",
     ),
     leave=(
+        "Feet wide as your shoulders.",
+        "Next, plank, feet wide apart as the mat, ten.",
         "A small amount of swelling is normal.",
         "Your blood pressure has come down a bit.",
         "Take it a step further and ask your sister.",

@@ -457,7 +457,6 @@ ENGLISH = Kind(
         "[[From the front]], your knees should line up.",
         "Come back, you've gone [[off screen]].",
         "Form a circle [[round me]].",
-        "[[I've lost your]] feet, back up.",
         "Serve it [[to my backhand]].",
         "[[I'm mirrored]], so go right.",
         "[[The judges' side]] arm lifts.",
