@@ -21,8 +21,6 @@ DOUBT: Mapping[Strength, float] = {"blocks": -2.5, "advice": -2.0}
 """Odds, as a logarithm, under which the words around speak against a phrase."""
 SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 1.0}
 """Odds, as a logarithm, from which they mark a word without a phrase."""
-
-
 ALONG = -2.0
 """Odds, as a logarithm, from which a word beside a sure one belongs to its mark."""
 
@@ -53,6 +51,7 @@ def _with_words_apart(text: str, language: str) -> str:
 
 def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strength, Weights], text: str) -> list[Mark]:
     found: list[tuple[Kind, Span]] = []
+    guessed: set[Span] = set()
     for kind, span, by_phrase in _candidates(sentence, kinds, weights):
         first, last = span = _whole_words(sentence, *span)
         if any(first < end and begin < last for _, (begin, end) in found):
@@ -63,8 +62,10 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strengt
         ):
             continue
         found.append((kind, span))
+        if not by_phrase:
+            guessed.add(span)
     found.sort(key=lambda one: one[1])
-    return [_mark(sentence, kind, span, text) for kind, span in found]
+    return [_mark(sentence, kind, span, text, safe=span not in guessed) for kind, span in found]
 
 
 def _candidates(
@@ -99,10 +100,16 @@ def _apart(kind: Kind, other: Kind) -> bool:
     return kind.strength == "advice" or (kind.counts_each and other.counts_each)
 
 
-def _mark(sentence: Sentence, kind: Kind, span: Span, text: str) -> Mark:
+def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, safe: bool) -> Mark:
+    """The mark of some words.
+
+    safe: a phrase found them, whole, so that others can take their place;
+        what weighs may be half of what is said: "eyes" of "eyes on the clock".
+    """
     first, last = span
     start, end = sentence.starts[first], sentence.ends[last - 1]
-    suggest, rewrite = kind.suggest(sentence, first, last), kind.rewrite(sentence, first, last)
+    suggest = kind.suggest(sentence, first, last)
+    rewrite = kind.rewrite(sentence, first, last) if safe else None
     return Mark(start, end, kind.name, kind.strength, text[start:end], kind.why, suggest, rewrite)
 
 

@@ -84,6 +84,14 @@ def test_words_that_speak_clearly_for_a_fault_need_no_phrase(monkeypatch):
     assert check_text(text) == []
 
 
+def test_no_words_are_put_in_place_of_what_no_phrase_found():
+    """The mark may be a part of what is said, and the rest would stay: "Keep your chin level on the clock"."""
+    (mark,) = check_text("Eyes on the clock over the door.")
+    assert mark.kind == "gaze" and mark.words == "Eyes" and mark.rewrite is None
+    (mark,) = check_text("Look at the ceiling.")
+    assert mark.kind == "gaze" and mark.rewrite
+
+
 def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch):
     text = "Hold the bell like this."
     assert [mark.kind for mark in check_text(text)] == ["demonstration"]
