@@ -129,7 +129,7 @@ _PRINT = Phrases(
         the _? [ one|ones|two|three|team|side|person|people|girl|boy|lad|woman|man|half in @colour ] &.|,|is|are|serve|goes|go|start|starts|leads|first|will|has|have|and|on|weighs|stays|moves
         from|between [ @colour to|and @colour ] !in
         <!line|lines|mark|marks [ painted|dyed|sprayed|coloured|colored|trimmed|edged|lined|stitched|wrapped|bound|taped in? @colour ]
-        [ in|with gold|silver|red|white|black|blue|green|yellow paint|ink|thread|lettering|letters|pen|marker|chalk|stitching|tape|biro ]
+        [ in|with gold|silver|red|white|black|blue|green|yellow paint|ink|thread|lettering|letters|pen|marker|chalk|stitching|tape ]
         there 's|is [ a _? line|cross|dot|spot|stripe|square|x|t on|across|along the floor|mat|wall|ground|bottom|deck|tiles ] !you
         [ one|ones|@kit|side|end that|which 's|has|have|is got? a|an|the? _? sticker|writing|label|logo|stripe|pattern|print|picture|lettering|star|badge ]
         's|has got? [ a|the sticker|logo|stripe|label|star|badge on ] it?
@@ -347,7 +347,7 @@ def _unknown_thing(sentence: Sentence, place: int) -> bool:
 _NO_THINGS = frozenset(
     "sky sea water grass hair dress shirt suit team club day days morning night light lights party food sauce fish pudding house houses bird birds"
     " eyes smile mood dream dreams weather cloud clouds sunset wine juice tea coffee rice bread meat milk sugar pepper cat dog horse car bus van taxi"
-    " country town street road leaves leaf flower flowers roses trousers shorts leggings plimsolls tracksuit hoodie jumper fleece coat jacket tutu kit hat lycra leotard shirts suits blood army"
+    " country town street road leaves leaf flower flowers roses trousers shorts leggings plimsolls tracksuit hoodie jumper fleece coat jacket tutu kit hat leotard shirts suits blood army"
     " christmas monday friday page pages stuff team teams cells tail paper badge ribbon bruise bruises bruising scab scabs phlegm mucus tongue stool stools".split()
 )
 _CLOSED = frozenset("if so than then when because too instead like as but yet either neither enough both who whom whose which that what how why".split())

@@ -12,7 +12,7 @@ from handouts.wording.prose import Sentence, word_at
 _STANDS_FOR = {
     # words that mean a picture and next to nothing else
     "surely": """
-        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|youtube|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|powerpoint|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|avatar|avatars|cutaway|time-lapse|webcast|webcasts|subtitle|subtitles|smiley|smileys|replay|replays|polaroid|polaroids|slow-mo|upload|uploads|vlogs|screen-grab|comic-strip|arrowhead|arrowheads|snapchat|pictured|instagram|tiktok|hologram|fresco|silhouette|silhouettes
+        photo|photos|photograph|photographs|selfie|selfies|screenshot|screenshots|diagram|diagrams|infographic|infographics|illustration|illustrations|drawing|drawings|cartoon|cartoons|video|videos|vid|vids|gif|gifs|animation|animations|slideshow|slideshows|tutorial|tutorials|thumbnail|pictogram|pictograms|storyboard|livestream|webinar|dvd|dvds|schematic|emoji|doodle|doodles|flipchart|wallchart|stick-man|stickman|line-drawing|snapshot|snapshots|caption|captions|footage|montage|close-up|closeup|pics|qr|poster|posters|image|images|sketch|sketches|clipart|flipbook|flashcard|flashcards|readout|playback|collage|mural|woodcut|engraving|inset|pictures|screengrab|boomerang|timelapse|freeze-frame|hologram|pictograph|watercolour|watercolor|lithograph|stills|artwork|graphic|graphics|visuals|movie|reel|reels|anatomical|blueprint|jpeg|livecam|vlog|infogram|wall-chart|squiggle|squiggles|scribble|scribbles|matchstick|projector|avatar|avatars|cutaway|time-lapse|webcast|webcasts|subtitle|subtitles|smiley|smileys|replay|replays|polaroid|polaroids|slow-mo|upload|uploads|vlogs|screen-grab|comic-strip|arrowhead|arrowheads|snapchat|pictured|hologram|fresco|silhouette|silhouettes
     """,
     # words that mean a picture when they stand as a thing that one looks into
     "maybe": """
@@ -50,7 +50,7 @@ _PHRASES = Phrases(
         [ the|a|that|our _? cross-section|cutaway|x-section|exploded-view ] on|in|at|of|shows|names|opposite|overleaf|below
         [ the|this|our|that|my {kind_of}*2 chart|graph|graphic|icon|recording|arrow|arrows|attachment|display|monitor|slide|film|feed|clip|picture|pic|painting|portrait|still|outline|map|screen|figure|telly|panel|photo ]
         [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|graph|icon ]
-        [ on|in|per screen|film|camera|tape|youtube|instagram|facebook|tiktok|telly|tv ] !@number|of
+        [ on|in|per screen|film|camera|tape|telly|tv ] !@number|of
         [ scan|scanning the|this|a|our _? code ]
         [ click|tap|swipe|press|follow|open|use on|to|through? the|this|our link|play|thumbnail|attachment|icon ]
         play|pause|rewind|freeze|stream|replay|start|open|load|download|stop|run|scroll|fast-forward|loop|swipe back|forward|to? [ the|this|my|our|that|each _? clip|recording|film|frame|link|attachment|stream|screen ]
@@ -157,7 +157,7 @@ _PHRASES = Phrases(
         [ keep|hold|get|steer|move|put the dot|cursor|marker|spot|circle|avatar ] inside|in|on|between|within|over the|two
         the [ x-ray|scan|tablet|skeleton|mannequin|dummy|torso|doll|puppet|artwork|tile|stamp|coin|vase|badge|crest|emblem|tattoo _? _? _? _? _? shows|show|illustrates|demonstrates|explains ]
         [ the|a _? _? mannequin|dummy|skeleton|torso ] by|in|at|on|behind|near|next
-        [ the|a tablet|laptop|ipad|monitor|projector|tv on|in|by the _ ] has|shows|plays|runs|will
+        [ the|a tablet|laptop|monitor|projector|tv on|in|by the _ ] has|shows|plays|runs|will
         [ map|maps|chart|charts|picture|diagram of the muscles|muscle|joints|feet|moves|steps|positions|route|pool|circuit|room ]
         [ the|an|our|my anatomy|muscle|posture|flexibility|joint|stretching|exercise chart|poster|model|plate|map ]
         [ the|this _? table|chart|grid|matrix|key below|above|overleaf|opposite ]
@@ -175,13 +175,13 @@ _PHRASES = Phrases(
         [ the|a|my|that one|ones|move|pose|figure|drawing|stretch|picture|lot overleaf|pictured|illustrated ]
         [ overleaf ] is|are|has|shows|,|there|you
         the|a|that|see|watch [ timer|clock|counter|countdown|bar|banner|box|window|inset|instructor|text|caption in|at|along|across the|your _? corner|bottom|top|edge _? ] &of|is|,|and|shows|tells|to|will|says|.|runs
-        [ the|my|our|a|this|that|an ink|pencil|charcoal|chalk|crayon|biro|felt-tip|line|pen|wash|pastel drawing|sketch|figure|figures|outline|study ]
+        [ the|my|our|a|this|that|an ink|pencil|charcoal|chalk|crayon|felt-tip|line|pen|wash|pastel drawing|sketch|figure|figures|outline|study ]
         [ stick|matchstick|pin man|men|woman|women|people|person|folk|lady|figure|figures|guy|guys|chap|kid|kids ]
         [ the|my|our|a|this|that|your|each artist|artist's|illustrator|photographer|cartoonist 's? impression|version|drawing|sketch|eye ]
         [ qr|bar code|codes ] !on
         [ rewind|screenshot|screengrab|fast-forward|scrub in|on|at|to|the|back|it|that|here|forward ]
         [ pause|freeze|stop it|the|this at|on|clip|film|video|frame|tape ] @number|frame|at|when|if|and
-        [ the|my|our|this|that|a google|shared|online|cloud|whatsapp album|gallery|reel|folder ] of|has|shows|with
+        [ the|my|our|this|that|a google|shared|online|cloud album|gallery|reel|folder ] of|has|shows|with
         [ the|a|this|that drawing|sketch|doodle|squiggle|scribble|cartoon|caricature|pictograph|hieroglyph|glyph|picture|photo|photograph|snap|shot|image|likeness|model|depiction|rendering|etching|engraving|carving|relief|frieze|tapestry|scroll|mosaic|statue|figurine|tattoo|decal ] shows|depicts|has|gives|tells|explains|will|makes|opposite|overleaf|below
         [ image|photo|picture|pic|drawing|visual|video|clip attached|enclosed|inside|linked|provided|supplied|included|below ]
         [ attached|enclosed|linked|embedded|pinned|uploaded|accompanying|supplied photo|photos|picture|pictures|image|images|clip|clips|video|videos|sketch|drawing|chart|diagram|graphic|pdf|jpg|jpeg|file|link ] 
@@ -423,7 +423,7 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
     if noun in ("picture", "pictures") and ((after == "of" and not sentence.classes[min(last + 2, len(words) - 1)] & LEXICON.mask("body", "kit", "me") and not {"move", "moves", "exercise", "stretch", "pose", "shape", "step", "position", "grip", "each", "it", "one"} & set(words[last : last + 5])) or "what" in words[first - 1 : first]):
         return True
     if noun in ("clip", "clips"):
-        return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "that", "round") or (after == "on" and not {"phone", "tablet", "site", "website", "app", "channel", "laptop", "screen", "youtube", "group", "page"} & set(words[last + 1 : last + 5]))
+        return bool(_CLIP_THINGS & set(words)) or "up" in words[last : last + 1] or after in ("the", "your", "it", "that", "round") or (after == "on" and not {"phone", "tablet", "site", "website", "app", "channel", "laptop", "screen", "group", "page"} & set(words[last + 1 : last + 5]))
     if noun in ("picture", "image", "sketch", "figure", "film", "outline", "chart", "map", "screen", "monitor", "display", "frame", "slide", "scan", "print", "caption") and after in (
         "yourself", "your", "a", "an", "that", "out", "it", "them", "how", "what", "each", "every", "me", "my",
     ) and not (after in ("a", "that", "your") and "the" in inside):

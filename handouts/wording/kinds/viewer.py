@@ -16,7 +16,7 @@ _STANDS_FOR = {
     """,
     # what a watcher sees through
     "device": """
-        the|your|my|this|our|a _? @camera|@screen|device|handset|mobile|tripod|gopro|selfie-stick|ipad|macbook|chromebook|telly|zoom
+        the|your|my|this|our|a _? @camera|@screen|device|handset|mobile|tripod|gopro|selfie-stick|macbook|chromebook|telly|zoom
         the|your|my|this ring|selfie light|stick
         camera|screen|zoom one|two|a|b
     """,
@@ -302,7 +302,7 @@ def _a_place_to_go(words: list[str], first: int, last: int) -> bool:
 
 
 _TOUCHES = frozenset("touching pressing tapping pushing prodding".split())
-_DEVICES = frozenset("device phone camera laptop tablet ipad webcam".split())
+_DEVICES = frozenset("device phone camera laptop tablet webcam".split())
 _SETS_UP = frozenset("set put prop place lean stand tilt angle move".split())
 
 
