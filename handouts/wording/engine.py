@@ -33,7 +33,7 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     looked_for = kinds(language)
-    weights = weighing.learnt(language, lexicon(language))
+    weights = weighing.learnt(language)
     marks: list[Mark] = []
     for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
         marks += _check(sentence, looked_for, weights, text)
@@ -50,22 +50,19 @@ def _with_words_apart(text: str, language: str) -> str:
 
 
 def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strength, Weights], text: str) -> list[Mark]:
-    found: list[tuple[Kind, Span]] = []
-    guessed: set[Span] = set()
+    found: list[tuple[Kind, Span, bool]] = []
     for kind, span, by_phrase in _candidates(sentence, kinds, weights):
         first, last = span = _whole_words(sentence, *span)
-        if any(first < end and begin < last for _, (begin, end) in found):
+        if any(first < end and begin < last for _, (begin, end), _ in found):
             continue
         if any(
             other.strength == kind.strength and _one_clause(sentence, span, place) and not (by_phrase and _apart(kind, other))
-            for other, place in found
+            for other, place, _ in found
         ):
             continue
-        found.append((kind, span))
-        if not by_phrase:
-            guessed.add(span)
+        found.append((kind, span, by_phrase))
     found.sort(key=lambda one: one[1])
-    return [_mark(sentence, kind, span, text, safe=span not in guessed) for kind, span in found]
+    return [_mark(sentence, kind, span, text, whole=by_phrase) for kind, span, by_phrase in found]
 
 
 def _candidates(
@@ -85,13 +82,15 @@ def _candidates(
         for first, last in sorted(kind.find(sentence)):
             if model is None or model.most(sentence, first, last, odds[kind.strength]) >= doubt:
                 yield kind, (first, last), True
-    named = {kind.name: kind for kind in kinds}
     for strength, known in odds.items():
         likely = [place for place, weight in known.items() if weight >= ALONG]
         for first, last in weighing.runs(likely, sentence):
             surest = max(known.keys() & range(first, last), key=lambda place: (known[place], place))
-            kind = named[weights[strength].kinds[sentence.words[surest]]]
-            if known[surest] >= SURE[strength] and not kind.explained(sentence, first, last):
+            if known[surest] < SURE[strength]:
+                continue
+            name = weights[strength].kinds[sentence.words[surest]]
+            kind = next(kind for kind in kinds if kind.name == name)
+            if not kind.explained(sentence, first, last):
                 yield kind, (first, last), False
 
 
@@ -100,16 +99,16 @@ def _apart(kind: Kind, other: Kind) -> bool:
     return kind.strength == "advice" or (kind.counts_each and other.counts_each)
 
 
-def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, safe: bool) -> Mark:
+def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, whole: bool) -> Mark:
     """The mark of some words.
 
-    safe: a phrase found them, whole, so that others can take their place;
-        what weighs may be half of what is said: "eyes" of "eyes on the clock".
+    whole: a phrase found them, so that others can take their place; what
+        weighs may be half of what is said: "eyes" of "eyes on the clock".
     """
     first, last = span
     start, end = sentence.starts[first], sentence.ends[last - 1]
     suggest = kind.suggest(sentence, first, last)
-    rewrite = kind.rewrite(sentence, first, last) if safe else None
+    rewrite = kind.rewrite(sentence, first, last) if whole else None
     return Mark(start, end, kind.name, kind.strength, text[start:end], kind.why, suggest, rewrite)
 
 

@@ -17,6 +17,7 @@ from functools import cache
 from pathlib import Path
 
 from handouts.wording.grammar import Lexicon
+from handouts.wording.kinds import lexicon
 from handouts.wording.marks import Strength
 from handouts.wording.prose import PAUSES, Sentence
 
@@ -80,22 +81,22 @@ def classes_around(sentence: Sentence, place: int) -> list[tuple[str, Classes]]:
     ]  # fmt: skip
 
 
-def names(found: str | Classes, lexicon: Lexicon) -> list[str]:
+def names(found: str | Classes, known: Lexicon) -> list[str]:
     """What a table calls the classes that stand at a place: one name for each class or pair."""
     if isinstance(found, str):
         return [found]
     if isinstance(found, tuple):
         one, other = found
-        return [f"{first} {second}" for first in names(one, lexicon) for second in names(other, lexicon)]
+        return [f"{first} {second}" for first in names(one, known) for second in names(other, known)]
     if found in (_START, _END):
         return ["^" if found == _START else "$"]
-    return [name for name, bit in lexicon.bits.items() if found & bit] or ["-"]
+    return [name for name, bit in known.bits.items() if found & bit] or ["-"]
 
 
-def evidence(sentence: Sentence, place: int, lexicon: Lexicon) -> list[tuple[str, str]]:
+def evidence(sentence: Sentence, place: int, known: Lexicon) -> list[tuple[str, str]]:
     """All that stands around the word at `place`: each table and the name of what it is asked for."""
     classes = classes_around(sentence, place)
-    return words_around(sentence, place) + [(table, name) for table, found in classes for name in names(found, lexicon)]
+    return words_around(sentence, place) + [(table, name) for table, found in classes for name in names(found, known)]
 
 
 _MOST_SUMS = 5_000
@@ -105,13 +106,13 @@ _MOST_SUMS = 5_000
 class _Sums(dict[Classes, float]):
     """From the classes that may stand at a place to the sum of their weights, worked out when they are first met."""
 
-    def __init__(self, weights: Mapping[str, float], lexicon: Lexicon):
+    def __init__(self, weights: Mapping[str, float], known: Lexicon):
         super().__init__()
         self._weights = weights
-        self._lexicon = lexicon
+        self._known = known
 
     def __missing__(self, found: Classes) -> float:
-        total = sum([self._weights.get(name, 0.0) for name in names(found, self._lexicon)])
+        total = sum([self._weights.get(name, 0.0) for name in names(found, self._known)])
         if len(self) < _MOST_SUMS:
             self[found] = total
         return total
@@ -127,59 +128,22 @@ class Weights:
     fault: the weights.
     """
 
-    def __init__(self, suspicious: Iterable[str], kinds: Mapping[str, str], fault: Tables, lexicon: Lexicon):
+    def __init__(self, suspicious: Iterable[str], kinds: Mapping[str, str], fault: Tables, known: Lexicon):
         self.suspicious = frozenset(suspicious)
         self.kinds = kinds
         self.fault = fault
-        self._words = tuple(fault[table].get for table in (*PLACES, BEFORE, AFTER))
-        self._classes = tuple(_Sums(fault[table], lexicon) for table in CLASSES)
+        self._sums = {table: _Sums(fault[table], known) for table in CLASSES}
 
     def odds(self, sentence: Sentence, place: int) -> float:
         """The logarithm of the odds that the word at `place` is part of a fault.
 
-        The sum of the weights of what `words_around` and `classes_around` tell,
-        added up where it stands: this is where the checker spends its time.
+        To two decimals, as the weights are: what lies on a threshold is not to
+        hang on the order in which they are added.
         """
-        words, classes = sentence.words, sentence.classes
-        last = len(words) - 1
-        word, bits = words[place], classes[place]
-        before, left = (words[place - 1], classes[place - 1]) if place else ("^", _START)
-        second, left2 = (words[place - 2], classes[place - 2]) if place > 1 else ("^", _START)
-        third, left3 = (words[place - 3], classes[place - 3]) if place > 2 else ("^", _START)
-        after, right = (words[place + 1], classes[place + 1]) if place < last else ("$", _END)
-        then, right2 = (words[place + 2], classes[place + 2]) if place < last - 1 else ("$", _END)
-        later, right3 = (words[place + 3], classes[place + 3]) if place < last - 2 else ("$", _END)
-        (
-            it, at_3, at_2, at_1, at1, at2, at3, with_before, with_after, both_before, both_after, on_each_side, at_first,
-            at_last, of_length, from_start, some_before, some_after,
-        ) = self._words  # fmt: skip
-        (
-            class_, class_3, class_2, class_1, class1, class2, class3, class_before, class_after, classes_each_side,
-            classes_after, classes_before, class_and_word, word_and_class,
-        ) = self._classes  # fmt: skip
-        total = (
-            it(word, 0.0) + at_3(third, 0.0) + at_2(second, 0.0) + at_1(before, 0.0)
-            + at1(after, 0.0) + at2(then, 0.0) + at3(later, 0.0)
-            + with_before(f"{before} {word}", 0.0) + with_after(f"{word} {after}", 0.0)
-            + both_before(f"{second} {before}", 0.0) + both_after(f"{after} {then}", 0.0)
-            + on_each_side(f"{before} {after}", 0.0)
-            + at_first(words[0], 0.0) + at_last(words[-1], 0.0)
-            + of_length(str(min(8, (last + 1) // 3)), 0.0) + from_start(str(min(5, place)), 0.0)
-            + class_[bits] + class_3[left3] + class_2[left2] + class_1[left]
-            + class1[right] + class2[right2] + class3[right3]
-            + classes_each_side[left, right] + classes_after[right, right2] + classes_before[left2, left]
-            + class_and_word[left, word] + word_and_class[word, right]
-        )  # fmt: skip
-        some = 0
-        for near in range(place - FAR if place > FAR else 0, place):
-            total += some_before(words[near], 0.0)
-            some |= classes[near]
-        total += class_before[some]
-        some = 0
-        for near in range(place + 1, min(place + FAR, last) + 1):
-            total += some_after(words[near], 0.0)
-            some |= classes[near]
-        return total + class_after[some]
+        fault, sums = self.fault, self._sums
+        by_word = sum([fault[table].get(found, 0.0) for table, found in words_around(sentence, place)])
+        by_class = sum([sums[table][found] for table, found in classes_around(sentence, place)])
+        return round(by_word + by_class, 2)
 
     def weighed(self, sentence: Sentence) -> dict[int, float]:
         """The places of the words that are weighed wherever they stand, and the odds of each, as a logarithm."""
@@ -213,16 +177,13 @@ def runs(places: Iterable[int], sentence: Sentence) -> Iterator[tuple[int, int]]
 
 
 @cache
-def learnt(language: str, lexicon: Lexicon) -> Mapping[Strength, Weights]:
-    """The weights of a language by strength; none where nothing was learnt.
-
-    lexicon: its classes of words.
-    """
+def learnt(language: str) -> Mapping[Strength, Weights]:
+    """The weights of a language by strength; none where nothing was learnt."""
     path = LEARNT / f"{language}.json"
     if not path.exists():
         return {}
     read: Mapping[Strength, dict[str, Tables]] = json.loads(path.read_text("utf-8"))
     return {
-        strength: Weights(one["suspicious"], one["kinds"], one["fault"], lexicon)  # type: ignore[arg-type]
+        strength: Weights(one["suspicious"], one["kinds"], one["fault"], lexicon(language))  # type: ignore[arg-type]
         for strength, one in read.items()
     }

@@ -137,7 +137,7 @@ def fit(examples):
 def why(text):
     words = lexicon("en")
     for sentence in sentences(text, words.known):
-        for strength, weights in weighing.learnt("en", words).items():
+        for strength, weights in weighing.learnt("en").items():
             for place, odds in weights.weighed(sentence).items():
                 found = weighing.evidence(sentence, place, words)
                 heaviest = sorted({(weights.fault[table].get(name, 0.0), table, name) for table, name in found}, key=lambda one: -abs(one[0]))

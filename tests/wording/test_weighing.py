@@ -28,7 +28,10 @@ def test_the_weights_are_those_that_the_open_passages_give():
         for table, weights in model["fault"].items():
             shipped_weights = shipped[strength]["fault"][table]
             for words in weights.keys() | shipped_weights.keys():
-                assert math.isclose(weights.get(words, 0.0), shipped_weights.get(words, 0.0), abs_tol=learn.SLIGHT + 0.011), advice
+                one, other = weights.get(words, 0.0), shipped_weights.get(words, 0.0)
+                # A weight that is left out here and not there has only just been too slight.
+                slight = not (one and other) and abs(one + other) < learn.SLIGHT + 0.011
+                assert slight or math.isclose(one, other, abs_tol=0.021), advice
 
 
 def test_no_sealed_passage_is_learnt_from():
@@ -48,13 +51,13 @@ def test_fitting_separates_what_can_be_separated():
 
 def odds(text, word):
     (sentence,) = sentences(text, lexicon("en").known)
-    return weighing.learnt("en", lexicon("en"))["blocks"].odds(sentence, sentence.words.index(word))
+    return weighing.learnt("en")["blocks"].odds(sentence, sentence.words.index(word))
 
 
 def test_a_sum_for_classes_is_that_of_the_names_that_learning_saw():
     """The fast sums of the program against the plain list of evidence that the weights were learnt by."""
     words = lexicon("en")
-    weights = weighing.learnt("en", words)["blocks"]
+    weights = weighing.learnt("en")["blocks"]
     for sentence in sentences("Turn that way, like Ravi. Knees over your toes, three inches off the floor; copy me here.", words.known):
         for place in range(len(sentence.words)):
             found = weighing.evidence(sentence, place, words)
@@ -102,10 +105,10 @@ def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch)
 
 @pytest.mark.parametrize("strength", ["blocks", "advice"])
 def test_a_word_is_weighed_without_a_phrase_only_where_it_may_be_weighed_in_one(strength):
-    weights = weighing.learnt("en", lexicon("en"))[strength]
+    weights = weighing.learnt("en")[strength]
     assert weights.kinds.keys() <= weights.suspicious
 
 
 def test_a_language_without_weights_has_its_phrases_alone():
-    assert weighing.learnt("fr", lexicon("fr")) == {}
+    assert weighing.learnt("fr") == {}
     assert [mark.kind for mark in check_text("Faites comme ça.", language="fr")] == ["demonstration"]
