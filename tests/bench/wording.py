@@ -23,6 +23,7 @@ import time
 from collections.abc import Callable, Iterable, Iterator
 from itertools import cycle
 from pathlib import Path
+from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
@@ -38,14 +39,18 @@ INSTALLED = [sys.executable, "-c", "from handouts.cli import main; main()"]
 """What the installed command `handouts` runs."""
 
 
+def labelled() -> list[dict[str, Any]]:
+    """The open passages of the corpus, in English."""
+    paths = sorted((ROOT / "tests" / "wording_corpus").glob("open_*.jsonl"))
+    return [json.loads(line) for path in paths for line in path.read_text("utf-8").splitlines()]
+
+
 def passages() -> list[str]:
     """The library and the open passages of the corpus, in English."""
     texts = [
         path.read_text("utf-8") for path in sorted((ROOT / "exercise_texts").glob("*.md")) if path.name.count(".") == 1
     ]
-    for path in sorted((ROOT / "tests" / "wording_corpus").glob("open_*.jsonl")):
-        texts += [json.loads(line)["text"] for line in path.read_text("utf-8").splitlines()]
-    return texts
+    return texts + [row["text"] for row in labelled()]
 
 
 def prose(size: int) -> str:
@@ -63,11 +68,7 @@ def prose(size: int) -> str:
 
 def talk(size: int) -> str:
     """About `size` characters of trainers' talk alone, each passage once: the text with most to weigh."""
-    pieces: list[str] = []
-    for path in sorted((ROOT / "tests" / "wording_corpus").glob("open_*.jsonl")):
-        rows = [json.loads(line) for line in path.read_text("utf-8").splitlines()]
-        pieces += [row["text"] for row in rows if row.get("sort") == "talk"]
-    return "\n\n".join(pieces)[:size]
+    return "\n\n".join(row["text"] for row in labelled() if row.get("sort") == "talk")[:size]
 
 
 def shapes(size: int) -> Iterator[tuple[str, str]]:
