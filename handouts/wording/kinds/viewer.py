@@ -16,9 +16,9 @@ _STANDS_FOR = {
     """,
     # what a watcher sees through
     "device": """
-        the|your|my|this|our|a _? @camera|@screen|device|handset|mobile|tripod|gopro|selfie-stick|macbook|chromebook|telly|zoom
+        the|your|my|this|our|a _? @camera|@screen|device|handset|mobile|tripod|selfie-stick|telly
         the|your|my|this ring|selfie light|stick
-        camera|screen|zoom one|two|a|b
+        camera|screen one|two|a|b
     """,
     # how one gets about
     "moving": "walk|jog|run|skate|swim|step|hop|skip|roll|wheel|row|ride|dance|crawl|march|shuffle|slide|glide|sprint|trot|stride|bound|paddle|scoot|travel|lunge|gallop|canter|creep|waltz|sidestep|cycle|drift|leap|jump|go|move|kick",
@@ -159,7 +159,7 @@ _PHRASES = Phrases(
         [ my far|near|nearest|left|right side|hand|end ] !@body
         [ left|right from the stage|front|camera|audience|desk|piano|screen ]
         [ for|so the|that|all*2 folks|people|viewers|audience|those|everyone|everybody at? home|back? _? see|watch ]
-        [ to|at the folks|people|viewers|audience|ones|those at|back|in home|zoom|front? ]
+        [ to|at the folks|people|viewers|audience|ones|those at|back|in home|front? ]
         turn|swing|lean|roll|tip|point|step|face|slide|shuffle|send|kick|push|drop|reach|rotate|pivot|open|come|bring|look|move|tilt|walk|run|lunge|travel|twist|pull|press|pass|toss|throw|point|aim|angle|lift|swivel|scoot|roll|bend|curl|sweep|draw|row|skate|swim|shift|sidestep|jump _*4 [ over|round|back|straight? my|our way ]
         [ screenwards|screenward|camerawards|camera-side|mewards|lenswards|camera-facing|screen-side|audience-side|stageward|stagewards|classwards|coachward|coachwards ]
         [ on|to|from|at|over|by my left|right|right-hand|left-hand ] side? !@body|@kit|of
