@@ -13,8 +13,10 @@ this module.
 
 import json
 from collections.abc import Iterable, Iterator, Mapping
-from functools import cache
+from functools import cache, reduce
+from operator import or_
 from pathlib import Path
+from typing import Any, NamedTuple
 
 from handouts.wording.grammar import Lexicon
 from handouts.wording.kinds import lexicon
@@ -25,66 +27,69 @@ LEARNT = Path(__file__).parent / "learnt"
 
 FAR = 8
 """Words on each side that count wherever they stand."""
-BEFORE, AFTER = "<", ">"
-"""The tables of words that stand somewhere before and after the word."""
-PLACES = (
-    "=", "-3", "-2", "-1", "+1", "+2", "+3", "-1=", "=+1", "-2-1", "+1+2", "-1+1", "first", "last", "length", "from start",
+WORDS = (
+    "-3", "-2", "-1", "+1", "+2", "+3", "-2-1", "+1+2", "-1+1", "first", "last", "length", "from start", "<", ">",
 )  # fmt: skip
-"""The tables of words in a certain place: "=" is the word itself, "-1=" the one before and itself."""
+"""The tables of words: in a certain place, two together, and somewhere before and after."""
 CLASSES = (
     "class =", "class -3", "class -2", "class -1", "class +1", "class +2", "class +3", "class <", "class >",
-    "class -1+1", "class +1+2", "class -2-1", "class -1 =", "= class +1",
+    "class -1+1", "class +1+2", "class -2-1", "class < =", "class = >",
 )  # fmt: skip
-"""The tables of classes of words: in a certain place, somewhere before and after, of two at once, of one and the word itself."""
-TABLES = (*PLACES, BEFORE, AFTER, *CLASSES)
+"""The tables of classes of words: in a certain place, somewhere before and after, and of two at once."""
+BESIDE = ("-1=", "=+1")
+"""The tables that each suspicious word has for itself: of the word beside it.  "=" is its own weight."""
+OWN_CLASSES = ("class -1 =", "= class +1", "class < word", "word class >")
+"""Its own tables of classes: beside it, and somewhere before and after."""
 
 _START, _END = -1, -2
 """What stands for the classes of a word beyond the start and the end of a sentence."""
 
-Classes = int | tuple[int, int] | tuple[str, int] | tuple[int, str]
-"""The bits of the classes of a word, two such, or a word and such."""
-Tables = Mapping[str, Mapping[str, float]]
-"""From a table to its words or classes and their weights, in natural logarithms of odds."""
+Classes = int | tuple[int, int]
+"""The bits of the classes of a word, or two such."""
+Record = Mapping[str, Any]
+"""What was learnt of a word, by table: a weight, in natural logarithms of odds, or the weights of what is beside it."""
 
 
-def words_around(sentence: Sentence, place: int) -> list[tuple[str, str]]:
-    """The words around the one at `place`: each table and what it is asked for."""
-    words = sentence.words
-    word = words[place]
+class Around(NamedTuple):
+    """What stands around a word: each table and what it is asked for."""
+
+    words: list[tuple[str, str]]
+    classes: list[tuple[str, Classes]]
+    beside: list[tuple[str, str]]
+    own_classes: tuple[int, int, int, int]
+
+
+def around(sentence: Sentence, place: int) -> Around:
+    """What stands around the word at `place`."""
+    words, classes = sentence.words, sentence.classes
     third, second, before = ("^", "^", "^", *words[max(0, place - 3) : place])[-3:]
     after, then, later = (*words[place + 1 : place + 4], "$", "$", "$")[:3]
     here = (
-        word, third, second, before, after, then, later, f"{before} {word}", f"{word} {after}", f"{second} {before}",
-        f"{after} {then}", f"{before} {after}", words[0], words[-1], str(min(8, len(words) // 3)), str(min(5, place)),
+        third, second, before, after, then, later, f"{second} {before}", f"{after} {then}", f"{before} {after}",
+        words[0], words[-1], str(min(8, len(words) // 3)), str(min(5, place)),
     )  # fmt: skip
-    found = list(zip(PLACES, here, strict=True))
-    found += [(BEFORE, other) for other in words[max(0, place - FAR) : place]]
-    found += [(AFTER, other) for other in words[place + 1 : place + FAR + 1]]
-    return found
+    found = list(zip(WORDS, here, strict=False))
+    start, end = max(0, place - FAR), place + FAR + 1
+    found += [("<", other) for other in words[start:place]]
+    found += [(">", other) for other in words[place + 1 : end]]
+    its, is_third, is_second, is_before = classes[place], *(_START, _START, _START, *classes[max(0, place - 3) : place])[-3:]
+    is_after, is_then, is_later = (*classes[place + 1 : place + 4], _END, _END, _END)[:3]
+    all_before = reduce(or_, classes[start:place], 0)
+    all_after = reduce(or_, classes[place + 1 : end], 0)
+    of_classes: tuple[Classes, ...] = (
+        its, is_third, is_second, is_before, is_after, is_then, is_later, all_before, all_after,
+        (is_before, is_after), (is_after, is_then), (is_second, is_before), (all_before, its), (its, all_after),
+    )  # fmt: skip
+    return Around(
+        found,
+        list(zip(CLASSES, of_classes, strict=True)),
+        list(zip(BESIDE, (before, after), strict=True)),
+        (is_before, is_after, all_before, all_after),
+    )
 
 
-def classes_around(sentence: Sentence, place: int) -> list[tuple[str, Classes]]:
-    """The classes of the words around the one at `place`, the same way."""
-    word, classes = sentence.words[place], sentence.classes
-    third, second, before = (_START, _START, _START, *classes[max(0, place - 3) : place])[-3:]
-    after, then, later = (*classes[place + 1 : place + 4], _END, _END, _END)[:3]
-    all_before = all_after = 0
-    for bits in classes[max(0, place - FAR) : place]:
-        all_before |= bits
-    for bits in classes[place + 1 : place + FAR + 1]:
-        all_after |= bits
-    return [
-        ("class =", classes[place]), ("class -3", third), ("class -2", second), ("class -1", before), ("class +1", after),
-        ("class +2", then), ("class +3", later), ("class <", all_before), ("class >", all_after),
-        ("class -1+1", (before, after)), ("class +1+2", (after, then)), ("class -2-1", (second, before)),
-        ("class -1 =", (before, word)), ("= class +1", (word, after)),
-    ]  # fmt: skip
-
-
-def names(found: str | Classes, known: Lexicon) -> list[str]:
+def names(found: Classes, known: Lexicon) -> list[str]:
     """What a table calls the classes that stand at a place: one name for each class or pair."""
-    if isinstance(found, str):
-        return [found]
     if isinstance(found, tuple):
         one, other = found
         return [f"{first} {second}" for first in names(one, known) for second in names(other, known)]
@@ -93,10 +98,21 @@ def names(found: str | Classes, known: Lexicon) -> list[str]:
     return [name for name, bit in known.bits.items() if found & bit] or ["-"]
 
 
-def evidence(sentence: Sentence, place: int, known: Lexicon) -> list[tuple[str, str]]:
-    """All that stands around the word at `place`: each table and the name of what it is asked for."""
-    classes = classes_around(sentence, place)
-    return words_around(sentence, place) + [(table, name) for table, found in classes for name in names(found, known)]
+def evidence(sentence: Sentence, place: int, known: Lexicon) -> list[tuple[str, str, str]]:
+    """All that stands around the word at `place`: each table, the word whose own it is or "", and the name of what it is asked for."""
+    found = around(sentence, place)
+    word = sentence.words[place]
+    return (
+        [(table, "", name) for table, name in found.words]
+        + [(table, "", name) for table, classes in found.classes for name in names(classes, known)]
+        + [("=", word, "")]
+        + [(table, word, name) for table, name in found.beside]
+        + [
+            (table, word, name)
+            for table, bits in zip(OWN_CLASSES, found.own_classes, strict=True)
+            for name in names(bits, known)
+        ]
+    )
 
 
 _MOST_SUMS = 5_000
@@ -118,6 +134,25 @@ class _Sums(dict[Classes, float]):
         return total
 
 
+class _Records(dict[str, Record]):
+    """From a word, or two, to its weights, each read when it is first asked for: a short text asks for few."""
+
+    def __init__(self, lines: Mapping[str, str]):
+        super().__init__()
+        self._lines = lines
+
+    def __missing__(self, name: str) -> Record:
+        line = self._lines.get(name)
+        if not line:
+            return _NOTHING
+        record: Record = json.loads(line)
+        self[name] = record
+        return record
+
+
+_NOTHING: Record = {}
+
+
 class Weights:
     """What was learnt for one language and one strength.
 
@@ -125,14 +160,27 @@ class Weights:
         a fault now and then.
     kinds: the words that are weighed wherever they stand, because they often
         are part of a fault, each with the kind that it is most often part of.
-    fault: the weights.
+
+    lines: from a word, two words or a number to its record as JSON; that of ""
+        holds `suspicious`, `kinds` and the tables of classes.
     """
 
-    def __init__(self, suspicious: Iterable[str], kinds: Mapping[str, str], fault: Tables, known: Lexicon):
-        self.suspicious = frozenset(suspicious)
-        self.kinds = kinds
-        self.fault = fault
-        self._sums = {table: _Sums(fault[table], known) for table in CLASSES}
+    def __init__(self, lines: Mapping[str, str], known: Lexicon):
+        self._records = _Records(lines)
+        self._known = known
+        general = self._records[""]
+        self.suspicious = frozenset(general["suspicious"])
+        self.kinds: Mapping[str, str] = general["kinds"]
+        self._classes = {table: _Sums(general[table], known) for table in CLASSES}
+        self._own_classes: dict[str, list[_Sums]] = {}
+
+    def of(self, table: str, word: str, name: str) -> float:
+        """One weight, as `evidence` names it."""
+        if table in WORDS or table == "=":
+            weight: float = self._records[name or word].get(table, 0.0)
+        else:
+            weight = self._records[word].get(table, _NOTHING).get(name, 0.0)
+        return weight
 
     def odds(self, sentence: Sentence, place: int) -> float:
         """The logarithm of the odds that the word at `place` is part of a fault.
@@ -140,10 +188,18 @@ class Weights:
         To two decimals, as the weights are: what lies on a threshold is not to
         hang on the order in which they are added.
         """
-        fault, sums = self.fault, self._sums
-        by_word = sum([fault[table].get(found, 0.0) for table, found in words_around(sentence, place)])
-        by_class = sum([sums[table][found] for table, found in classes_around(sentence, place)])
-        return round(by_word + by_class, 2)
+        records, of_classes = self._records, self._classes
+        word = sentence.words[place]
+        found = around(sentence, place)
+        total = sum([records[name].get(table, 0.0) for table, name in found.words])
+        total += sum([of_classes[table][bits] for table, bits in found.classes])
+        own = records[word]
+        total += own.get("=", 0.0) + sum([own.get(table, _NOTHING).get(name, 0.0) for table, name in found.beside])
+        sums = self._own_classes.get(word)
+        if sums is None:
+            sums = self._own_classes[word] = [_Sums(own.get(table, _NOTHING), self._known) for table in OWN_CLASSES]
+        total += sum([sums[number][bits] for number, bits in enumerate(found.own_classes)])
+        return round(total, 2)
 
     def weighed(self, sentence: Sentence) -> dict[int, float]:
         """The places of the words that are weighed wherever they stand, and the odds of each, as a logarithm."""
@@ -179,11 +235,13 @@ def runs(places: Iterable[int], sentence: Sentence) -> Iterator[tuple[int, int]]
 @cache
 def learnt(language: str) -> Mapping[Strength, Weights]:
     """The weights of a language by strength; none where nothing was learnt."""
-    path = LEARNT / f"{language}.json"
+    path = LEARNT / f"{language}.tsv"
     if not path.exists():
         return {}
-    read: Mapping[Strength, dict[str, Tables]] = json.loads(path.read_text("utf-8"))
+    strengths, *rows = path.read_text("utf-8").split("\n")
+    columns = zip(*(row.split("\t") for row in rows if row), strict=True)
+    names = next(columns)
     return {
-        strength: Weights(one["suspicious"], one["kinds"], one["fault"], lexicon(language))  # type: ignore[arg-type]
-        for strength, one in read.items()
+        strength: Weights(dict(zip(names, column, strict=True)), lexicon(language))  # type: ignore[misc]
+        for strength, column in zip(strengths.split("\t")[1:], columns, strict=True)
     }

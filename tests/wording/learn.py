@@ -1,6 +1,6 @@
 """Learns the weights of `handouts/wording/weighing.py` from the open labelled passages.
 
-    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.json
+    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.tsv
     python tests/wording/learn.py --without SET ...  learns without these sets of passages, to score them honestly
     python tests/wording/learn.py --why "a sentence" prints each suspicious word's odds and its heaviest evidence
 
@@ -92,15 +92,16 @@ def of_kinds(rows, kinds):
         for sentence, place, kind, counts in every
         if sentence.words[place] in suspicious
     ]
-    return {
+    records = fit(examples)
+    records[""] |= {
         "suspicious": sorted(suspicious),
         "kinds": {word: max(kinds, key=lambda kind: of_kind[word, kind]) for word in likely},
-        "fault": fit(examples),
     }
+    return records
 
 
 def fit(examples):
-    """From a table to the weights of its words, to two decimals.
+    """The records, weights to two decimals, by word, two words or number; that of "" holds the tables of classes.
 
     examples: the evidence around a word, whether it is part of a fault, and how much it counts.
     """
@@ -127,11 +128,36 @@ def fit(examples):
                 after = before + slope * slope
                 pull[number] += slope - (math.sqrt(after) - math.sqrt(before)) / STEP * now
                 seen[number] = after
-    tables = {table: {} for table in weighing.TABLES}
-    for (table, words), number in sorted(numbers.items()):
-        if abs(value := round(weight(number), 2)) >= SLIGHT:
-            tables[table][words] = value
-    return tables
+    records = {"": {table: {} for table in weighing.CLASSES}}
+    for (table, word, name), number in sorted(numbers.items()):
+        if abs(value := round(weight(number), 2)) < SLIGHT:
+            continue
+        if table in weighing.WORDS or table == "=":
+            records.setdefault(name or word, {})[table] = value
+        else:
+            records.setdefault(word, {}).setdefault(table, {})[name] = value
+    return records
+
+
+def weights_of(records):
+    """Each weight by (word, table, name)."""
+    weights = {}
+    for word, record in records.items():
+        for table, found in record.items():
+            if isinstance(found, float):
+                weights[word, table, ""] = found
+            elif table not in ("suspicious", "kinds"):
+                weights |= {(word, table, name): value for name, value in found.items()}
+    return weights
+
+
+def written(content):
+    """The file: a line for each word, with its record in each strength."""
+    rows = ["\t".join(("", *content))]
+    for word in sorted(set().union(*content.values())):
+        records = (content[strength].get(word) for strength in content)
+        rows.append("\t".join((word, *(json.dumps(one, ensure_ascii=False, separators=(",", ":")) if one else "" for one in records))))
+    return "\n".join(rows) + "\n"
 
 
 def why(text):
@@ -140,8 +166,8 @@ def why(text):
         for strength, weights in weighing.learnt("en").items():
             for place, odds in weights.weighed(sentence).items():
                 found = weighing.evidence(sentence, place, words)
-                heaviest = sorted({(weights.fault[table].get(name, 0.0), table, name) for table, name in found}, key=lambda one: -abs(one[0]))
-                listed = "; ".join(f"{table} {name!r} {weight:+.2f}" for weight, table, name in heaviest[:8])
+                heaviest = sorted({(weights.of(*one), *one) for one in found}, key=lambda one: -abs(one[0]))
+                listed = "; ".join(f"{table} {name!r} {weight:+.2f}" for weight, table, _, name in heaviest[:8])
                 print(f"{sentence.words[place]}, {strength}: {odds:+.2f}, from {listed}")
 
 
@@ -153,11 +179,10 @@ def main(argv=None):
     if arguments.why:
         return why(arguments.why)
     content = learn(arguments.without)
-    path = weighing.LEARNT / "en.json"
-    path.write_text(json.dumps(content, ensure_ascii=False, separators=(',', ':')) + "\n", "utf-8")
-    for strength, model in content.items():
-        count = sum(len(words) for words in model["fault"].values())
-        print(f"Learnt {count} weights for {len(model['suspicious'])} suspicious words of {strength}: {path.relative_to(ROOT)}")
+    path = weighing.LEARNT / "en.tsv"
+    path.write_text(written(content), "utf-8")
+    for strength, records in content.items():
+        print(f"Learnt {len(weights_of(records))} weights, {strength}: {path.relative_to(ROOT)}")
 
 
 if __name__ == "__main__":

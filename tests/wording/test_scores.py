@@ -38,7 +38,7 @@ def test_there_are_enough_passages_and_their_marks_are_in_place():
     assert len({row["id"] for row in rows}) == len(rows)
 
 
-@pytest.mark.parametrize("kinds, precision, recall", [(score.BLOCKING, 0.92, 0.94), (score.ADVICE, 0.92, 0.90)])
+@pytest.mark.parametrize("kinds, precision, recall", [(score.BLOCKING, 0.92, 0.92), (score.ADVICE, 0.92, 0.90)])
 def test_open_passages_keep_their_scores(rows, kinds, precision, recall):
     right, predicted, found, labelled = score.tally(rows, kinds, score.strength)
     assert right / predicted >= precision
@@ -63,9 +63,9 @@ OTHERS = ("an", "bj", "v", "w")
         (FIRST, "talk", score.BLOCKING, 0.84, 0.90),
         (FIRST, "rare", score.BLOCKING, 0.89, 0.76),
         (FIRST, "talk", score.ADVICE, 0.94, 0.81),
-        (FIRST, "rare", score.ADVICE, 0.86, 0.84),
-        (OTHERS, "talk", score.BLOCKING, 0.77, 0.72),
-        (OTHERS, "rare", score.BLOCKING, 0.73, 0.71),
+        (FIRST, "rare", score.ADVICE, 0.85, 0.82),
+        (OTHERS, "talk", score.BLOCKING, 0.80, 0.72),
+        (OTHERS, "rare", score.BLOCKING, 0.83, 0.76),
         (OTHERS, "talk", score.ADVICE, 0.65, 0.75),
     ],
 )

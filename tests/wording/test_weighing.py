@@ -19,19 +19,28 @@ spec.loader.exec_module(learn)
 
 def test_the_weights_are_those_that_the_open_passages_give():
     """Learnt anew and compared; a last digit may differ where another machine rounds a logarithm otherwise."""
-    shipped = json.loads((weighing.LEARNT / "en.json").read_text("utf-8"))
-    anew = learn.learn()
+    shipped, anew = shipped_records(), learn.learn()
     advice = "run: python tests/wording/learn.py"
     assert anew.keys() == shipped.keys()
-    for strength, model in anew.items():
-        assert model["suspicious"] == shipped[strength]["suspicious"] and model["kinds"] == shipped[strength]["kinds"], advice
-        for table, weights in model["fault"].items():
-            shipped_weights = shipped[strength]["fault"][table]
-            for words in weights.keys() | shipped_weights.keys():
-                one, other = weights.get(words, 0.0), shipped_weights.get(words, 0.0)
-                # A weight that is left out here and not there has only just been too slight.
-                slight = not (one and other) and abs(one + other) < learn.SLIGHT + 0.011
-                assert slight or math.isclose(one, other, abs_tol=0.021), advice
+    for strength, records in anew.items():
+        assert {name: records[""][name] for name in ("suspicious", "kinds")} == {
+            name: shipped[strength][""][name] for name in ("suspicious", "kinds")
+        }, advice
+        weights, shipped_weights = learn.weights_of(records), learn.weights_of(shipped[strength])
+        for which in weights.keys() | shipped_weights.keys():
+            one, other = weights.get(which, 0.0), shipped_weights.get(which, 0.0)
+            # A weight that is left out here and not there has only just been too slight.
+            slight = not (one and other) and abs(one + other) < learn.SLIGHT + 0.011
+            assert slight or math.isclose(one, other, abs_tol=0.021), advice
+
+
+def shipped_records():
+    """The shipped file read plainly: strength, word, record."""
+    (_, *strengths), *rows = (line.split("\t") for line in (weighing.LEARNT / "en.tsv").read_text("utf-8").splitlines())
+    return {
+        strength: {word: json.loads(found[number]) for word, *found in rows if found[number]}
+        for number, strength in enumerate(strengths)
+    }
 
 
 def test_no_sealed_passage_is_learnt_from():
@@ -42,11 +51,11 @@ def test_no_sealed_passage_is_learnt_from():
 
 def test_fitting_separates_what_can_be_separated():
     """A word that stands in faults alone weighs for one, a word that stands elsewhere alone against it, and a word in both says little."""
-    faults = [([("=", "so"), ("-1", "bad")], True, 1)] * 40
-    others = [([("=", "so"), ("-1", "good")], False, 1)] * 40
-    weights = learn.fit(faults + others)
-    assert weights["-1"]["bad"] > 0.5 and weights["-1"]["good"] < -0.5
-    assert abs(weights["="].get("so", 0.0)) < 0.2
+    faults = [([("=", "so", ""), ("-1", "", "bad")], True, 1)] * 40
+    others = [([("=", "so", ""), ("-1", "", "good")], False, 1)] * 40
+    records = learn.fit(faults + others)
+    assert records["bad"]["-1"] > 0.5 and records["good"]["-1"] < -0.5
+    assert abs(records.get("so", {}).get("=", 0.0)) < 0.2
 
 
 def odds(text, word):
@@ -61,7 +70,7 @@ def test_a_sum_for_classes_is_that_of_the_names_that_learning_saw():
     for sentence in sentences("Turn that way, like Ravi. Knees over your toes, three inches off the floor; copy me here.", words.known):
         for place in range(len(sentence.words)):
             found = weighing.evidence(sentence, place, words)
-            plain = math.fsum(weights.fault[table].get(name, 0.0) for table, name in found)
+            plain = math.fsum(weights.of(*one) for one in found)
             assert math.isclose(weights.odds(sentence, place), plain, abs_tol=1e-9)
 
 

@@ -60,8 +60,6 @@ _STANDS_FOR = {
         the|our|your|that|this|my|each|these|those _? @role
         wee|young|old|big|little|dear|lovely @name
     """,
-    # how somebody does it, or what a part of the body is like
-    "like_what": "flat|loose|level|upright|tall|still|soft|light|heavy|quick|smooth|neat|tidy|floppy|stiff|slow|fast|steady|strong|rigid|relaxed|crisp|sharp|bouncy|graceful|controlled|tight|round|straight|bent|square",
     # what is done, of any sort
     "deed": "do|does|did|done|doing|@handle|@orient|%ing|hit|hits|made|make|makes|use|uses|used|perform|performs|have|has|had",
     # a part of a body that is there to be seen
@@ -99,425 +97,119 @@ _PHRASES = Phrases(
     manner="""
         just? like this|so|thus
         just so $
-        something|somewhat like this
-        in|with|using this|that|the|such sort|kind|type|style of motion|movement|way|fashion|manner|action|shape|rhythm|arc|style|path|line|position|grip
-        in this|such manner|fashion
         <!, in this way $
-        in such a way !that|as
-        this is|'s [ how i|we|you|he|she|they do ] it|this|that|mine|$
-        ^ [ this is|'s how ] $
-        [ this is|'s how ] i|we|you|he|she|@name do|hold|grip|turn|bend|lift|place|carry|move it|this|them|mine|$|with
-        [ this is|'s how ] it|that goes|looks|should $|look|go
-        here is|'s [ how i|we|he|she do|does|hold ] it|this|that|mine|$|them
-        do|does|doing|try|copy|follow [ it|them this way ]
-        this way , see
     """,
     unlike="""
         <!do|does|did|would|will [ not like that|this ]
-        [ about|roughly like that|this ]
         <!@number like that
-        <@body|@kit|it|them|out|back|up|down|apart [ so ] &,|.|!|;|and|:
     """,
     this="""
-        [ this , this ]
-        [ this is|'s what it|that|they|mine|a|the looks|should|is|'s|ought|must like? ]
-        that is|'s [ what it|mine should|looks|ought|must look? like? ]
-        [ here is|'s me|mine|hers|@name ] %ing|in|at|with|again|.|,|!|and|for
-        [ here is|'s the way i|we|@name|he|she ]
-        [ here is|'s my _? _? version|go|take|attempt|effort|one ]
-        i|@name|we am|is|are going to? _*3 and [ do it ] slowly|once|for
         i|@name|we am|is|'s|are [ going to? do it|one|this ] !again|with|next|today|tomorrow
         i|we will|shall [ do one|a|two|three ] slow|slowly|first|for|of|so
         @name|i and i|@name will [ do _*3 ] $
-        so [ you|they can|could study|watch|examine|observe it|him|her|me|us|how ]
-        [ @name|@role am|is|'s|are going to _ along? ] so
-        [ i am going to? do it ]
-        just|and|you|hands|hand|arms|arm|legs|leg|it [ do|does|go|goes|went this ] !@spatial|as|@unit|every|twice|once|daily|at|for|exercise|one|first|again|on|in
         do|doing [ this ] with @poss _? !eyes @body $|,|.|not
-        everybody|everyone|all do|does [ this ] with @poss
         go|goes like [ this|so ]
     """,
     # whatever is measured against somebody who is seen
     against="""
-        [ as @name|@role|he|she|i|we|mine|@role just|always|already? _ ] hers|his|mine|theirs
         [ as|how|where|like @name %s|does|did|is|has|had|plants|holds ]
-        @adverb|@dim|no [ than @name|mine|hers ]
         [ no|not? @dim|@adverb than @name|mine|hers|me|i ]
-        [ than @name 's ]
         [ match|matches|matching|mirror|mirrors|equal|resemble|resembles|approach mine|@name|hers|theirs ]
-        [ match|matches|matching the|our|that @role 's? ]
-        [ matched|matching|to|that match mine|@name ] <mine
-        [ level|even|flush|in-line|parallel|together with me|mine|@name ]
-        [ like|as|than the|that|our _? _? @role in|on|at|next|beside|over|by 's? ]
-        [ as @dim|@adverb as the|that|our _? @role ]
-        [ ditto what|mine|@name|me ]
-        learn|nick|steal|copy|crib _? up? [ it|this|that off|from @name ]
         [ learn|nick|steal|copy|crib|pinch it|this|that off|from the|your|our|a _? @role ]
         learn|get|pick|take|steal|nick [ it up? off|from me ]
-        [ in @name|my|the 's? footsteps|tracks|wake|style|image ]
         [ per|following|after my|@name|the 's|our? example|lead|fashion|instructor|coach ]
-        [ as per @name ]
-        [ as taught|shown|performed|done|presented|modelled|rehearsed in|by person|the|our|your|@name ]
-        [ once|when|after|since shown ] $|it|this
-        [ as|way|how|what you were|are|have|will been|be? shown ]
-        [ shown|modelled|modeled|demonstrated to|for|by|at|on you|the|them|us|our|@name ]
-        [ mine is|'s the _? reference|model|template|example|pattern|one ]
-        my _? @body is|'s [ the one to _ ]
         [ the one to copy|follow|watch|imitate|mirror ]
-        [ hold|keep|put|make|turn|have yours the|just? same|likewise ] !day|time
-        [ yours wants|needs|should|ought|must to? look|match|do ]
-        [ carbon|exact copy|replica ] of me|my|mine|@name|what
-        [ clone|cloning {who} ]
-        [ clone|cloning @name 's ]
     """,
     props="""
         [ thus ] $|,|.|;
-        @handle|@orient|@body|spread _*2 [ just? thus ] $
-        [ in such|this|that a? fashion|manner|way ] ,
         [ voilà|voila|presto|ecco ] , a|an|the
         [ here is|'s one i ]
         here is|'s [ a good|bad|proper|wrong|right|better one ] $|,|.
-        [ this is|'s the one|thing|way i mean ]
-        [ what i|@name am|'s|is doing|up to? ] !for|about|at|next|tomorrow|later|all|today|tonight|this
         [ sneak|quick|live|free preview|showing|demo|demonstration|display ]
-        i will [ give you a _? preview|showing|demonstration|display|demo|taste ]
-        @name|@role will|is|'s going? to? [ go through the motions ]
         [ mime|miming it|this|the ]
-        [ all|your? eyes this|my way ]
-        [ all|your? eyes to|on the front|leader|coach|instructor|teacher ]
         [ eyes here|over ] a|please|.|,|!|for
         [ eyes up|over|this|down|front here|way ]
-        [ witness ] how|the|my|@name|this
         [ spot|tell|see|notice what i|my|she|he|@name ]
-        [ could|can|did|do you all? see|spot|catch the|any difference|change ] in|between
         [ catch|see|spot|clock that ] ?
         you would|will|might|may have [ seen|noticed|spotted ] my|me|her|him|@name
-        [ after|during|following the _? showing|demo|demonstration|display ]
-        [ turn|pay|keep|give|lend|cast|run|throw|direct|fix your|an|half|some|close? attention|eye|eyes|gaze|glance|look|tabs on|over|along|to|at|across my|me|mine|@name|what ]
-        [ keep tabs on my|me|@name ]
-        [ give my|mine|@name _*2 a look|glance|once-over ]
-        [ spend|take a minute|moment|verse|chorus|while _? studying|watching ] me|my|@name|her|him|how|.
-        [ scrutinise|scrutinize|inspect|examine|survey|drink|take my|mine|@name ]
     """,
     signals="""
         [ @name|@role and i will|shall|are do|run|take|show|give|go|perform|try|walk _? ]
-        [ @name|@role will|is|'s going? to? do|run|perform|try|take it|one|this|that|two|three ] $|first|for|now|so|slowly|slow|once|with|and|while
         [ @name|@role will|is|'s going? to? run|walk|go through it|this|that|them ] first|once|slowly|so|for
-        [ @name|@role will|is|'s going? to? walk|run|go through _*4 in|without silence|saying|speaking|talking|words ]
         [ @name|@role will|is|'s going? to? take|run|walk|talk you|us|them through ] it|this|them|that|$
-        @name , [ give|do|try us? one ] !again|on|with|more
         i will|am going? to? [ do|run|perform|go it|one|this|two|three|through ] once|first|slowly|slow|for|now|without|so|again
         [ you have just|already|all? seen|watched ] !a|the|your|any|enough|no|better|worse|nothing|it|them|him|her|our|my
-        [ you just saw|watched ]
-        grip|move|version|turn|step|stance|pose|stretch|throw|swing|hold|way|one|what|thing [ you saw|watched ] !a|the|your
-        [ what you|we have? just? saw|seen|watched ]
-        see|spot|catch|notice|hear [ the difference ] ?
-        [ see|spot|catch the difference ] ?
-        [ have|did|do you noticed|notice how|that ] i|my|@name|he|she|the
-        [ have|did|do|had you noticed|notice|spotted|seen|clocked how|what|where? ] my|@name|i|he|she|mine|his|her
-        if|when|once|while you [ look|looked|watch|watched|glance|listen at? @name|me|my|him|her ]
-        [ looking|watching at? @name|him|her ] ,|you
-        [ show|shows us|him|her|them|everyone ] ?
         someone|somebody|anyone|volunteer|who|@name to|can|could|will|would|please*2 [ demonstrate|show|model ] ?|.|,|for|it|this|us
-        let|have|ask|get us|'s*2 have? [ @name do|show|demonstrate|go|try|lead _? ] <!first !through
-        let|have|ask|get us|'s*2 have? [ @name go|try first ] !through|in|by|past
-        ask|get @name to [ do one|it|this|a|some ] for|first|so|few|couple
         the [ sort|kind of @body @name|i|he|she 's|have|has|is ] got|like|here
         kind|sort|bit of [ this ] $|,|.
-        , [ ta-da|tada|voila|voilà ] .|$
-        ^ [ like the _ 's ] $|,|.
-        ^ [ this is|'s the right|wrong|proper|correct way ] $|.
-        ^ [ spot how ] the|my|they|he|she|his|her|@name
-        [ what i am doing is ] .|—
-        let me|him|her|us|@name [ do one|it|this|a|another ] for|so|first|slowly|once|now
-        i will|am just|going|to*3 [ walk|run through it|this|that ] once|first|slowly|again|now
-        i will|am just|going|to*3 [ walk|run through the ] arms|legs|steps|feet|move|moves|movement
         [ be|go|move more|as? like @name|me|him|her|mine ]
         [ more|less|just|exactly|bit|nearly|almost|quite|much like @name|me ]
         not|nearly|exactly|almost|quite|more|less|something|round|up|over|down|through|out [ like that|these|this ] with|,|.|;|$|and
-        hold|holds|held|put|place|keep _*3 [ like these|those ]
-        hold|do|keep|put|make|as it|them [ as in this|these ]
-        hand|foot|arm|leg|hip|knee|elbow|shoulder|heel|everyone|body|back|neck [ does|goes this|that ] !when|after|if|on|every
-        shoulder|knee|elbow|hip|back|foot|hand|head|bum|chin [ does|do this ] when|if|,|.
-        ^ [ this ] with _*3 and
-        pretend|imagine|say [ this _ is ]
-        pretend|imagine|say [ that @kit is ]
-        ^ [ this stick|fist|hand|pen|ball|glove|block|finger|sock|sponge|book|spoon is|'s ] your|the|a
-        [ here is|'s your|the pelvis|ribs|spine|hip|knee|heel ] $|,|.|and
-        [ my|this hand|arm|fist|finger|stick is|'s your|the ] cue|signal|pelvis|foot|spine|clock|hip|knee|guide
-        [ as|like the _? opposite|other|lady|man|chap|woman|fella|lot ] opposite|in|next|over|beside
-        [ follow the crowd|herd|flow|leader|front|others|rest|people|person ]
-        [ stop|go|start|move|change|turn when|as i stop|go|start|move|change|turn|nod ]
-        @name [ has it|got it ] !all
         [ @name 's version|way|technique|form|one ] is
-        [ @name 's is ] spot|perfect|lovely|right|good|the|what
-        half|one _ [ behind|after|ahead of? me ]
-        [ impression|impersonation|imitation|rendition of me|mine|@name ]
-        this is|'s [ what i am after|doing|showing ] $|,|.
-        that is|'s [ what i am showing ]
-        this is|'s [ what i want|mean ] $|,
-        [ first me , then you ]
-        [ me first , then you ]
-        [ me , then you ]
-        @body|it|them|out|up|down|sit|stand|kneel|there [ like that ] ,|.|;|while|and|with|!
-        [ the way|how the|your|our @role _ ] hers|his|theirs|it|them|this
-        [ the way the|your|our @role did|does|showed|held|holds|had|has ]
-        [ like @name ] in|at|on|over
         [ like hers|his|theirs ] do|does|is|are|did
-        [ when|as i _ mine ]
         ^ [ look at this|that ] $
         [ here is|'s the|a _? wrong|right|good|bad|proper|correct one|way ] !to|for
-        , [ this is right|wrong|better|good ]
-        [ this is wrong|bad ] ,|.
         not [ this ] , it
         not _*4 , it is|'s [ this ] $
-        people|folk|folks|everyone|many|some|lot do|does [ this ] with @poss
-        do|does|make|makes|making [ this _? thing|movement|motion|action|wiggle|flick|twist ]
-        [ the one @name is|'s %ing ]
-        [ same as|on on me ]
-        [ with me doing ]
-        [ now you see ] the
-        ^ [ watch someone|somebody|anyone|people ] do|who|go|first|good|%ing
-        [ watch for the ] _*2 my|i
-        together , [ you and me ]
-        [ i bend|lift|drop|turn|move|go|step|stop|sit|stand|reach|lean|twist|jump|squat , you ]
-        [ what|whatever|as the others|rest|group|class|front|fella|chap|lady|woman|man|lass|lad do|does|are|is ]
-        [ fall|go|blend|tag in|along with what|my|the others|rest|group|flow ] !music|beat
-        [ do|go|copy|follow with? what you see ]
         [ in the manner|way|style|fashion demonstrated|shown|modelled|illustrated ]
-        [ easier|quicker|better|simpler|rather to? show|shown|demonstrate|demonstrated ]
-        [ i will do|show it ] &.|,|; <it
-        [ i will go first ] .
-        [ i will do|try|start|run|show _? one|first|it first ]
         [ feast your _ on ]
         [ rubberneck|rubbernecking ]
-        [ take|pick your lead|cue|timing|time|start from the|my front|leader|hands|arms|feet ]
-        [ what is|'s different about ] my|mine|her|hers|his|@name
-        [ notice|see|spot|observe anything|something about|in|with ] my|mine|her|his|@name
-        my _ is|'s|are|am _*3 , [ yours is|are|do|does not? ]
-        where i have [ put|got|placed mine ]
-        you have|will have [ watched|seen enough|plenty|it ]
     """,
     # what somebody does, whoever it is and whatever they do
     wider="""
         do|doing|try|repeat|follow|copy|match|echo|mirror|then|now|just|, [ what|whatever|everything|however {subject} happens|happen|is|'s|are|am|do|does|did|was|were ]
         [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his|with|in|on
-        [ the way|manner {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
-        @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] it|them|that|this|one|mine|hers|his
-        @handle|@orient|do|does|hit|it|them|one|@body [ how {subject} just|always|have|has|'s|is|am|are|was*2 {deed} ] $
-        exactly|just|precisely [ as {subject} {deed} ] it|them|one|$|,|.
-        as {subject} {deed} it|them $
         i|we will|am|'m just|now|going|to*3 [ run|walk|mark|step|dance|swim|row it|this|that|them|everything through ]
         i will|am|'m just|now|going|to*3 [ do the|a|one|my first|couple|few|slow|quick|practice|demo|rep|round|set|side one|ones|rep|reps|first? ] !together|with|for|at|on|in|tomorrow|today
-        [ let me _? take|walk|run you|us|everybody|everyone|them through ] it|this|that|the|one|what|how
-        i will [ take|walk|run you|us|everybody|everyone|them through ] it|this|that|one
         ^ [ mark|try|walk|run|take|rehearse|practise|practice|dance|step|swim|row|do|go it|this|that|them|one|through through|again|out|once|slowly|now*2 with|alongside|behind|after me|us|@name ]
         ^ [ tail|trail|ghost|shadow|track|stalk|ape|clone|mimic|mirror|match me|him|her|@name ] !to|in|back|home|on
         ^ [ ghost|shadow|track|tail|trace|echo|clone|nick|pinch|steal|borrow my|his|her|our ] _? @body|rhythm|shape|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line|tempo|swing|technique|form|style|position|route
         ^ [ nick|pinch|steal|borrow|copy hers|his|mine|theirs ]
         can|could|may|should|will|to|just|then [ tail|trail|ghost|shadow|ape|clone|mimic|mirror me|him|her|@name ] !to|in|back|home|for
-        ^ [ ghost|shadow|track|tail|trace|echo|clone @name|@role 's ]
-        ^ [ stick|stay|keep|move|go|travel|flow with|behind|beside me ] on|for|through|over|now|:|here
         ^ [ with|after|behind me now|first|again|please*2 ] :|.|,|!|$
-        [ photograph|memorise|memorize|memorise|freeze|burn|store|save|print|fix|file|lock _*4 in|into|to|on|away your|the mind|head|memory|brain|mind's ]
-        [ take|make|grab|get a _? mental|mind's photo|picture|photograph|snapshot|snap|image|note ] of
-        [ take|make|grab|get a _? photo|picture|snapshot|snap|note ] of how|what|where my|i|@name|he|she|his|her
-        if|anyone|anybody|whoever|when _*5 , [ look|glance|turn|refer to|towards|toward @name|me ]
         [ synchronise|synchronize|synchronised|synchronized|sync|synced|synch up? with|to {who} ]
-        [ sync|synch|synchronise|synchronize up? with|to the person|people|one|ones|man|woman|pair|others ]
-        [ in|into sync|synch|unison|step|time|line|formation|tandem with {who} ] !voice|call|count|calls
-        [ in|into sync|synch|unison|formation|tandem with the row|line|person|others|rest|pair|one ]
-        [ on|from|by|after|following|at|to my|his|her|our example|demonstration|showing|model|nod|wave|gesture ]
-        [ in this|that|such style|vein|manner|fashion|mode|wise|pattern|formation ] !of|as|that
         [ this|that kind|sort|type|style of curve|bend|arc|arch|shape|line|motion|movement|action|swing|twist|turn|grip|stance|pose|tilt|lean|rhythm|bounce|wiggle|feel|swing|tempo|path|effect ] ,|.|not|with|$|here
-        more|something|bit|lot|kind|all of [ this|that sort|kind of thing|motion|movement|action|business|carry-on ]
-        you|now|then|and|next|, do|try|have|go [ this|that one ] $|,|.|and|here
-        [ monkey-see|monkey see|time ]
-        [ monkey see , monkey do ]
-        [ mine goes|does|moves|looks|sits|swings|bends|runs|lifts like this|that|so ]
-        ^ [ you|you'all all? saw|watched my|his|her|their|mine|hers|@name ]
-        [ you are seeing|watching|looking mine|my|me|his|hers|@name ]
-        [ you have|had just|all|now|already*2 witnessed ]
-        you|they|everyone|everybody|people|folk [ get|gets|have|has|'ve got? a _? view|look|angle|sight|glimpse of|at ] my|me|his|her|it|this|these|@name|what|how
         {look} {part}
         <!to|not|i|we ^ {look_at} {part}
         ^ [ check|notice|note|see|spot|catch|dig|cop|peep|peek|admire|witness|view {part} ]
         ^ [ peep|clock|dig|cop|scope the depth|height|width|angle|bend|arch|line|shape|form|technique|timing|footwork|tempo|@body ]
-        ^ [ look|looking , ] my @body
-        [ like|as|with that ] , !@name not|never|no
-        like that , [ not like that ]
         @body|@handle|@orient [ like hers|his|mine|ours|theirs ] $|,|.|and|with
-        <@handle|@orient|@body|arms|it|them [ like that ] , not|no|and
-        ^ _ [ like that ] , not|no
-        @name , [ could|would|will|can you? please? demonstrate|demo|show|model ] !@poss
-        @name , [ could|would|will|can you? please? do one|it|that|this ]
         @name|@role , [ demonstrate|demo|model|give us a ] !hand|call|ring
-        [ hold|lift|show|put|turn yours|it|that|them|one up|out|round so that? we|they|people|everyone|everybody|folk|others can see ]
-        [ follow|copy|repeat|match|mirror|echo|mimic|shadow what|where|whatever|everything|how {subject} ]
         ^ [ match|mirror|follow|copy|echo me|@name|him|her ] rep|step|beat|stroke|move|for|move
-        [ take|pick|get your|the|a time|timing|count|rhythm|tempo|line|lines|shape|height|width|depth|pace|stride|spacing from|off|by {who} ]
-        [ take|pick|get your|the|a time|timing|count|rhythm|tempo|line|lines|shape|height|width|depth|pace|stride|spacing from|off|by {whose} ]
-        [ the|that|this grip|stance|pose|posture|shape|line|angle|tempo|rhythm|bend|curve|position|setup|set-up that? i|we|she|he|@name have|'ve|has|'s|am|is|use|got|demonstrated|demonstrate*2 ] !@adverb|prescribed
         ^ [ having|after|once watched|seen|watching|seeing {who} ]
-        [ now|once|after|since that? you|everyone|they all? have|has|'ve|'s all|both|just*2 seen|watched|witnessed it|this|that|me|how|her|him|what|@name|mine ]
-        @handle|@orient|do|does|go|goes|be|hands|arms|feet|legs [ how|where hers|his|mine|theirs is|are|does|do|go|goes ]
         ^ [ follow me ] for a|one|two|three|eight|four|:|through|down|up
-        @name 's [ got it ] !all|in|on|from|bad|under|spot|right|perfect
-        [ everyone|everybody|we|they|people can see that|this|it|how|what|where ] ?
-        ^ [ dance|walk|swim|row|skip|march|breathe|step the|this way {subject} ]
-        what|which|how [ i am about to do ]
-        [ about|going to demonstrate|show ] it|this|how|what|the|you|one|two
     """,
     # half sentences, clinic sheets, classes in full cry
     spoken="""
-        keep|keeping [ up|pace|time wi|with me|us|him|her|@name ]
-        watch|study|copy|follow|eyeball [ lane|row|group|table|station|team|court|line|mat @number ]
-        no [ like that ] ,|.|$
         [ as shown|seen|taught|practised|practiced|rehearsed|done|learnt|learned|instructed|performed at|in|during|on|by appointment|clinic|class|session|sessions|physio|therapist|hospital|ward|therapy|surgery|studio|training|nurse|monday|tuesday|wednesday|thursday|friday|saturday|sunday|rehearsal|practice|workshop|lesson ]
-        [ demonstrated|modelled|modeled movement|exercise|technique|position|grip|pattern|action|motion|stretch|method|range|hold|stance|posture|form|sequence|steps|swing|stroke ]
-        [ this , and|then*2 this ]
-        [ this and|then this and ] this|hold|back|stop|rest
-        and|then|,|just [ copy|follow|imitate|mimic|mirror ] $
-        ^ [ vibe|groove|flow|rock|bounce|sway|pulse|bop|shimmy|strut|twirl|spin|reach|lunge|squat|stretch|march|stomp|bend|lift|drop|punch|kick|jab|paddle|stroke with|alongside me|us ]
-        ^ [ like that ] , yeah|yes|right|see|ok|okay|innit|aye|got|love|good|lovely
-        ^ [ this ] . $
-        is|'s|are|um|uh|er [ this kind|sort|type of thing ] ,|.|$|really|here
-        , not|no [ so|thus ] $
-        @handle|@orient|@body|@kit [ just? like these|those ] $|,|.
-        [ as {like_what} as {shown} ]
-        [ as {like_what} as {whose} ]
-        [ as {like_what} as i|we|she|he|@name ]
-        you|you'all|and|to are|be|are,|become [ my mirror|reflection|shadow|twin|double|echo|copy ]
-        ^ [ be my mirror|reflection|shadow|twin|double ]
         i|@name|we|he|she will|'s|'ll|am|going|to*3 go|start|begin|lead|goes|starts|begins|leads first? ,|and|then*2 [ you|everyone|everybody|all follow|copy|join|repeat|mirror|do ]
-        ^ [ me first ] $|,|.|then
         ^ [ my|mine turn ,? and|then*2 your|yours turn ]
         ^ [ what|which|where|how _? did|do|does|is|are|'s|was|were my|mine ] _? @body|feet
-        ^ [ did|does|is|are|was|were my @body !cold|warm|too|ok|dirty ] _*6 ?
-        tell|ask me [ what|where|which|how _? my ] _? @body
-        [ what|anything changed|different ] between
         ^ [ look|watch|observe and learn|copy|repeat|follow|do|try ]
-        sit|stand|stop|stay|wait|pause|rest|gather|come|hush|kneel|lie|hang|back _*3 [ and|to watch|observe ] $|first|me|this|how|while|closely|for
-        come|gather|closer|over|round|here and|to [ have|take|get a _? look|gander|nosey|peek|squint|peep ] $|,|.
-        come|gather|closer|over|round|here and|to [ have|take|get a _? look|gander|nosey|peek|squint|peep ] at me|my|@name|this|his|her|how|what
-        if|when|until|unless you can|could not [ see me|us|him|her|@name ]
-        you [ noticed|spotted|clocked ] how|where|me|my|that|what !yourself
     """,
     # the speaker's own body, and good and bad ways of doing it
     said="""
         [ more|less|just|exactly|bit|nearly|almost|quite|much like him|her|them|hers|his ] ,|.|!|$|and|than
-        @body go|goes|went [ so ]
-        you|everyone|everybody|they [ get|gets|have|see the|a _? view|angle|profile ] !of
-        check|measure|compare|test|line|match|hold|put|place yours|your _*3 [ against|beside|alongside|to|with mine|hers|his ]
-        ^ [ be a|the|our mirror ]
-        [ as per mine|hers|his|me|@name ]
-        [ the|that _ you see me|him|her|@name ]
-        ^ [ what you are seeing|watching|looking ] !for|forward
-        [ what you see here|there|now ]
-        ^ [ this is|'s what i|we|you do? not? want|need|like ] $|,|;
-        [ what good|bad|right|wrong|perfect|ideal looks like ]
-        [ this is|'s good|right|correct|wrong|bad|better|best|perfect ] ,|;|and|but this|not|that
-        [ here i am ] in|at the _? position|pose|shape|start|bottom|top|hold
-        am just|simply|only|really doing [ this ] $|,|.|with|and
-        all|thing i _*2 do|doing is|'s [ this ]
-        [ hold|keep|put|make|turn|have|do|get yours the|just|to? same|likewise|match|matching|alike|identical|looking ]
-        trace|draw|go|move|step|follow|do|copy [ what my @body ]
-        [ the|that|this line|path|route|arc|circle|shape|track|curve my|i|she|he|@name ] !told|said|of|think|mentioned|described
-        [ along|pace|time with my hand|hands|arm|arms|foot|feet|elbow|elbows|body|hips|shoulders|knees|legs ]
         ^ breathe|move|go|lift|turn|change|start|stop|switch|sit|drop|step|push|pull|swing|rise|bend|raise|lower|stand|kneel _*3 [ when|as|while|once|whenever my @body ]
         ^ @handle|@orient|change|switch|breathe|rise|swap|bow|begin _*2 [ when|as|once|whenever|after i do|@handle|@orient|change|switch|swap|rise|begin ] $|,|.
-        ^ @handle|@orient|start|begin as soon [ as i do|@handle|@orient|start|begin ]
-        @role to [ demonstrate|model|show ] !up
-        ^ [ imitate|mimic ] $|x|for|this|that
-        [ it is|'s this ] , not this
-        [ i will do one ] and|, then? you
         ^ [ none of this|that ] , please
         [ as was|is just? demonstrated|shown|modelled ]
-        ^ [ like @name ] $|.
-        ^ [ see him|her|them ] ?
-        [ you remember how i did|do|held|had it? ]
-        ^ [ look at the difference ]
-        [ this is mine ] , and|but
-        , and|but [ this is yours ] $|.
-        to [ perform|do it in front of you ]
     """,
     # cribbing, first goes, and who saw it
     crib="""
-        [ follow|copy|join|watch the|your flock|herd|pack|gang|sheep|masses ]
         [ crib|cheat|cog|copy|learn|nick _? off|from your|the|her|his|me|@name|a ] !notes|list
-        you|and|then|now|, [ follow|follows suit ]
-        yourself|yours|arms|legs|hands|feet [ like @name ]
-        @name 's|has [ got the shape|idea|hang|line|knack|look|right ] $
         [ example|version from|by @name|me|the ]
         [ {showing} from|by me|@name|us|the|your|our ]
-        [ give|giving|gives|do|doing you|us|them|everyone|everybody a|another _? {showing} ] !session|day|class|week
         [ let me go|try|start|have|take _? first ] !through
-        let me|@name [ do a|one|two|some few|or|of|first|for ]
-        [ let me walk|dance|step|swim|swing|run|row|skate it|this|that ] !for|past|by
-        [ allow|permit me to demonstrate|show ]
-        ^ [ my|mine go|turn first ]
-        i|@name will|am|'m [ do|try|go|run|doing|trying it|this|one|mine _? first ]
-        [ this|that|here is|'s me %ing ] !honest
         ^ [ see|spot|clock that|this|the _? {seen_move} ]
-        ^ [ catch that|this|the flick|dip|wobble|twist|tuck|switch|hitch|snap|kick ]
-        did|do|can|could you|anyone|anybody|everyone|everybody|we [ see|spot|catch|clock the|that|a|any _? {seen_move} ] !that
         who|anyone|anybody|everyone|everybody [ saw|spotted|spot|noticed|notice|caught|catch|clocked|see ] it|that|what|how|where !the|they|you
-        who can|could [ see|spot what|where|how ]
-        [ what i did|do _? wrong|different|differently ]
-        so that? you|everyone|they|we|all can|could|may [ copy|follow|imitate|mirror ] !the|up|on|your
-        i|@name will|am|'m|is|'s [ mirror|mirroring you|him|her|them|everyone ]
-        wait|look|watch|go|start|on|at for? [ my nod|wave|thumbs|gesture ]
-        wait|look|watch for [ my hand|hands|arm|arms|finger|fingers ]
-        i will [ point|nod|wave|gesture when|if ] !goodbye
-        i will [ nod|point|gesture at you|her|him|@name ]
-        [ count my fingers ]
-        [ fingers i|@name hold|show|put|have|raise|am ]
         the [ height|depth|width|speed|angle|spot|place|point|level|distance|side|way i|he|she|@name {deed} it|mine|them ]
         [ as it|they is|are on|with me|@name ]
-        [ flatter|straighter|rounder|looser|tighter|slower|faster|smoother|bigger|smaller|@dim than i|he|she|@name have|am|do|did|go|can|was|does|has ]
-        [ unlike me|him|her|@name just|there|now|then ]
-        [ unlike what|how|mine|hers|his ]
-        [ i am _ , you are _ ] $|too
-    """,
-    # a version to be taken from somebody
-    version="""
-        [ see|watch that|it|this again|once|slower|slowly ]
-        ^ [ see the|that|his|her|their _ go|goes|move|moves|come|comes|bend|bends|swing|swings|drop|drops|lift|lifts|turn|turns|stay|stays|slide|slides|roll|rolls|open|opens|close|closes|fold|folds|lead|leads ] !down|away
-        [ stick with her|him|them|@name ] !to|for
-        [ do|take|try|copy @name 's ] $|version|instead
-        ^ [ seen ] ?
-        [ with me|@name leading|demonstrating|modelling|doing|ahead ] !ache
-        i will [ toss|hit|shoot|serve|swim|row|throw|kick|jump|lift|hop|step|swing|bowl|punch|press|pull|skip|dance a|one|two|three couple|few|slow|first ]
     """,
     # what the best of the class do, and "this" as all that is said
     example="""
-        [ as|how|where|like {subject} {deed} mine|his|hers|theirs ]
-        [ @name|@role style|fashion|fashioned ] $
-        [ @name|@role 's is ] what|where|how
-        [ follow|copy|match|mirror|shadow|watch|study the senior|black|brown|higher|advanced|older belts|grades|ranks|ones ]
         {look} the|that|those _? @role
-        [ the same _ i|he|she|we|@name {deed} ] !had|last
-        [ i will _ one|two|it|a ] so|first|slowly|now|for|to
-        [ the way|how mine|hers|theirs go|goes|sit|sits|hang|hangs|point|points|turn|turns|lie|lies|are|rest|rests|fall|falls|curl|bend|bends|cross|move|moves|sweep|roll ]
-        [ take|make a? note of {part} ]
-        [ take|make a? note of how|what|where|that i|my|he|she|his|her|@name ]
-        [ let them|everyone|everybody|us|people|others see|watch ] $|how|this
-        let 's all? [ see|watch @name ] !on|at|tomorrow|next
-        ^ [ do|pull a|an @name ] $
-        [ @name|@role sets|set|gives|provides the|us|a good? example|standard ]
-        it is|'s [ this motion|movement|action|shape|gesture|rhythm|twist|swing ] $|here|with
-        ^ [ this|that there|here? is|'s the movement|motion|action|shape|rhythm ] $
-        [ something|somewhat like so ]
-        there you go , [ like that ]
-        it|them|one|everyone|that [ like @name ] $
-        use|take|have|treat my|his|her|their _? [ _ as a|your|the guide|model|template|reference|mirror|example ]
-        use|take|have|treat @name 's _? [ _ as a|your|the guide|model|template|reference|mirror|example ]
         wrong|mistake|error|fault|version|technique|movement|motion|action|move is|'s [ this ] $
-        people|folk|without doing [ this ] $|with|when|at
-        see|saw _*3 doing [ this ] $|with
-        like that|so instead of [ this ] $
-        and|then [ this ] , and|then|hold|back
-        ^ [ my _ is|are your _ ] $
     """,
     # the same verb for the speaker, later in the sentence: code compares them
     echo="""
@@ -526,11 +218,6 @@ _PHRASES = Phrases(
     # one verb for the speaker and for the reader: code compares them
     turns="""
         [ i _ _? ,|and*2 you _ ] $|,|.|and|it|them
-        [ i _ and you _ ] $|,|.|too
-        [ you _ when|as|while|once|if|after i _ ] $|,|.
-        [ when|as|whenever|once|if i _ _? , you _ ] too|$|,|.
-        [ you _ where|wherever|how|what|whatever i _ ] $|,|.
-        [ where|wherever|what|whatever i _ , you _ ] too|$|,|.
     """,
     # "watch", with whatever may be watched: code decides
     watching="""
@@ -538,254 +225,98 @@ _PHRASES = Phrases(
     """,
     perceived="""
         you|you'all [ can|could|will|should|might all|clearly|often|already? see|notice ] how|i|my|where|me !much|far|well|it|you|your|good|quickly|long
-        you can all|clearly? [ see the ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|twist|position
         you [ see|notice how|where ] my|i|@name|he|she|mine|his|her|the
-        <!if|when you [ see|notice i|my|me ] !at|on|in|again|soon|before|after
-        you can|could|will [ see from ] my|me|his|her|@name|the
-        i|my _*4 , [ see ] ,
-        need|want|have|like|get to [ see it|this|one ] before|first|done|to
-        [ you need|have to see it ]
         you [ see the|this|that ] @body|bend|way|angle|arch|line|gap|shape|curve|tilt|dip|lift|turn|twist|position
-        you have|will have all|already|just*2 [ seen ] me|this|it|that|him|her|@name|how
         you [ saw ] me|him|her|@name|it|that|how
         can|could|did|do everyone|everybody|anyone|you|they all|guys|lot*2 [ see|spot|catch ] me|my|him|her|@name|how|what|where|that|it|this|$
         ^ [ note|notice|see|spot the|this|that _*3 ] of? &my|his|her
         ^ [ note|notice how|where ] i|my|the|he|she|they|@name|it|her|his
-        ^ [ notice the ] bend|way|angle|arch|line|shape|curve|tilt|twist|turn|position|gap in|of|at my|@name|her|his
-        ^ [ note|notice the _ of my ]
-        look|watch|see [ what happens ] when|if i|my|@name|she|he
-        look|watch|see [ what happens ] to|with|at my|@name|her|his|the
-        ^ [ look how|what ]
         ^ [ look ] at? how|what
         ^ [ see|watch it|this first|again|done|once ]
-        [ so|where|until|before you|everyone|everybody|they|we all? can|could|may all? see ] !your|a|the|if|whether
-        [ so you|they see it|this|how|me|what|my ]
-        [ for you|everyone|all to see|watch ]
-        [ while|and|as|when you|everyone watch|watches|look ] $
-        [ sit|stand|stay|hang back|out|by and watch ] $|me|first|this|how|@name|us|her|him|one|the &@role|first
         [ check this|that|it|him|her|me|these out ]
-        [ focus|concentrate|zone|lock|home in? on me|my|@name ] !breath|breathing|voice|words|count|and|weight
-        [ focus|concentrate on what i|@name|she|he ]
-        all? [ eyes front|forward ] on|at|to me|coach|@name
         [ here is|'s what|how it|that|this|a _? _? looks|look|should ] like? !today|next|on|in
         [ here is|'s what|how i|we|mine|she|he do|does|mean|want ] like? !today|next|by|you|for|with|about|when|to|on
-        [ here is|'s how it|that goes|'s ] !today|next|for|with
         [ show everyone|everybody|the|us|them ] ,|.|!|how|group|class|what|your
         @name|@role|i|we am|is|'s|are|will going? to? [ demonstrate|model|mime|show ]
-        [ the|that|this|same thing|one|stretch|turn|move|exercise|step|drill|pose|bit|part|hold|set|rep that? i|@name|she|he just? did|do|does|showed|demonstrated ] !last|on|for|when|yesterday
         i|@name|she|he [ just did ] !that|a|my
         [ what|everything|anything|whatever|all i|@name|she|he have|is|'s|am just? done|doing ] !my|to|for|about|at|all
         [ what|everything|anything|whatever i|@name do|does|did ] ,|.|$|now|on|with|is|you
         [ same thing|move|one i did ]
-        [ do|move|step|dance|go|lift|squat|lower|turn|reach|bend|march|sway|try|perform it|them|this|the|a|right? along? with me ] 
-        ^ [ join me ] $|,|.
-        [ when|as|whenever|if i|@name _ up|down|back*2 , you|your ]
-        [ when|as my @body _ up|down|back|forward*2 , your|yours|you ]
-        my @body @do|goes|go|moves|lifts _*2 , [ your|yours @body? ]
-        [ when|as|whenever i @handle|@orient ] ,? you|your
-        [ act|be|move as|like my|our|a? shadow|mirror|twin|reflection ]
         ^ [ trace|track|echo|shadow|match|follow|copy my ] !@heard
         <!not [ reproduce|replicate|imitate|mimic|copy that|this|it|those|these ] on|with|in|at|exactly|as
-        <!not [ reproduce|replicate|imitate|mimic that|this|it|those|these ] $|,|.
-        [ by|from|through watching ] $|,|.|me|@name|him|her|others|the &@role|others
-        [ should|must|to|needs|want|will look like this|that|mine|hers|his|@name|me ]
-        [ should|must|to|needs look like ] _*3 like mine|hers|his
-        [ the way|how|where|like|as mine|his|hers|theirs is|are|does|do|goes|has %ed|%ing|curled|bent|set|held ]
         [ the way she|he|they|@name ] !and
         [ compare|contrast mine|hers|his|@name ]
-        [ like the|that lady|man|woman|guy|girl|boy|person|people|lot|one|ones|chap|bloke ] in|next|beside|at|on|opposite|with|over|behind
-        ^ [ like me|us ] ,|.
-        [ @name is|'s a|the|your|our perfect|good|great|best|shining|textbook? example|model ]
-        [ a|the perfect|good|great|bad|textbook example|one : ]
-        [ take|follow|use @name 's? lead|example|cue ]
-        [ look|looking to the front|leader|left|right ] $
         ^ [ ape|mimic|imitate|parrot|copy|shadow the|a|your _ ] !sound|noise|memo|cat|tree|motion|note|way|action|link|bird|movement|text|list|chart
-        then|and|, you go [ like that|this|so ]
-        hold|grip|do|try|keep|lift|carry|bend|grab|wear|tie|wrap|use|move|swing|turn|place|put _*3 [ this|my way ] $|and|instead|,|.
         ^ [ do|not this ] $|,|.
-        is|are|'s|am doing [ this ] with @poss _? @body $|,|.|?|and
-        he|she|@name is|'s doing [ this ] $|,|.
         not [ this ] $
-        [ get|see the picture|idea ] ?
     """,
     watch="""
         {look} {who}
         {look} {theirs}
-        study|studying their|the|that|those|each|another _? @body|%ing
-        {look} how|what {doing}
         <!you|i|we {look_at} {who}
         {look_at} {whose}
         {look_at} how|what|where
-        ^ {look} how|closely|carefully|this|again !space
-        ^ {look} , this|here|now
-        ^ observe|behold $
-        ^ watch|look|observe first|this|carefully|closely|again $
-        ^ {look} the way
-        {look_at} the|this way
-        ^ look|see here $
-        ^ look , $
-        ^ [ see how|the|where|what|which ] way|my|his|their|i|this|it|that|the|they|she|he|@name !far|get|goes|feel|feels|much|many|long|sits|we|you
         [ see|notice how|the|where|what|that ] my|mine|i|we|he|she|his|her|@name
         <!to ^ [ see ] &?
         ^ [ watch ] $
-        [ see it ] with|done|in|on
         [ watch|see ] it|this done|happen
-        ^ [ see ] that|this|it $
         ^ see|notice {theirs}
-        [ see|seen|saw hers|mine|his|theirs ]
-        ^ see|notice mine $
-        ^ see|notice my|our @body
-        ^ see @name|him|her|me do|doing|go|going|drive|bend|lift|move|turn|use|keep|keeping|hold
-        ^ notice {who}
         ^ [ notice where|how|what ] my|mine|i
         can|did|do|could [ you all|guys? see ] that|this|how|what|where|it|the|my|mine|me $
         [ you|do|did|can you? see|saw|catch|spot|notice ] how|what|where|that|the|@name my|mine|i|way|he|she|they
         you [ see ] $
         did|do you [ see|catch|clock|get|spot ] that|it|my
-        did|do you [ see|catch|clock|get|spot ] the @body|@spatial|twist|turn|tilt|bend|dip|lift|flick|switch|change|move|step
         you|you'all|all can|could|will|should|might|may [ see|notice ] me|my|mine
-        watched me|us !train|grow
-        {look} _*3 in|on my hand|hands|feet|shoulders
         [ notice|see|watch how|where|what @adverb? i|my|he|she|@name ]
     """,
     invitation="""
         [ as|like|where|what you|we|you'all|everyone can|could|will|may|might|should all|clearly|all? see|observe|notice ] !the|a|if|whether
-        [ as|like you see|saw ]
-        [ as|like you have|'ve|had just|already|all? seen|watched|noticed ]
-        [ as just? demoed|seen ] !@be
-        [ like|as|what|the|that you just|all|already|have? saw|seen|watched ]
-        [ see|watch for yourself|yourselves ]
-        [ what you saw|seen|watched ]
     """,
     view="""
-        [ get a load of ]
         [ feast your eyes ]
-        [ pop|stick|clap|lay|cast your eyes|peepers|minces|eye on ] @name|me|my|him|her|this
         [ show|shows him|her|us|them ] <him|her|us|them &.|!|,|how|what
-        everyone|everybody|you|they|all get|gets|has|have|getting [ a _? view|look|peek|gander ] !at|of
-        [ everyone|everybody|you|they|all get|gets|has|have a _? view|look ] !at|of
-        [ witnessed|witness|witnessing|observed ] @det
-        once|after|when you have|'ve [ seen|watched|observed|witnessed ] @det|it|me|how
-        so|let you|everyone [ get|gets the picture|idea ] <!never
     """,
     copy="""
-        [ go|goes|going by mine|@name ] !@name
-        [ go|goes|going by my|his|her ] @body
-        [ take|taking|borrow|steal|get|pick your|a|the|up? cue|lead|leaf|tip|idea|rhythm|pattern|shape|example off|from|out? of? {who} ]
-        [ go|goes and? watch|study _ ]
         <!to|i|will|shall|may|can [ do mine|hers|his ] !@body|before|after|on|at|in|every|first|later|now
-        [ take|taking your cue|lead|rhythm|shape|pattern from {whose} ]
-        [ base|model|pattern|mould|mold|style|build yours|yourself|it|your on|after {who} ]
-        [ base|model|pattern|mould|mold|style|build yours|yourself|it|your _? on|after {whose} ]
-        [ be my|his|her|our|@name 's? shadow|twin|mirror|copycat|reflection ]
-        i|@name|he|she _*6 ,|and|then*2 you|everyone [ do|does the same|likewise ]
         i|@name|he|she will|'ll|go|'m|am _*6 then|and|,*2 you|everyone [ copy|imitate|mimic|follow|mirror|repeat|echo ]
-        my|our _*3 do|does|goes|go|move|moves , [ yours|your @body? does|do|goes|go|too ]
         [ do|does|go|goes likewise ]
-        just|and|now|then|everyone|you [ follow along ]
-        [ mirror|copy|echo|follow|match|shadow|repeat|replicate|imitate|mimic every|each|all|both ] _*4 @name|@role|i|me|make|makes|do|does
         !@poss [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|mime|impersonate|replicate|reproduce|duplicate {who} ]
         [ copy|copying|mimic|mimicking|imitate|imitating|mirror|mirroring|ape|aping|emulate|emulating|shadow|shadowing|parrot|replicate|reproduce|duplicate|match|matching {whose} ]
         [ copy|mimic|imitate|mirror|ape|emulate|shadow|parrot|replicate|reproduce|duplicate|match what|whatever|exactly|how|everything|every|each|all ]
-        [ repeat|echo what|whatever|exactly|how|everything|all that? i|she|he|we|@name ]
-        ^|will|to|can|you|just|then [ mimic|imitate|ape|emulate|replicate|reproduce ] !the|a sound|noise
-        then|and|now you [ copy|mirror|shadow|imitate|mimic ] !@poss|to|the|and|this|it|anything
-        ^ [ copy|mirror|shadow|imitate|mimic|repeat after me ]
         [ follow|following me|us|along|mine|him|her|@name|therapist|physio|clinician|demonstrator ] !@body|to|@heard|home|'s|on|up
-        [ follow|following therapist|physio|clinician|demonstrator|instructor 's _ ] !@heard
         [ follow|following my|his|her|their|our !@heard _ ] !@heard
-        [ follow|following @name 's !@heard _ ]
-        [ follow|following the|our|your @role 's? !@heard _? ]
-        [ follow|following the|our|your _? @role ]
         [ follow|take|pick|get my|her|his|their|the|our lead|cue|pattern|example|rhythm|moves ] from?
         [ do|doing as|what|whatever|exactly|just|like|everything i|we|he|she|they|@name ]
-        [ do|doing as|what|whatever|like the|your|our @role ]
-        [ do|doing my|our|his|her moves|move|steps|routine ]
-        [ do|doing the|exactly|just same|as|the as|like|that {who} ]
         [ same|along as|with me ]
-        copied|imitated|mirrored|modelled|modeled [ from|by|on ] the|our|your|@name|me
-        [ copied|imitated|mirrored|reproduced from|off ] 
         follow-my-leader|follow-the-leader|copycat
-        learn|pick|get [ by watching ] !your|the|a|how
         [ keep|stay in? time|step|up|sync|unison with me|@name ] !on|out|aloud
     """,
     compare="""
         [ the|exactly|just same? way|how|manner {doing} ]
-        in the manner|way|style|fashion [ i|we|he|she|@name ]
-        [ in the manner|way|style|fashion i|we|he|she am|are|is ]
         [ just|exactly|much|same? as|like {doing} ]
-        [ identical|identically|similar|similarly to {doing} ]
-        <!far|long|soon|much|well|often|many|fast [ as|like i am|do|did|have|was|showed|show|just|demonstrated|move|hold|keep ] !said|mentioned|explained|described|told|say|always|last|been
         [ like we|they|he|she did|do|does|showed ] !last|yesterday|before|in
         [ same|identical|similar|exactly|just as|to|like mine|ours|me|@name|his|hers|theirs ]
         [ as|like|to|with mine|ours ]
-        @dim|@adverb [ than mine|ours ]
-        [ as @dim as mine|ours|me ]
-        [ as @dim as i ] am|do|go|have|did|was
-        [ as _ as mine|ours ]
-        [ same|identical as|to {whose} ]
-        [ identical|similar to that|those of ]
-        [ the same _*3 as|like {whose} ]
         [ same _? _? as {shown} ] !yesterday
-        [ in|after|with the|a? _? style|fashion|manner|spirit|vein|way|footsteps of {shown} ]
-        [ in the same|identical _ as|like {shown} ]
-        [ as @adverb|@dim as {shown} ]
-        [ as @adverb|@dim as our|the|my _? _ just|always? did|does|do|has|can ]
         [ as|like|the|where|how|what|whatever mine|@name just|always|already? landed|did|does|goes|went|is|was|sits|sat|stays|lands|finishes|ends|ended|starts|stands|lies|moves|moved|hangs|points|bends|do ]
-        [ what you see mine|me|my|us ]
-        @handle|@body|@orient|@kit [ like me|@name ] $
-        @handle|@body|@orient|@kit [ like the|our|your @role ] in|on|at|next|opposite|beside|does|is|$
-        ^|, [ like me|@name ] $
         [ à|a la me|@name ]
-        [ @name style ] $
-        [ @name 's way ] $
         [ the same _*3 as|like mine|me|i|@name ]
-        [ like|as|where|what|whatever|wherever mine @be ]
         [ like|as|where|whatever|wherever mine do|does|did|has|have|goes|go|stays|stay ]
         [ what|whatever|where|wherever my|mine|his|her @body|'s _? do|does|are|is|doing ]
         [ like|as @name 's ]
-        [ the way|as|like the|our|your|that @role 's|is|does|has|did ] 
         [ how i|we|he|she|@name have|has|am|is|'s|do|does|did|hold|holds|got ]
-        [ the _? one i|he|she|@name did|do|showed|made|was ]
-        [ the _? one we just did|showed ]
-        [ the|this|that|same|a _? _ i am doing|holding|making|using|showing|taking|demonstrating|moving|tracing|drawing|keeping|standing|pressing|lifting|pulling|pushing|tapping|bending|turning ]
-        [ the|this|that|same|a _? _ i am @orient ] <%ing
         [ the|this|that _? @spatial|shape|line|stance|pose|tempo|rhythm|grip|arc i am|have|use|take|make ] !said|told|just|been
-        [ the|this|that shape|position|pose i am in ]
-        [ the _? _ i have got? on|in show ]
         [ as i _ mine|it|them ]
-        [ no? more|less|further|higher|lower|wider than i do|am|go|did ]
-        [ everybody|everyone do as @name ]
-        do [ as @name does|did ]
-        [ move|go|lift|step when|as i move|go|lift|step ]
-        [ spy on @det @role ]
-        here it is|'s [ in slow motion ]
-        [ take|have a good|proper|close|careful look ] $|,|.
-        [ take|have a good|proper|close|careful look ] at me|my|@name|this|his|her|how
         [ borrow|steal|pinch|nick my|@name|his|her 's? _ ] <@body|rhythm|shape|stance|pose|posture|grip|footwork|moves|movement|timing|stroke|line|tempo|swing|technique|form|style|position|arms|legs
-        [ treat|use|take|have me|@name|him|her|them|mine|hers|his as|for your|the|a? mirror|model|template|guide|example|reference|pattern ]
-        <!far|long|soon|well|many [ as _ as @name ]
-        [ demonstrating|showing ] from|with|on|to
-        i am [ your|the mirror|model|template ]
     """,
     show="""
         i|we|he|she|@name|@role will|'ll|am|'m|can|could|shall|is|'s|would just|now|also|quickly? going|about|happy|? to? [ show|showing|demonstrate|demonstrating|demo|model|illustrate ]
-        [ let|letting me|us|him|her|@name just|quickly|first|? show|demonstrate|demo|model ]
-        [ let|letting you see|watch ] it|me|how|@name|what|this
-        [ show|shows|showing|shown you|them|everyone|us|people|him|her how|what|where|the|one|again|this|now|it|a|my ] 
         [ show|shows|showed|shown|showing you ] $
         @name|@role , _? [ show us|them|everyone|everybody ]
         @name|@role , _? [ show the lads|boys|girls|class|group|rest|others|team|kids|new ]
-        [ as|like|the|that|which i|we|he|she|@name|@role just|already|have? showed|shown|showing|demonstrated|demonstrate|demonstrates|demoed|modelled|modeled|show|shows ]
         [ i|we|he|she|@name just|already|have|had? showed|shown|demonstrated|demoed|modelled|modeled ] !the|him|them|a|an|her|my|great|up|no|his
-        [ i|we|he|she|@name am|is|'s|was|were|are showing|demonstrating|modelling|modeling|demoing ]
-        [ as|how|way|like|when|exactly it|just|is|was|already|being? demonstrated|modelled|modeled|presented|demoed|performed ] by|in|on|at|earlier|above|here|last|today|this|now|$
-        [ as|like it|just|is|was|already? demonstrated|modelled|modeled|demoed ]
-        [ way|manner it was|is|'s|has presented|demonstrated|shown|done|performed ]
         [ demonstration|demonstrations|demo|demos ] !of|that
-        [ demonstrated|modelled|modeled by|in ]
         [ act|acts|acting|acted it|this|that out ]
-        @role|@name [ demonstrates|models|mimes ]
     """,
 )
 

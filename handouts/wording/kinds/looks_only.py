@@ -92,77 +92,34 @@ _PRINT = Phrases(
         on|to|at|over|behind|along|inside|from|until|past [ the _? x|cross|dots|dot|stripe|star|sticker|footprints|hopscotch|logo|stars|crosses|stripes ] !of|bar|trainer|stick|strip|beam|piece|brace|section|over|wind
         [ painted|taped|chalked|chalk|drawn|printed|stencilled feet|foot|cross|line|lines|square|squares|circle|circles|mark|marks|box|boxes|x|dot|dots|spot|spots|arrow|footprints|hand|hands ]
         [ double|broken|dashed|dotted yellow|white|red|blue? line|lines ]
-        [ maker|brand|manufacturer 's? name ]
-        [ brand|trade|model name|mark|number ]
         [ its|the|your logo ] faces|is|on|to|points|up|down|side
-        [ logo ] side|up|down|out|on|faces
-        [ by its|their|the? colour|color|colours|colors ]
-        [ by|of your|the? colour|color|colours|colors ] $
         [ by|of your colour|color ]
-        [ colour|color coded|code ]
-        [ colour-coded|color-coded|colour-code|colour-matched ]
-        ^ [ colours|colors ] tell|show|say|mean
-        with a|the? [ smiley|stripes|spots|stars|flowers|dots|checks|zigzag|zigzags|swirl|swirls ] on|.|,|goes|is|$
         [ tramlines|bullseye|bull's-eye ]
-        on|over|to the [ target|sticker ] ,|.|on|$
-        [ next|up|down a? colour|color ]
-        [ same colour|color as ]
         with the [ flower|star|picture|pattern|stripe|stripes|logo|letter|heart|skull|dragon|crest|spots ] on?
         [ free-throw|halfway|touch|goal|penalty|service|three-point line ] painted
         [ numbered|lettered|labelled|branded|varnished|unpainted|glossier side|end|face|rung|edge|hole|half ]
         [ lighter|darker|paler|brighter|duller|shinier|glossier ] of the
-        on|in|into the [ red|blue|green|yellow|black|white zone|half|area|section ] !of
         [ one|ones|@kit with a|an|the|its|your _? l|r|s|m|xl|b|c|d|h|x|t ] on|goes|is|.|,|and|for|in|first
-        [ side|end|face|edge|bit|part|half|one|ones|@kit that|which has|have|is|are|says|reads|bears|carries|shows a|an|the? logo|print|writing|lettering|picture|pattern|stripe|stripes|star|stars|flower|flowers|name|badge|crest|swirl|swirls|spots|printed|painted|coloured|colored|coated|shiny|shinier|darker|lighter-coloured|paler|brighter|patterned|striped ]
         [ the|which|whichever _? side|end|face|one|ones|@kit _? with|bearing|carrying|sporting|wearing|showing the|a|an|our|its? _? logo|print|pattern|writing|lettering|badge|crest|emblem|swirl|swirls|stripe|stripes|zigzag|smiley|cartoon|initials|flag|wording|monogram ] 
         [ logo|label|print|pattern|writing|badge|picture|shiny|coloured|colored|painted|printed|striped|patterned side|end|face up|down|out|in|uppermost|outward|outwards|outermost|toward|towards|facing? ] &up|down|out|in|goes|is|to|.|,|against|on|first|uppermost|outward|toward|towards|facing
-        [ sort|group|match|pair|arrange|pick|choose|tell|know|identify them|it|each|the? _? _? by|on their|its|the|your? colour|color|colours|colors|shade|looks|appearance|pattern|label|logo|tint|hue ]
-        [ by the|its|their shade|hue|tint|sheen|gleam|shine|glint|pattern|stripe|stripes|paint|logo|label|coating ]
         [ where|until|till|after|past|at|from|beyond the _? paint|colour|color|pattern|carpet|grain|varnish|sheen changes|starts|ends|stops|turns|begins|fades ]
-        [ matching|same|different|other|another|whatever|what|which colour|color|colours|colors|shade|pattern ] !of? your|of|skin|scheme|sense|in|you
-        [ the|a|whichever|that|your|each prettier|prettiest|jazzy|jazziest|gaudy|lurid|garish|snazzy|drab|dullest|nicest-looking|plain-looking|ugly|fancy|flashy one|ones|@kit ]
-        [ the|a|that|which|whichever darkest|lightest-coloured|palest|brightest|shiniest|dullest|blackest|whitest|reddest|bluest|greenest|yellowest|glossiest|shinier|glossier|paler ] one|ones|@kit|of|.|,|and|goes|is
-        [ the|its|your logo|label|print|pattern|badge|writing goes|faces|sits|belongs|points|should|must on? ] &on|top|up|down|out|in|front|first|face|the|be|uppermost
         [ the|a|your|our silver|gold|golden|copper|bronze|chrome|clear|transparent|see-through part|bit|half|end|ends|top|tip|base|cap|lid|button|rim ]
         at|on|to|from|behind|round|past|by|beside|between|over|across the [ red|black|blue|white|yellow|green|orange|pink double? flag|flags|tape|mark|line|lines|buoy|post|paint|strip|strips|crossing ] !of
-        cross|crossing|reach|touch|past|over|of|behind|on|at|to [ the double|single|solid|broken|thick|thin yellow|white|red|blue|black|green line|lines ]
-        the _? [ one|ones|two|three|team|side|person|people|girl|boy|lad|woman|man|half in @colour ] &.|,|is|are|serve|goes|go|start|starts|leads|first|will|has|have|and|on|weighs|stays|moves
-        from|between [ @colour to|and @colour ] !in
         <!line|lines|mark|marks [ painted|dyed|sprayed|coloured|colored|trimmed|edged|lined|stitched|wrapped|bound|taped in? @colour ]
-        [ in|with gold|silver|red|white|black|blue|green|yellow paint|ink|thread|lettering|letters|pen|marker|chalk|stitching|tape ]
-        there 's|is [ a _? line|cross|dot|spot|stripe|square|x|t on|across|along the floor|mat|wall|ground|bottom|deck|tiles ] !you
-        [ one|ones|@kit|side|end that|which 's|has|have|is got? a|an|the? _? sticker|writing|label|logo|stripe|pattern|print|picture|lettering|star|badge ]
-        's|has got? [ a|the sticker|logo|stripe|label|star|badge on ] it?
         in|with the [ @colour|silver|gold skirts|skirt|tops|top|shirt|shirts|shoes|socks|bibs|hat|hats|caps|cap|jacket|leggings|vest|t-shirt|t-shirts ]
         [ numbers|exercises|moves|items|ones|words|lines|rows|sets|steps|those|anything|everything|parts|loads|cells|boxes|names|days|it|that|text in bold|italics|italic|capitals|caps|red|grey|gray|green|blue|yellow|orange|pink|black ] !ink
-        [ asterisked|italicised|italicized|emboldened|bolded|greyed-out|highlighted|underlined|starred|ringed ] ones|one|rows|row|moves|exercises|items|sets|words|lines|parts|numbers|names|steps|days|cells
         [ moves|exercises|items|ones|sets|steps|anything|everything|those marked|starred|shown|flagged with|by? an|a|the? asterisk|star|tick|cross|dot|dagger|circle ]
-        [ items|moves|exercises|ones|anything|everything|sets|steps|those|words|parts|days underlined|highlighted|circled|starred|italicised|italicized|asterisked|bolded|greyed|ticked|ringed ] &are|is|in|for|,|.|out|on|can|need
-        [ crossed|greyed|grayed|struck|ringed out|through ] &on|is|are|.|,|in|for
         i|we|coach|have|has|'ve [ highlighted|circled|underlined|starred|ticked|asterisked|ringed|bolded ] yours|your|them|it|those|each|for|which|what|one|ones|two|three
-        ones|those|moves|bits i|we have|'ve? [ underlined|highlighted|circled|starred|ticked|ringed|asterisked ]
-        [ muscle|muscles|part|parts|bit|bits|area|section|row|column|line|side|arm|leg|foot|figure in red|blue|green|yellow|grey|gray|orange|pink|bold|black ]
         [ the bold|thick|thin|solid|dashed|wavy line ] is|shows|marks|for
         [ solid|dotted|dashed|bold line ] for
-        [ the|that shaded|hatched|striped|coloured|colored foot|hand|leg|arm|side|half ]
-        [ tick|cross ] shows|means &the
         [ pad|button|light|letter|letters|square|tile|target|arrow|pod|pods|targets|lights|one|ones|panel that|which|as|when they? lights|light|flashes|flash|glows|blinks up? ]
-        [ whichever|whatever|every|each|any button|pad|light|target|pod lights|flashes|glows|blinks ]
-        [ of the|a|that|your colour|color i|we|you|is|that ]
-        [ hold|holds|holding|wave|raise|show up a @colour card|flag|paddle|bat ]
         anything|everything|pair|pairs|one|ones [ in @colour ] &.|,|is|are|and|for|first
         @kit that|which [ gleams|glints|shines|glitters|sparkles ]
-        [ the logo ] on the|your|each|its @kit
         ^ [ reds|blues|greens|yellows|purples|blacks|whites ] for|attack|defend|serve|start|first|rest|against|lead|push|versus|v
         stand|step|jump|hop|land|feet|walk on [ the spots|dots|crosses ] !you|that
         grab|take|use|pick|get|try|fetch [ a red|blue|green|yellow|purple|pink|black|grey|white|brown ] or|.|for
-        [ zebra|pelican crossing ] mark|marks|lines
-        [ silver|gold|bronze|orange|rose|copper for ] _*3 @colour &for
-        [ outlined|circled|ringed|edged|trimmed|marked|highlighted|picked|flagged|tipped|piped|banded|topped|dipped|sprayed out|up? in|with @colour ]
         [ hazard|warning|reflective|fluorescent|hi-vis|glitter|glow|duct|masking|neon|barrier|marking tape|stripes|stripe|strip|paint|line|lines|markings ] !that|you|felt|over
-        [ over|to|behind|along|past|inside|between the _? touchline|sideline|sidelines|goal-line|baseline|tramline|try-line|halfway-line|service-line|six-yard|penalty-spot|black-line ] 
         [ logo|print|writing|badge|pattern|sticker|lettering side|end|face? facing|faces|pointing|points|looking up|upward|upwards|down|out|outward|outwards|in|inward ]
-        [ odd-coloured|same-coloured|different-coloured|odd-colored ]
         [ @colour ] jerseys|shirts|bibs|vests|tops|caps|hats|pinnies|t-shirts|socks|team push|go|rest|serve|on|against|first|versus|start|lead|line|work|swap|this|that|stay|attack|defend|pull|hold
         [ the|a|that pale|dark|grey|white|black|darker|paler|lighter|red|brown ] slab|slabs|stone|stones|tile|paving|plank|planks|paver|pavers|flagstone|stair|stairs
     """,

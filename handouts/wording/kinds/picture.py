@@ -32,179 +32,75 @@ _PHRASES = Phrases(
     """,
     maybe="""
         [ in|on|from|per|see|view|check|consult|study|open|follow|copy|match|matches|like|under|beside|by|at|with|as|via|of|above|below|opposite|to|use {the} {kind_of}*2 {maybe} ] <!noticeboard|blackboard|whiteboard
-        [ per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 noticeboard ]
-        [ in|on|from|per|see|view|check|consult|study|follow|copy|use {the} {kind_of}*2 blackboard|whiteboard ]
         [ the _? icon|icons ] !of
         {carrier} [ illustrates|depicts ]
         has|have it|them all? [ drawn out ]
-        put [ the slides|slide up ]
         i|we|'ve|have [ drawn|sketched it|them|this|one|each out? ] on|for the|your|a|you|page|back|paper !raffle
         [ pictures|charts|photos|wall-charts of all|each ]
         [ wall chart|charts ]
-        has|have|with [ pictures ] $
         [ on|from|off the|your|its|a|that _ display|monitor|readout|touchscreen ]
         [ frame by frame ]
-        [ freeze|still frame|shot ]
         [ page @number|@ordinal , the|that|our|a _? lady|man|woman|chap|girl|boy|fella|bloke|guy|picture|photo|one|drawing ] with|on|in|of|where|at
         [ page @number ,|; centre|center|left|right|top|bottom|middle left|right|hand? column|panel|row|corner|picture|box|drawing ]
-        [ the|a|that|our _? cross-section|cutaway|x-section|exploded-view ] on|in|at|of|shows|names|opposite|overleaf|below
         [ the|this|our|that|my {kind_of}*2 chart|graph|graphic|icon|recording|arrow|arrows|attachment|display|monitor|slide|film|feed|clip|picture|pic|painting|portrait|still|outline|map|screen|figure|telly|panel|photo ]
-        [ a|my|this|that|our|your|each|another {kind_of}*2 picture|pic|clip|chart|recording|graphic|outline|painting|portrait|map|graph|icon ]
-        [ on|in|per screen|film|camera|tape|telly|tv ] !@number|of
-        [ scan|scanning the|this|a|our _? code ]
         [ click|tap|swipe|press|follow|open|use on|to|through? the|this|our link|play|thumbnail|attachment|icon ]
         play|pause|rewind|freeze|stream|replay|start|open|load|download|stop|run|scroll|fast-forward|loop|swipe back|forward|to? [ the|this|my|our|that|each _? clip|recording|film|frame|link|attachment|stream|screen ]
         [ the _? stick|cartoon|drawn|painted|pictured|printed|illustrated|animated|outlined _? man|men|guy|figure|figures|lady|woman|person|character|people|giraffe|bear|chap ]
         [ stick figure|figures|man|men|person|people ]
-        [ projected|screened|displayed on|onto ] the|this|that|your
-        [ attachment|attachments @number ]
         [ on-screen|onscreen|freeze-framed ]
-        follow|following|by|see|along|where|when|until [ {the} {kind_of}*2 arrow|arrows|dots|dotted|trail ]
         [ the _? arrow|arrows ]
         steps|moves|exercises|positions|movements|poses|it|them|all [ drawn|sketched out ]
         [ plan|map|layout|diagram of the _? course|route|room|circuit|building|hall|pool|gym|stations ] hangs|on|at|by|in|inside|behind|,
-        up on [ the big|main|large screen ]
-        [ arrow|arrows ] show|shows|point|points|mark|marks|on|in|tell
-        <!after|shoot|of|loose [ @number arrows ]
-        [ the|that dotted|dashed|broken _? line|trail|path ] on|in
-        the {carrier} [ shows|illustrates|depicts|pictures ]
-        the {carrier} 's [ left|right|front|back|top|cover _? ]
-        [ the|our|your {carrier} 's front|left|right|back|top? cover|panel|drawing ]
-        [ as|like on|in|over|at the _? {carrier} ]
-        [ the|an|our anatomical _ ]
         [ the|a|my|our _? snap ] is|of|from|on|in|shows|that
         [ a|the|his|her matchstick|stick|pin man|men|figure ]
         a|the|my|our [ sketch ] shows|is|of|gives
         [ the|that|our|this comic|strip|colour|color|contact|cover strip|cartoon|plate|sheet|girl|man|boy|model ]
-        [ moving|colour|color|still|line pictures|picture|plate|plates|image|print ]
         [ plate|panel|figure|stage|frames|panels|plates|figures i|ii|iii|iv|v|vi|vii|viii|ix|x|one|@number ] to|,|has|have|shows|takes|take
         [ my|our|latest|last|newest|the|her|his|@name 's? latest|new|last? post|story|stories|feed|channel|trailer|promo|wallpaper|print|handwriting ] on|has|shows|covers|gives|have
-        on [ the flip|wall|white|black|notice|score chart|board ]
-        [ the _? guy|man|woman|chap|lady|figure|girl|boy|wrestler|dancer|blob ] on|in the|this|that|your|our sticker|sign|label|poster|plan|card|cover|picture|photo|machine|wall|box|leaflet|page
-        [ the _? blob|curve|dots|cross|circle|line|dash|shading ] on|in the|this page|plan|sheet|card|leaflet|handout|map|board
-        [ the packaging|packet|box|carton|wrapper|sleeve|statue|mug|towel|t-shirt|sign|sticker|cover|chalkboard|noticeboard|manual ] shows|has|gives|tells|illustrates
-        the packaging|packet|box|carton _*4 [ shows ]
-        [ illustrates|depicts|portrays ] the|how|your|a|each|where
-        [ shows ] how|where|which|the|you|our|each|every|all
-        the {carrier} has|have [ pictures|photos|drawings ]
-        [ the|a|short|little frame|film ] where|showing|of|attached
         attached|sent|emailed|made|posted|uploaded|linked [ a|the|you|some _? film|clip|link ]
         [ next|last|previous|first slide ] ,|please|shows|is
-        the|our|my|that [ logo|tapestry|painting|statue|sculpture|banner|footprints|mosaic ] shows|in
         [ the|our tv|telly|television|app|screen runs|shows|plays|demonstrates|displays|tells|leads ]
         [ see attached|enclosed|below|left|right ] $
         up on [ the board|screen|wall|whiteboard ]
-        [ drew|drawn a|the|you|little|man|it _? _? ] &doing|with|of|for|.|showing
-        [ open|launch|load the app ] and|to
-        [ number|numbers|no|pose|exercise|move @number on|of the|your {carrier} ]
         [ the|this|that|our _? anatomy|skeleton|muscle|reference|opening|closing|title|before-and-after|action|aerial|side|overhead|blown-up|finishing? chart|shot|shots|elevation|cutaway|card ] shows|show|gives|tells|tell|makes|on|is|by|has|have|at
-        [ the plan|side|front|rear|top|bird's-eye view|elevation ] shows|makes|has|gives|.|,
-        [ the|these|those symbols|symbol|icons|icon|key|legend ] on|to|in|mean|means|tell|tells|show|shows
         [ the banner|mosaic|wallpaper ] over|on|has|shows|in
-        [ a tick|cross|smiley|star|dot ] marks|shows
-        [ the _? blown-up|blown picture ]
-        trace|follow|copy|match [ the figure|outline|shape ] on|in
         [ the back|middle|edge|side|front of the shot|frame|picture ]
-        to|on|at|see [ page|pages @number ] to|for|shows
-        on [ the tape|dvd|disc ] , she|he|it|you|i
-        [ the pattern|shape|path|route|figure|outline|curve|spiral ] on the {carrier}
-        [ on|from|in the|my|our|your app|touchscreen|console|cover|dvd|menu ] !store|song|of
         [ as|see|per|like|cf the? pic|photo|image|diagram|picture|pics|photos ]
-        [ the centre|center|middle spread|pages ]
-        [ the bouncing|moving|flashing|pulsing dot|ball|circle|bar ] 
         your|the|its [ screen|console|display|read-out|touchscreen ] will|shows|tells|counts|says|should|lights
-        [ the read-out ]
-        ^ [ above|below|opposite|overleaf left|right|? ] :
-        ^ [ left|right left|right ] :
-        [ a|the picture|drawing|photo|sketch|diagram of _*5 taped|pinned|stuck|glued|inside|hangs|hung ]
-        look|glance|peek at [ the film|clip|reel ]
-        do|copy|follow|try [ what is|'s on it|them ]
-        [ the little|wee man|men|guy|people|figure ] on|in|doing
-        [ @ordinal frame|still ]
-        [ the|that @ordinal frame ]
-        [ traced|plotted|animated|sketched|drawn|pictured|painted|printed|marked|highlighted|shaded|circled on|in the|your|our {carrier} ]
     """,
     printed="""
         [ the|your|our|my|this|that _? laminated|printed|stapled|pinned|taped|photocopied|folded|glossy|illustrated _? sheet|card|handout|page|guide|strip|insert|booklet|leaflet|poster|plan ] at|on|by|in|above|beside|has|shows|gives|tells|opposite|over|under
-        [ the|this|that|our|your|a sticker|label|placard|plaque|sign|panel|decal|transfer|chart|key|legend|guide|strip on|along|across|inside|by|beside|under|above|over the|your|each|its _? _? @kit|@surface|frame|side|shaft|upright|shroud|housing|wall|machine|handle|arm|lid ] shows|tells|gives|has|explains|marks|says|$|for
-        see|follow|copy|check|per|consult|study|use [ the|your|a|its? sticker|decal|placard|panel|plate|table|legend|guide on|inside|along|by? ] &the|before|for|.|,|;|:|to|under|above|beside
         [ see|study|copy|consult the|our|my|your|this|its? _? sticker|decal|placard|wallchart|scroll|mural|tapestry|tattoo|carving|statue|bust|figurine|mannequin|dummy|skeleton|noticeboard|leaflet|flyer|flier|insert|handout|cover ]
         [ the|our|my|your route|muscle|body|trail|course|pool|floor|seating|acupressure|pressure|trigger|heat map|plan|chart ] !says|in|of|is|for
         [ map|plan|drawing|sketch|chart|diagram on|at|by|above|over|in|behind|beside the|my|your|our _? _? 's? station|desk|door|wall|board|counter|reception|fridge|back|cover|lid|leaflet ]
-        [ the _? silhouettes|silhouette|outline|outlines|stickmen|footprints|profiles at|along|on|in|by|above|round|around|down ]
-        [ the _? figures along|on|round|around ] the wall|poster|card|frieze|sheet|page
-        [ scroll|frieze|mural|tapestry|painting|carving|relief|fresco|etching|print|poster|banner|plaque|tattoo above|over|by|on|behind|beside|opposite the|my|your ]
         [ the|a|its|that dotted|dashed|curved|broken|wavy|zigzag|shaded|thick|thin|solid|pencil|inked|bold curve|arc|outline|path|trail|loop|circle|oval|area|box|region ]
-        [ position|pose|step|grip|stage|version|option|move|stance|figure|frame @number|a|b|c|d (? illustrated|pictured|shown|overleaf ]
         ( [ illustrated|pictured|shown|inset|photo|pic|fig|see ]
-        [ slide|frame|tile|plate|panel|photo|clip|scene|still @number|@ordinal ] has|shows|gives|is|covers|demonstrates|explains|onwards|of
         [ the? @ordinal slide|tile|panel|frame|still|scene|photo|plate|clip ] has|shows|gives|is|covers|demonstrates|of|for|,
-        [ plate|panel|sketch|inset|illustration on page ]
-        [ the|a|your plate|panel|table|inset|cut-out|pull-out|fold-out|centrefold|centerfold|endpaper|frontispiece|spread|photo on|at|in page|opposite|overleaf|the ] &_
-        [ swipe|swiping|scroll|scrolling left|right|up|down|across|along|through|back|forward|forwards|past|on ] !,|for|to
         [ swipe|swiping|scroll|scrolling to|for|through the? @ordinal|@number? card|slide|photo|picture|clip|tile|frame|page|end|screen|gif|video|bottom|top|post|story ]
         [ pinch|zoom in|out ] on|to|.|for
         [ hover|hovering|tap|tapping|click|clicking|press|double-tap|long-press over|on? the|my|that|each|this _? link|thumbnail|thumbnails|icon|icons|tile|play|pic|thumb|heart|gif ] !by|labelled
         [ the? tiny|little|wee|small|mini|cartoon|running|walking|sitting|kneeling|green|red|white|raised|printed running|walking|sitting|standing|cycling|stick|jumping|kneeling|lifting|climbing|bending? man|woman|person|lady|figure|chap|fella|bloke|bike|bicycle|hare|tortoise|snail|rabbit|turtle|people|runner|walker ] on|at|by|in|symbol|sign|icon|button
-        [ symbol|pictogram|icon|emblem|glyph of|for|with|showing a|an|the ]
         [ button|switch|key with the|a _? hare|tortoise|snail|rabbit|turtle|arrow|triangle|symbol|plus|minus|bike|runner|man|heart|padlock ]
-        [ at|around|from 0 ] :
         [ at|around|from 0:00|0:05|0:10|0:14|0:15|0:20|0:25|0:30|0:35|0:40|0:45|0:50|0:55|00:10|00:15|00:30|00:45 ]
-        [ around|at the @number second|seconds|minute|minutes mark in|of|on? ] &the|my|your|this
         [ on|in|to|via|at|over my|our|the|his|her|their|@name 's? channel|channels|stories|feed|grid|highlights|reels|socials|carousel|pinboard ]
-        [ the figure|man|woman|one|person|picture|drawing on the left|right ] is|has|shows
         [ the|those|any coloured|colored|shaded|hatched|highlighted|dotted|striped|tinted areas|area|parts|part|bits|zones|zone|muscle|muscles|regions ] show|shows|are|is|on|in|mark|marks
-        [ keep|hold|get|steer|move|put the dot|cursor|marker|spot|circle|avatar ] inside|in|on|between|within|over the|two
-        the [ x-ray|scan|tablet|skeleton|mannequin|dummy|torso|doll|puppet|artwork|tile|stamp|coin|vase|badge|crest|emblem|tattoo _? _? _? _? _? shows|show|illustrates|demonstrates|explains ]
-        [ the|a _? _? mannequin|dummy|skeleton|torso ] by|in|at|on|behind|near|next
-        [ the|a tablet|laptop|monitor|projector|tv on|in|by the _ ] has|shows|plays|runs|will
-        [ map|maps|chart|charts|picture|diagram of the muscles|muscle|joints|feet|moves|steps|positions|route|pool|circuit|room ]
-        [ the|an|our|my anatomy|muscle|posture|flexibility|joint|stretching|exercise chart|poster|model|plate|map ]
-        [ the|this _? table|chart|grid|matrix|key below|above|overleaf|opposite ]
-        in|see|from|per|use [ the _? table|grid|matrix|key ] below|above|overleaf|opposite
-        [ the|that|an overlay|hologram|profile|heatmap ] on|of|shows|is|,|.|and
-        see|per [ the _? table|grid|matrix|key ] on
         [ filmed|videoed|photographed|snapped it|this|that|them|one|each ] for|so
-        [ shape|shapes|letter|letters|picture|figure|pose on|in the|my|your badge|shirt|logo|mug|coin|vase|stamp|banner|flag|bag|cup|tile|cover|card ]
         ^ [ see illustrated|illus|pic|pics|fig|figs|photo|photos|diag|illustration|drawings ]
-        ^ [ bottom|top left|right ] :
-        ^ [ see|refer|check|look top|bottom left|right ] .|,|:|;
-        [ the|its instruction|data|rating|warning|name|brass plate|panel|sticker ] on|riveted|screwed|fixed|beside|by|shows
-        [ as on|per|in the _? placard|sticker|label|plate|panel|decal|notice ]
         [ a|the|my|your|these|those before-and-after|before-and-afters|before/after|side-by-side|timelapse|time-lapse ]
-        [ the|a|my|that one|ones|move|pose|figure|drawing|stretch|picture|lot overleaf|pictured|illustrated ]
-        [ overleaf ] is|are|has|shows|,|there|you
-        the|a|that|see|watch [ timer|clock|counter|countdown|bar|banner|box|window|inset|instructor|text|caption in|at|along|across the|your _? corner|bottom|top|edge _? ] &of|is|,|and|shows|tells|to|will|says|.|runs
         [ the|my|our|a|this|that|an ink|pencil|charcoal|chalk|crayon|felt-tip|line|pen|wash|pastel drawing|sketch|figure|figures|outline|study ]
         [ stick|matchstick|pin man|men|woman|women|people|person|folk|lady|figure|figures|guy|guys|chap|kid|kids ]
-        [ the|my|our|a|this|that|your|each artist|artist's|illustrator|photographer|cartoonist 's? impression|version|drawing|sketch|eye ]
-        [ qr|bar code|codes ] !on
-        [ rewind|screenshot|screengrab|fast-forward|scrub in|on|at|to|the|back|it|that|here|forward ]
         [ pause|freeze|stop it|the|this at|on|clip|film|video|frame|tape ] @number|frame|at|when|if|and
-        [ the|my|our|this|that|a shared|online|cloud album|gallery|reel|folder ] of|has|shows|with
         [ the|a|this|that drawing|sketch|doodle|squiggle|scribble|cartoon|caricature|pictograph|hieroglyph|glyph|picture|photo|photograph|snap|shot|image|likeness|model|depiction|rendering|etching|engraving|carving|relief|frieze|tapestry|scroll|mosaic|statue|figurine|tattoo|decal ] shows|depicts|has|gives|tells|explains|will|makes|opposite|overleaf|below
-        [ image|photo|picture|pic|drawing|visual|video|clip attached|enclosed|inside|linked|provided|supplied|included|below ]
-        [ attached|enclosed|linked|embedded|pinned|uploaded|accompanying|supplied photo|photos|picture|pictures|image|images|clip|clips|video|videos|sketch|drawing|chart|diagram|graphic|pdf|jpg|jpeg|file|link ] 
-        [ consult|consulting|refer|referring|cf|vide|peruse to? the|your|our|this|my? _? chart|figure|figures|plate|plates|panel|table|map|sketch|appendix|cover|poster|key|legend ]
         resemble|resembles|match|matches|trace|traces|mimic|mimics|imitate|imitates|like|follow|follows|mirror|mirrors [ the _? scroll|curve|outline|statue|carving|tattoo|mannequin|skeleton|logo|emblem|crest|drawing|line|shape|figure on|above|over|in|at|by? ] &above|over|on|in|at|.|,|printed|drawn|chalked|painted
-        [ my|our|the|this|that|his|her _? demo|walkthrough|walk-through|how-to|explainer|tutorial|run-through video|clip|film|reel|link ]
-        [ watch|see|view|catch|play|stream|replay the|my|our|this|that|a|it _? on|online|back? replay|catch-up|demand|loop|repeat|tape|screen|tv|telly ]
-        [ the|a|this|that|every|each power|pace|heart-rate|progress curve|graph|chart|bar|trace ] ought|should|shows|tells|must
     """,
     besides="""
         [ shaded|circled|highlighted|outlined|ringed|arrowed|hatched ] on|in|area|part|muscle|zone|section|region|bit
-        @be [ shaded|circled|highlighted|outlined|arrowed|hatched ]
-        [ on|in your telly|tv|television|phone|tablet ]
     """,
     numbered="""
         [ fig|figs|figure|plate|panel|image|photo|picture|diagram|illustration|slide|frame|sketch|drawing|chart .? @number|a|b|c|d|e|f|i|ii|iii|iv ]
     """,
     shown="""
-        [ shown|pictured|illustrated|depicted|drawn|sketched|displayed|portrayed|visualised|visualized|photographed|diagrammed|diagramed below|above|overleaf|opposite|here|right|left|alongside|beside|underneath|over|on|in|at|by|next ]
         [ as|where shown|pictured|illustrated|depicted|drawn|sketched|displayed|portrayed|photographed ]
-        @be|@poss|the|each|both|all|position|pose|grip|posture|way [ pictured|illustrated|depicted|photographed|sketched|portrayed ]
-        [ shaded|circled|highlighted|coloured|colored|outlined|ringed|labelled|labeled|arrowed|hatched|starred in|on|with the|a|this _? {surely} ]
-        [ see|view below|overleaf|opposite|above|right|left ] !the|your|@number|@body
         [ see|view|check page|pages|overleaf|insert|enclosed|reverse ]
     """,
 )

@@ -39,187 +39,43 @@ _PHRASES = Phrases(
     """,
     strong="""
         [ {about}*2 yay|yea @dim|apart ]
-        [ the one|ones yonder ]
         [ hereabouts|hereish|thereish|thisaway|thataway|hitherwards ]
-        [ that @name has|is|holds|got ]
-        [ that much ] and|$ no|.|,|!
-        [ where|to|at i|me am|is here|there ]
-        [ this|that|these|those one|ones ] &here|there
-        [ this|that row|group|half|lot|line|team|corner ] goes|go|starts|start|first|leads
-        [ to|by|only such|this|that a? degree|extent ] !that|of
-        [ at|to such an angle ]
         [ an|the|a angle|line|height|distance|gap|spot|direction like this|that ]
-        [ the spot|place|point|bit|part|area under|beneath|by my|this finger|fingers|thumb|hand|palm ]
-        [ where|wherever my|the finger|fingers|hand|thumb|palm|toe|foot|stick|pointer|cone|x is|are|'s|was|goes|sits|lands|lies|now ]
-        [ the|this|that|a bit|part|spot|dent|place|bone|edge|hole|notch|point|one|area|muscle i am|have|'ve|just? %ing|got ]
-        [ thus far ] from|off|apart
-        [ that|those block|@kit ] is|are for you|her|him|us|them
         ^ [ not that|this way ] ,|.|!|$
-        hold|keep|put|place|set|stand|lay|spread|have _*3 [ so @dim apart ]
         [ this end|side|wall|line|corner|cone|mat|tree|post ] to that
         walk|run|jog|skip|hop|dribble|swim|row|sprint|shuffle|crawl|sidestep|side-step back|over|across? to [ this|that one ] ,|.|and|then|$
-        @orient back|backward|backwards|forward|forwards|across|over to [ this|that one ] ,|.|and|then|$
-        [ thataways|thisaways|there-ish|here-ish ]
-        [ round|around about so ]
-        a _? of [ so much ]
-        [ in|inside|within|to|along|on this|that strip|channel|range|patch|band|box|square|circle|lane|slot|window|corridor ] !of|and
-        as far as [ those|that|these !goes|is|was|will|can|may|went _ ]
-        [ the one , there ]
-        tap|touch|lift|push|press|squeeze|grab|rub|pinch|bend|pull|raise|lower|straighten|relax|tighten [ this|that ] ,|.|up|down|with|then|in|out|first|only|and
-        reach|rest|push|lean|press|tap|brace|pull|rub|line|step for|against|on|at|onto|towards|over|up*2 [ this|that|these|those ] ,|.|with|and|then|$
-        keep [ this|that ] tucked|still|soft|straight|bent|down|relaxed|long|tight|close
-        keep [ this|that ] in $|,|and|tight|close|nice
         [ all|the of|whole*2 this|that ] stays|stay|relaxes|works|moves|soft|still
-        all of [ this ] stays|is|should
-        is|'s [ this ] that should|is|does|works|moves|hurts
-        belongs|starts|stays|works|hurts [ here ] and|,|.
-        where [ that|this is ]
         between [ this|that and that|this ]
-        : [ there|here ] $
         [ this|that way round|about ] !it|that|things
         [ yon _ ]
-        [ that-a-way|this-a-way|hitherward|hitherwards|thitherward ]
-        [ in yon|yonder direction ]
-        [ on|to|by|against|behind one? of? these|those ] ,|.|$
-        [ the spot|place|line|mark|bit|point|crease my _ is on|at|in ]
-        [ in|round|around this|these|those|that _? neighbourhood|neighborhood|parts|vicinity|general ]
-        [ so @dim apart? and no ]
         [ so @dim apart? ] , no
         at|to|on this|that @spatial ,? and _*4 at|to|on [ this|that one ]
-        @body|@kit|point|spot|place is|'s|are usually|often|mostly|normally|always|typically|generally [ just|right|about? here|there ] ?|,|.|;|!|:
-        [ this|that one ] , not
-        tap|touch|lift|press|squeeze|swap|hit|grab [ this|that one ] and|then this|that
-        this|that one and|then [ this|that one ]
-        tap|touch|press|hit|grab [ this ] , then that
-        touch|tap|press|hit|grab this , then [ that ]
-        sore|tender|tight|pain|ache|aches|tightness|numb|numbness|stiff|tingling|swelling|tenderness|soreness|hurt|hurts [ just|right|across|round|in|up|down? here ] ?|when|or
-        or [ round|up|down|over? here|there ] ?
-        want|need _? @kit|@body|it|them [ just|right? here|there ] ,|.|!|;
-        [ about? this|that many inches|centimetres|fingers|hands|feet|notches|paces|steps|inch ]
-        [ of about|around|roughly this|that ] ,|.|$
-        lead|leads|step|push|press|start|begin|finish|balance|stand|land with|on|onto|off [ this|that one ] ,|.|and|then|first|$
-        weight on|onto|over|through|in [ this|that one ] ,|.|and|$
-        tuck|cross|hook|fold|lay|bring|slide|pass|wrap|lift|bend|straighten [ this|that one ] behind|over|under|across|on|in|round|around|up|down|out
-        behind|over|under|across|round|around [ this|that one ] ,|.|$
-        so [ this|that one ] is|'s|goes|sits on|in|at|under|over|up|down
-        it is|'s [ this|that one ] that|which|here
-        crawl|duck|slide|roll|swim|reach beneath|underneath|below [ this|that one ]
-        squeeze|press|lace|keep|draw|bring|pull|pinch|knit|push|link [ these|those two|three? ] together|straight|down|apart|back|level|soft|bent|wide|flat
-        by [ this|that amount|margin ] ,|.|and|each|$
-        [ within|inside this|that space|gap ]
-        [ between these|those number? lines|marks|cones|posts|tapes|points|dots|ropes|poles|markers|strips|walls|pillars|chairs|bars ]
-        press|push|lead|land|cut|kick|roll|rub|strike|stand|hit|touch|grip|lean with|on|onto [ this|that edge|part|bit|end|corner|surface|knuckle|section|patch ] ,|.|and|not|of|$
         , not [ this|that edge|part|bit|end|corner|side|spot|one ] ,|.|$
-        [ the bone|bump|dip|dent|hollow|ridge|muscle|tendon|joint|notch|crease|spot|point|bit|edge|corner|ledge|knob|gap|groove just|right? here|there ] !will|have
-        stride|step|rope|band|strap|lever|stick|pace|towel|noodle _*3 be|is|'s [ this|that long|short ]
-        start|begin [ here|there ] ,|and finish|end|stop|start
-        more|on|further|back|up|down , [ there ] .|!
-        tailbone|bum|bottom|hips|elbow|elbows|knee|knees|foot|feet|hand|hands|heel|head|chin goes|go|stays|sits [ back|up|down|out|over|in there|here ]
         lower|higher|wider|deeper|closer|nearer|further|farther|apart|narrower|bigger|past than [ that|this|these ] ,|.|and|please|$
         angle|height|width|distance|gap|depth|level|bend|stance|grip|step|length|size|spacing|spread|tilt _*4 is|'s|be|are [ about|around|roughly|just|only this|that|so ] ,|.|$
         by [ about|around|roughly this|that ] ,|.|$
-        level|line|flush|parallel|even with|to [ this|that|these|those ] ,|.|and|$
-        line|match _*3 with [ this|that|these|those ] ,|.|and|$
-        [ this|that is|'s about? how @dim apart? ] to|you should|need|want|must|to|need
-        @body|@kit|point|spot|scar|incision|wound|pull|stretch|pivot|weight|pain|ache|burn is|are|'s|goes|go|sits|sit|starts|start|ends|stops|stop|belongs|lands|finishes|comes|enters|exits|rests [ just|right|about? here ] ?|,|.|;|!
-        goes|enters|lands|stops|sits|starts|ends .|,|—|: [ here|there ] .|!
-        it , [ there ] .|!
-        [ down|up|over|across|in|out|left|right a bit|touch|tad|little|smidge there|here ]
-        stay|keep|stand|wait|stop on? [ this side ] of
-        cut|fold|trim|tie _*4 [ this|that long ]
         to|at {about}? [ this|that thickness|spacing|steepness|tilt|slant|bend|spread|tightness|tension ]
-        [ in|into|on|onto|to|through|by the {fitting} there|here ]
-        @kit|@room|@surface|toilets|toilet|showers|lockers|changing|exit is|are|'s [ that|this way ] $|,|.
-        this @body _*2 over|under|across|behind|onto|to [ that one ]
-        _ ,? not [ that|this one ] $|,
-        ^ take|grab|hold [ these|those ] $
-        you|@body are|is|'s [ here ] ;|and|but|, i|it|you
-        i want you|it [ there ] $
         collect|take|grab|fetch|get|pick|choose _*3 from|off [ this|that|those pile|stack|heap|row|bunch|tray|tub|rack|shelf|bin|basket|trolley ] $|and|,|.
         to|near|by|beside [ where that|those _ is|are ] &%ing
-        level|line with [ that|those post|posts|pole|pillar|tree|cone|cones|gate|door|lamp|bench|chair|flag|marker|sign|window ] $|and|,|.|then
-        whose|if _*3 is|are [ on this side ] ,|.|$
-        shuffle|walk|run|jog|step|slide|hop|move|skate|crawl|scoot [ across|over|along|down|up that|this way ] until|till|for|to
         [ this|that size of ] &step|steps|gap|stride|strides|circle|circles|bend|movement|arc|swing|ball|weight|space|hop|jump|lunge|turn|bite|loop|plate|knot|hole
         [ about|roughly|around so ] ,|.|$
-        [ that is|'s the _ i mean ]
         ^ [ not here|there ] ,|.|!|;|:
-        <!have|leave|keep|put|with|get|bring|set|having|had|find|need [ the|that _? _? @room|@kit|@surface there ] !is|are|'s|was|will|has|had|have
         [ {about}*2 this|that sort|kind|type of angle|height|distance|width|level|spot|place|size|gap|depth|length ]
-        for|at|to [ there ] and there
-        between [ here and there ]
-        [ this|that _? to this|that one ]
-        [ to? the far|near|deep|shallow|other end|side|corner there|here ]
-        as [ here|there ] $
-        [ so far|much|low|high|wide and no ]
-        step|stride|lunge|pause|stretch|line [ this|that long ]
-        [ {about}*2 this|that much room|space|gap|slack|distance|clearance|daylight|bend|lift|turn|lean ]
-        drop|lift|raise|lower|bend|move|turn|open|lean|slide|tilt _? [ that|this much ]
-        [ this is|'s where ] you|it|your|they !live|train|meet|work
-        [ this is|'s where ] the @body|@kit|@surface|@spatial
-        [ here is|'s where ] your|the @body|@kit|bar
-        [ that is|'s where ] your|the @body|bar|stick|weight|bell|band|ball go|goes|sit|sits|stop|stops|stay|stays|rest|rests|start|starts|finish|finishes|land|lands|should|belongs|belong|wants|needs|turns
         that|it|this might|could|may|should _? be [ here|there ] ,|.|;|or
         @body|@kit gets|reaches|passes|arrives|reached [ here|there ] ,|.|;|and|then
-        to [ this point ]
-        like ,? [ here|there ] ,|.|and
-        side|end|way|one|corner , [ that|this side|end|one ] ,|.|!
         @orient|rolls|lifts|leans|turns up|down|off|out|over|round|back? , [ that|this way ] .|!
         ^ [ not those|these ] ,|.|!|;
         [ this|that|these|those _? @room|@surface|@kit|@printed here|there ] $|is|are|will|for|and|with|to|has|have|on
-        ^ [ that|those _? @kit|@surface|{fitting} ] will|'ll do $|,|.|for|nicely|fine
-        pick up [ that|those _? @kit ]
         [ here is|'s how @dim apart? ] to|your|the|it|they|apart
-        [ that|this is|'s the height|width|depth|angle|distance|spot|gap|line|level|size|bend|stance|place|position ] for|to|i|you want|need|aim|for
-        [ that|this is|'s the height|width|depth|angle|distance|spot|gap|level|size ] for|to|. 
-        [ the level|height|line|width|size|depth|length of this|that|these|those ] ,|.|and|or|$
-        [ the level|height|line|width of that|those @surface|@kit|@room ]
-        [ {about}*2 more like {about}? here|there ]
-        [ {about}? more or less {about}? here|there ]
-        [ {about}? like so much ]
-        grab|take|fetch|pick|collect|choose|get [ one|two|three|both|some|any|either of these|those|them there? ] and|,|.|with|from|off|$
-        from [ this|that one ] to|over|across|back|and
-        from this|that one _*2 to [ this|that one ]
-        from [ this|that @body ] to this|that|the
-        from this|that @body _*2 to [ this|that @body ]
         [ over|up|down|round|along|back by|near|past|beside|behind this|that|these|those ] ,|.|and|then|$
-        @handle _*3 against|onto|beside|under|underneath|round|around [ this|that|these|those ] $
-        hop|hops|step|steps|jump|jumps|leap|skip|climb|crawl|weave|duck|run|jog|walk|swim|sprint|cycle|roll|reach|lean|pass over|under|to|round|around|past|behind|onto|off|through|from|between [ this|that one ]
-        hop|step|jump|leap|skip|climb|crawl|weave|duck|run|jog|walk|swim over|under|to|round|around|past|behind|onto|off|through this one _*3 ,? then|and [ that one ]
-        turn|face|point|move|jog|run|walk _*3 that|this _ , then to [ this|that one ]
-        [ thus wide|high|low|deep|big|narrow|thick|close ]
         [ thon|yon _ ]
-        [ them|this|these here|there ] @kit|@room|@body
-        [ them @kit|@room over? there ]
-        @handle|work|use [ these|this muscle|muscles|bone|bones|fingers|joint|joints|tendon|tendons|ribs ] as|,|.|and|to|when|while|for|$
-        @handle|@orient|onto _*3 onto [ this edge|corner|side|bit|part ]
-        lower|higher|further|farther|wider|deeper|closer|past|nearer|beyond than [ {about}? here|there ]
-        [ this is|'s as @dim as ]
         [ this|that is|'s how wide|high|far|low|deep|big|long|close ] your|the|it|they|apart|i !come|have
-        that is|'s [ how wide|high|low|deep|big|close ] your|the|it|they|apart|i
-        [ that is|'s as @dim as i ]
-        [ this ] is the height|width|depth|angle|distance|line|spot|place
         , [ there ] ! 
-        [ that is|'s how far ] you go
-        [ thereabouts ] $
-        [ this|these|that row|side|half|corner|end ] of the room|hall|studio|pool|gym|mat|class|pitch|court|floor
-        [ in|into|make|with|of this|that shape|size ]
-        [ that size ] of
-        [ this muscle|bone|tendon|joint|bit|spot|point|end|one here ]
-        [ that muscle|bone|tendon|joint|bit|spot|point|end|one there ]
-        for|at there and [ there ]
         [ here ] and here
         here and [ here ]
-        [ to the side|left|right|front|back|end|corner|edge there|here ]
         [ about|roughly|around|just so @dim apart? ] !that|as|you|your|it
-        [ where|wherever|whereabouts i|we|@name am|'m|is|'s|are|'ve|have|just? patting|pointing|touching|tapping|holding|showing|pressing|rubbing|prodding|gripping|placing|poking|stroking|indicating ] !at|in|with|now|on
-        [ where|wherever i point|tap|touch|pat|press|hold|put ] !standing|sitting
-        [ where|wherever my finger|fingers|hand|hands|thumb|palm|toe|foot is|are|'s|goes|go|rests ]
-        [ the|this|that point|spot|place|area|bit|side|part|direction|level|height indicated|pointed|touched|mentioned? ] <indicated|pointed|touched
         <!worse|better|harder|easier|more|less|rather|nicer|tougher|faster [ than this ] $
         [ as wide|high|low|deep|far|close|big|long|narrow|tall|small as this|that ] $
-        [ from|between this to|and this ]
-        [ this apart ]
         [ over|round|out|up|down|across|along|back|off this|that way|direction|side|corner|end ]
     """,
     size="""
@@ -234,33 +90,15 @@ _PHRASES = Phrases(
     """,
     limb="""
         this @body _*4 ,? _*3 [ that arm|leg|hand|foot|knee|elbow|hip|shoulder|heel|thumb ]
-        ^ [ this arm|leg|hand|foot|knee|elbow|hip|shoulder|heel ] is|'s _*3 that
-        ^ [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|elbows|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|heel ] leads|lead|goes|go|stays|stay|does|do|works|work|moves|move|drops|lifts|turns|comes|takes|points|presses|bends|rests
-        let [ this shoulder|hip|knee|elbow|arm|leg|side|heel|hand|wrist|foot ] drop|hang|sink|fall|go|rest|float|bend|lead|lift|rise|come
         [ this|these number? two|three? arm|arms|leg|legs|hand|hands|foot|feet|knee|knees|elbow|finger|fingers|thumb|toe|toes|shoulder|hip|wrist|ankle|knuckle|knob|heel ]
     """,
     thing="""
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|against|near|under|over|and|on|opposite|through|up|down|across|off|onto|into|use|grab|take|touch|fetch|hit|reach [ this|that|these|those _? @room ]
         at|to|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across [ that|those _? @surface|@kit ] !with|and
-        face|facing|faces|hit|touch|reach [ that|those _? @room ]
-        aim|head|make|run|go|sprint|walk|jog|swim|point|mark|target|marker for|at|is|'s [ that|those _? @room ]
-        in|behind|from|inside|into|on [ that _? cupboard|closet|drawer|shelf|rack|basket|crate|locker|curtain|cabinet|chest|trolley|storeroom|room|alcove|hatch ]
-        one|two|three|four|any|either|some of [ those|these _? @kit ]
-        fetch|pass|bring|grab|give me|us? [ that|those|this _? @kit ]
-        to|on|onto|at|along|with|behind|over [ this|that|these|those _? cross|crosses|dot|dots|tape|tapes|stripe|stripes|square|triangle|star|sticker|stickers|marks|marker|markers|chalk|chalkmark|footprint|footprints|tile|tiles|floorboard|floorboards ]
-        on|onto|under|from|against|off|over|hold|grab|vault|touch [ that|those _? ledge|ledges|branch|branches|step|steps|log|rock|beam|bars|rail|gate|railing|kerb|curb|line|shelf|bench|box|stool|crate|platform|boulder|root|stump|bollard|barrier|pole|post ]
-        mark|target|goal|marker|landmark|turning is|'s [ that|those _? {outdoors} ]
         to|for|at|from|by|past|behind|round|around|between|beside|toward|towards|under|over|off|onto|across|through|near|up|down|along|into|opposite|follow|following|climb|cross|pass|circle|as [ that|those _? {outdoors} ]
-        up|down|along|follow|following|climb|cross|through [ this _? path|track|trail|lane|road|street|hill|slope|bank|corridor|stairs|steps|ramp|door|doorway ]
-    """,
-    passed="""
-        goes|runs|passes|comes|sits|loops|threads|wraps|go|run under|over|through|round|around|behind|against|beneath [ this|that|these|those ] ,|.|and|then|twice|once|$
-        loop|thread|wrap|hook|pass|feed|tie|fasten|clip|wind _*3 round|around|through|over|under|behind|onto|to [ this|that|these|those ] ,|.|and|then|twice|once|$
-        this|that one and? over|under|round|through|behind [ this|that ] ,|.|$
     """,
     pronoun="""
         sit|stand|step|hang|climb|kneel|lie|lean|rest|place|put|keep|lay|press|brace|hook|balance|perch|hop|roll|sits|stands|hold _*3 on|onto|off|upon|under|against|beside|behind|over [ this|that|these|those ] ,|.|and|with|then|for|while|;|or|$
-        hold|hang|grab|cling on to|onto [ this|that|these|those ] ,|.|and|with|then|while|;|or|$
     """,
     fitting="""
         push|pull|press|grab|turn|twist|flick|undo|loosen|tighten|squeeze|lift|lower|slide|unhook|unclip|hold|use|take|into|in|onto|on|through|over|round|to|from|at [ this|that|these|those _? {fitting} ]
@@ -994,7 +832,7 @@ def _so_size(sentence: Sentence, first: int, last: int) -> bool:
     return words[first] != "so" or words[first - 1] == "," or bool(classes[first - 1] & LEXICON.mask("body", "kit", "handle")) or words[first - 1] in ("it", "them", "gap")
 
 
-_TESTS = {"passed": _strong, "pronoun": _pronoun, "fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
+_TESTS = {"pronoun": _pronoun, "fitting": _fitting, "gadget": _gadget, "so_size": _so_size, "limb": _limb, "place": _place, "strong": _strong, "size": _size, "way": _way, "part": _part, "thing": _thing}
 
 
 _KIT = LEXICON.bits["kit"]
