@@ -30,6 +30,8 @@ def mirror(text: str, language: str) -> str:
     if rules is None:
         raise ValueError(f"no rules to mirror '{language}'; write the text in {' or '.join(_RULES)}")
     pattern, swaps = rules
+    if language == "en" and not _EN_LIKELY.search(text):
+        return text
     return pattern.sub(lambda match: swaps[match.lastgroup or ""](match), text)
 
 
@@ -146,6 +148,8 @@ def _en_side(match: re.Match[str]) -> str:
     return _as_cased("right" if match[0].lower() == "left" else "left", match[0])
 
 
+# Each thing that is swapped has one of these letters in it; most sentences have none, and are soon done.
+_EN_LIKELY = re.compile(r"left|right|clock|half|quarter|:30", re.IGNORECASE)
 _EN_PATTERN = re.compile(
     "|".join((
         rf"(?P<kept>{_EN_KEPT})",

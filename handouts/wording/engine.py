@@ -33,10 +33,11 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     looked_for = kinds(language)
+    triggers = frozenset[str]().union(*(kind.triggers for kind in looked_for))
     weights = weighing.learnt(language)
     marks: list[Mark] = []
     for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
-        marks += _check(sentence, looked_for, weights, text)
+        marks += _check(sentence, looked_for, triggers, weights, text)
     return marks
 
 
@@ -49,9 +50,11 @@ def _with_words_apart(text: str, language: str) -> str:
     return text
 
 
-def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strength, Weights], text: str) -> list[Mark]:
+def _check(
+    sentence: Sentence, kinds: tuple[Kind, ...], triggers: frozenset[str], weights: Mapping[Strength, Weights], text: str
+) -> list[Mark]:
     found: list[tuple[Kind, Span, bool]] = []
-    for kind, span, by_phrase in _candidates(sentence, kinds, weights):
+    for kind, span, by_phrase in _candidates(sentence, kinds, triggers, weights):
         first, last = span = _whole_words(sentence, *span)
         if any(first < end and begin < last for _, (begin, end), _ in found):
             continue
@@ -66,17 +69,20 @@ def _check(sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strengt
 
 
 def _candidates(
-    sentence: Sentence, kinds: tuple[Kind, ...], weights: Mapping[Strength, Weights]
+    sentence: Sentence, kinds: tuple[Kind, ...], triggers: frozenset[str], weights: Mapping[Strength, Weights]
 ) -> Iterator[tuple[Kind, Span, bool]]:
     """What the phrases find, then what the weights find alone: kind, words, and whether a phrase found it.
 
     They may overlap, the first wins.
+    triggers: those of all the kinds; most sentences have few or none, so each kind is asked about few words.
     """
     odds = {strength: model.weighed(sentence) for strength, model in weights.items()}
-    words = set(sentence.words)
-    words.update(part for word in sentence.words if "-" in word for part in word.split("-"))
-    for kind in kinds:
-        if kind.triggers.isdisjoint(words):
+    words = sentence.words
+    here = triggers.intersection(words)
+    if hyphened := [word for word in words if "-" in word]:
+        here |= triggers.intersection(part for word in hyphened for part in word.split("-"))
+    for kind in kinds if here else ():
+        if kind.triggers.isdisjoint(here):
             continue
         model, doubt = weights.get(kind.strength), DOUBT[kind.strength]
         for first, last in sorted(kind.find(sentence)):
