@@ -17,9 +17,9 @@ from handouts.wording.weighing import Weights
 _JOINS = PAUSES | {"and", "then", "but", "or", "so"}
 """What stands between two clauses: pauses, and the words that join them."""
 
-DOUBT: Mapping[Strength, float] = {"blocks": -2.5, "advice": -2.0}
+DOUBT: Mapping[Strength, float] = {"blocks": -2.2, "advice": -2.0}
 """Odds, as a logarithm, under which the words around speak against a phrase."""
-SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 1.0}
+SURE: Mapping[Strength, float] = {"blocks": 0.5, "advice": 1.0}
 """Odds, as a logarithm, from which they mark a word without a phrase."""
 ALONG = -2.0
 """Odds, as a logarithm, from which a word beside a sure one belongs to its mark."""

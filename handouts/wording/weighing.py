@@ -191,7 +191,7 @@ class Weights:
         records, of_classes = self._records, self._classes
         word = sentence.words[place]
         found = around(sentence, place)
-        total = sum([records[name].get(table, 0.0) for table, name in found.words])
+        total: float = sum([records[name].get(table, 0.0) for table, name in found.words])
         total += sum([of_classes[table][bits] for table, bits in found.classes])
         own = records[word]
         total += own.get("=", 0.0) + sum([own.get(table, _NOTHING).get(name, 0.0) for table, name in found.beside])

@@ -38,6 +38,7 @@ _PHRASES = Phrases(
         [ {about}*3 here|there|yonder|thither|hither ]
     """,
     strong="""
+        @body|@kit|point|spot|place is|'s|are usually|often|mostly|normally|always|typically|generally [ just|right|about? here|there ] ?|,|.|;|!|:
         [ {about}*2 yay|yea @dim|apart ]
         [ hereabouts|hereish|thereish|thisaway|thataway|hitherwards ]
         [ an|the|a angle|line|height|distance|gap|spot|direction like this|that ]
