@@ -55,7 +55,7 @@ def test_later_passages_keep_their_scores(kinds, precision, recall):
 # The sealed passages of those who wrote the first open ones, of others, and of others still.
 FIRST = ("a", "b", "c")
 OTHERS = ("an", "bj", "v", "w")
-NEWEST = ("dc", "ef")
+NEWEST = ("dc", "ef", "eh")
 
 
 @pytest.mark.parametrize(
@@ -69,9 +69,9 @@ NEWEST = ("dc", "ef")
         (OTHERS, "rare", score.BLOCKING, 0.81, 0.80),
         (OTHERS, "talk", score.ADVICE, 0.64, 0.78),
         (NEWEST, "talk", score.BLOCKING, 0.71, 0.73),
-        (NEWEST, "rare", score.BLOCKING, 0.85, 0.68),
+        (NEWEST, "rare", score.BLOCKING, 0.82, 0.64),
         (NEWEST, "talk", score.ADVICE, 0.75, 0.59),
-        (NEWEST, "rare", score.ADVICE, 0.87, 0.79),
+        (NEWEST, "rare", score.ADVICE, 0.86, 0.71),
     ],
 )
 def test_sealed_passages_keep_their_scores(sets, sort, kinds, precision, recall):

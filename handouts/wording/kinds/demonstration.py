@@ -340,10 +340,6 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first] == "see" and last == first + 1 and words[last : last + 1] == ["?"] and (first == 0 or words[:first] == ["you"]) and not _SHOWING & set(sentence.earlier):
             continue
-        if "show" in words[first:last] and words[last : last + 2] == ["you", "where"] and not any(
-            bits & _BODY for bits in sentence.classes[last:]
-        ):
-            continue
         if (note == "turns" or (words[first] == "i" and words[last - 2 : last - 1] == ["are"])) and not _by_turns(words[first:last]):
             continue
         if note == "echo" and (words[last - 1] not in words[max(0, first - 6) : first] or words[last - 1] in _NO_MOVE | _SPEECH | _SMALL_WORDS):
@@ -385,7 +381,6 @@ def _stands_alone(sentence: Sentence, first: int, last: int) -> bool:
 
 _PLACED = frozenset("sitting standing stood sat kneeling facing face lying waiting spotting".split())
 _WHENS = frozenset("if when whenever while as by before after once why how".split())
-_FIRST_PERSON = frozenset("get move keep hold bend use make".split())
 _SEEN_BY_YOU = frozenset("see saw seen watched watch witnessed observe observed noticed notice".split())
 _WHO_LIKES = frozenset("you i we they would".split())
 _LOOKED = frozenset("look looking watch watching copy copying follow following mimic match mirror study".split())
@@ -394,8 +389,6 @@ _LONG = frozenset("day days week weeks month months year years shift morning aft
 _READ_ONLINE = frozenset("more tips updates news recipes weekly daily free the".split())
 _TOLD = frozenset("ask asks asked asking tell tells told wonder wondered know knows knew explain explained remember forget recall like love is".split())
 _WHEN_AND_WHERE = frozenset("on at in every before after when most myself while between".split())
-_STUDIES = frozenset("trial trials study studies research evidence paper papers science benefit benefits effect effects".split())
-_NOTED = frozenset("into down onto phone diary notebook calendar sheet paper email".split())
 _ANOTHER_TIME = frozenset(
     "phone telephone call email text letter message monday tuesday wednesday thursday friday saturday sunday tomorrow month months week weeks appointment".split()
 )
@@ -473,8 +466,6 @@ def _shows_no_movement(sentence: Sentence, first: int, last: int) -> bool:
     place = next((place for place in range(first, last) if words[place] in ("show", "shows", "showing")), None)
     if place is None:
         return False
-    if words[max(0, place - 2) : place] in (["goes", "to"], ["go", "to"]):
-        return True
     if words[place] == "shows" and place and not (classes[place - 1] & _PERSON or words[place - 1] in ("he", "she", "who", "one", "and", "then")):
         return True
     place += 1
@@ -485,8 +476,6 @@ def _shows_no_movement(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if rest[0] == "where" or (rest[0] == "how" and {"far", "much", "many", "strong", "good"} & set(rest[1:2])):
         return not any(bits & _BODY for bits in classes[place : place + 7]) and "to" not in rest
-    if words[place - 2 : place - 1] in (["will", "not"], ["would", "show"]) or words[max(0, first - 3) : first + 1][-2:] in (["he", "would"], ["she", "would"], ["they", "would"]):
-        return True
     if rest[0] in ("the", "a", "some"):
         return not _PAPERS.isdisjoint(rest[1:4])
     if rest[0] in ("your", "my", "their"):
@@ -503,8 +492,6 @@ _PAPERS = frozenset(
 )
 _NOT_SHOWN = frozenset("someone somebody anyone who all any round around out love mercy respect why nothing everything plenty no some his their".split())
 _PERSON = LEXICON.mask("name", "role")
-_SORE = frozenset("swell swells swollen swelling ache aches sore flare flares pain pains painful worse".split())
-_FORESEEN = frozenset("no nobody not never without".split())
 
 
 def _asked_of_a_feeling(words: list[str], first: int, last: int) -> bool:
@@ -520,7 +507,6 @@ _AFTER_DEMO = frozenset("follows follow given shows starts begins coming x2 x3".
 _AFTER_A_NOUN = LEXICON.mask("function", "prep", "leader", "be", "modal", "pause", "not", "me", "they", "det")
 _SHOWN_ON_PAPER = LEXICON.mask("media")
 _TOUCHED = frozenset("patting tapping touching pointing pressing".split())
-_MEDICS = LEXICON.mask("medic")
 _OF_THE_READER = frozenset("you your yourself many much easy".split())
 _INSIDE = frozenset("breath breathing mood weight floor ground heart pulse warmth ache feeling tension".split())
 _ESCORT = frozenset("to out round around who results way door your off up".split())
@@ -547,8 +533,6 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if "i" in inside and (_PLACED & {*inside, after} and not {"how", "what"} & set(inside)) and (inside[0] in ("the", "that", "this") or "face" in (*inside, after) or "facing" in (*inside, after)):
         return True  # where the speaker is: the kind "viewer" has it
-    if inside[:3] == ["the", "one", "i"] and inside[-1] in ("do", "have", "use") and after in _WHEN_AND_WHERE:
-        return True
     if inside[0] == "see" and ((inside[1:] == ["me"] and before in ("you", "and", "to") and (after in PAUSES or after in _WHEN_AND_WHERE)) or before in ("i", "we")):
         return True
     if inside[:3] in (["as", "they", "will"], ["as", "it", "will"]) and "as" in words[max(0, first - 8) : first]:
@@ -557,23 +541,11 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[-1] in ("line", "lines") and inside[0] in ("look", "watch", "follow", "looking", "following") and note != "spoken":
         return True
-    if after == "me" and "see" in inside and _ANOTHER_TIME & set(words[last + 1 : last + 5]):
-        return True
-    if inside[-1] == "see" and "about" in words[last : last + 5]:
-        return True
-    if inside[0] in ("show", "showing") and before in ("of", "just"):
-        return True
     if inside[0] == "like" and before in ("looks", "seems", "sounds") and not (before == "looks" and _RATED & set(words[: first - 1]) and words[first - 2] not in _HEARD):
         return True
     if inside[-1] in ("what", "whatever") and after == "you" and not _SEEN_BY_YOU & set(words[last : last + 4]):
         return True
     if inside[0] in ("imitate", "mimic", "ape") and inside[1:2] == ["a"] and not sentence.classes[last - 1] & LEXICON.mask("role", "body"):
-        return True
-    if inside == ["along", "with", "me"] and (before in PAUSES and after == ","):
-        return True
-    if inside[0] == "join" and any(bits & LEXICON.bits["heard"] for bits in sentence.classes[last : last + 4]):
-        return True
-    if inside[0] in ("notice", "see") and "difference" in inside and _ANOTHER_TIME & set(words[last : last + 4]):
         return True
     if inside[0] in ("notice", "note", "see", "spot", "feel") and "your" in words[last : last + 3] and "my" not in inside and "mine" not in inside:
         return True
@@ -583,37 +555,13 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if inside[0] == "like" and inside[-1] in ("that", "this") and (before in _WHO_LIKES or (before == "not" and (words[first - 2 : first - 1] or ["."])[0] in ("do", "does", "did", "would", "may", "might", "will"))):
         return True  # the verb: "if your neck doesn't like that"
-    if inside[0] == "my" and inside[-2:-1] == ["your"] and (inside[1] != inside[-1] or inside[1] in ("left", "right")):
-        return True
-    if inside == ["this"] and note == "spoken" and first and not (first == 1 and before in ("and", "then", "now", "or")):
-        return True
     if inside[-1] in ("demo", "demos", "demonstration") and len(inside) == 1 and not (after in PAUSES or after in _AFTER_DEMO or sentence.classes[last] & _AFTER_A_NOUN):
         return True
     if inside[0] == "copy" and {"file", "files", "folder", "example", "template", "text", "link", "code", "key", "page"} & set(inside) and after in ("in", "to", "from", "at"):
         return True
     if inside[-1] in ("were", "was") and inside[:2] in (["as", "they"], ["as", "it"]):
         return True
-    if "shown" in inside[:2] and (_STUDIES | {"figures", "numbers", "results"}) & set(words[last : last + 4]):
-        return True
-    if inside[:2] in (["as", "i"], ["as", "we"]) and ((before in PAUSES and inside[-1] in _FIRST_PERSON and len(inside) == 3) or after in ("told", "said")):
-        return True
-    if inside[-1] == "demo" and after in ("day", "tape", "version", "account", "kit"):
-        return True
-    if inside[0] == "copy" and after in ("out", "down"):
-        return True
-    if inside == ["what", "i", "do"] and after in _WHEN_AND_WHERE and "is" in words[last : last + 7]:
-        return True
-    if inside in (["look", "here"], ["see", "here"]) and words[last + 1 : last + 2] and words[last + 1] in ("i", "you", "we", "it", "nobody", "there"):
-        return True
     if inside[:2] == ["do", "mine"] and before in ("nor", "neither", "so"):
-        return True
-    if {"because", "reason", "why", "while"} & set(inside) and "am" in inside:
-        return True
-    if inside[-1] in ("seen", "see", "saw") and any(bits & _MEDICS for bits in sentence.classes[last : last + 3]):
-        return True
-    if "demonstrated" in inside and _STUDIES & set(words):
-        return True
-    if inside[0] == "copy" and _NOTED & set(words[last : last + 4]):
         return True
     if (inside[0] in ("here", "this", "that", "it") or "way" in inside) and ":" in words[last : last + 6]:
         colon = words.index(":", last)
@@ -628,8 +576,6 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
                 return True
             if (asked == "how" and following and following[0] in ("far", "long", "well", "quickly", "soon", "warm", "good", "that")) or following[:2] == ["i", "mean"]:
                 return True
-            if asked == "how" and "can" in words[max(0, first - 1) : last] and following[:1] == ["that"]:
-                return True
         if ("your" in words[last : last + 4] and "happens" in inside) or (inside[0] == "look" and inside[-1] in ("look", "at", "how", "what", "where") and "you" in words[last : last + 3]):
             return True
         if inside[-1] == "me" and after in ("again", "in", "on", "at", "tomorrow", "after", "next", "before"):
@@ -637,8 +583,6 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         if inside[-1:] == ["see"] and ((after == "," and before == "you") or before == "'s"):
             return True
         if inside == ["watch"] and after == "it" and words[last + 1 : last + 2] not in (["again"], ["once"], ["done"], ["go"], ["closely"], ["first"], ["as"], ["carefully"], ["happen"]):
-            return True
-        if inside == ["watch"] and after == "what" and "you" in words[last : last + 3]:
             return True
     if inside[-1] in ("show", "shows", "showed", "shown") or (inside[-1:] in (["you"], ["them"], ["the"]) and "show" in inside):
         rest = words[last : last + 2]
@@ -648,16 +592,10 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
             return True
         if (inside[0] in ("he", "she", "they") and after not in ("you", "us", "how", "it", "me", "this", "that", "the", "what", ".", ",")) or after in ("nothing", "courage"):
             return True
-    if inside[0] in ("follow", "following") and {"ear", "sound", "voice", "tether", "bell"} & set(words[last : last + 5]):
-        return True
-    if inside[0] == "the" and "way" in inside and ("is to" in around or "it is" in around):
-        return True
     if before == "who" and inside[0] == "follow":
         return True
     if "stick" in inside or (inside[0] in _LOOKED and sentence.classes[last - 1] & _SHOWN_ON_PAPER):
         return True  # a drawing: the kind "picture" has it
-    if inside[0] in ("the", "that", "this", "a") and "am" in inside and {"and", "but", "so", "if", "when"} & set(inside):
-        return True
     if "where" in inside and "am" in inside and _TOUCHED & {*inside, after}:
         return True  # a place: the kind "pointing" has it
     if inside[0] in ("note", "notice", "see") and {"minute", "clock", "needle", "pointer"} & set(words[last : last + 4]):
@@ -668,8 +606,6 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
         return True
     if "i" in inside and "am" in inside and _SOUNDED & {*inside, after}:
         return True
-    if inside[0] == "watch" and before == "not":
-        return True
     if inside == ["as", "they", "are"] or (after in ("some", "most", "others") and inside[-1] == "showed") or (before == "it" and inside[0] == "shows"):
         return True
     if inside[0] in ("copy", "follow", "following", "shadow") and {"me", "us"} & set(inside):
@@ -677,15 +613,9 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
             return True
     if inside[-1] == "me" and after == "for" and _LONG & set(words[last + 1 : last + 4]):
         return True
-    if "with" in inside and inside[-1] == "me" and (_SPEECH & set(words[max(0, first - 3) : last]) or after in ("tomorrow", "today")):
-        return True
-    if inside[0] in ("repeat", "say") and after == ":":
-        return True
     if inside[0] in ("when", "as", "whenever", "if") and _BY_EAR_OR_TOUCH & set(inside):
         return True
     if inside[0] in ("as", "like") and "we" in inside and after in ("last", "yesterday", "before", "in", "on", "at"):
-        return True
-    if inside[:2] == ["like", "me"] and after == "," and words[last + 1 : last + 2] and words[last + 1] in ("she", "he", "you", "they", "i", "we", "most", "many"):
         return True
     if inside[0] == "like" and before in ("feel", "feels", "felt", "sound", "sounds"):
         return True
@@ -716,8 +646,6 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[-2:] == ["like", "this"] and "about" in (before, inside[0]) and {"came", "come", "comes"} & set(words[max(0, first - 2) : first]):
         return True
-    if inside == ["take", "my"] and after in ("arm", "hand", "elbow"):
-        return True
     if inside[-2:-1] == ["do"] and after in _OWN_PART:
         return True
     if inside[0] == "show" and after == "what" and then == "you":
@@ -730,16 +658,12 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[:2] == ["see", "what"] and inside[-1] == "i" and after in ("mean", "meant", "said"):
         return True
-    if inside[0] == "what" and inside[-1] == "like" and before == "know":
-        return True
     if inside[0] == "where" and inside[-1] in ("has", "have") and after in ("a", "an", "the") and not bits_then & _BODY:
         return True  # what somebody owns: "where Rose has the key"
     if inside[-2:] == ["notice", "how"] or inside == ["notice", "how"] or inside == ["did", "you", "notice", "how"]:
         if {"your", "yours"} & set(words[last : last + 10]):
             return True  # felt in the reader's own body
     if inside[0] == "how" and before in ("ask", "asks", "asked") and after in _AILS:
-        return True
-    if inside == ["more", "than", "i", "do"] and {"was", "were"} & set(words[max(0, first - 2) : first]):
         return True
     if inside == ["demonstration"] and before == "by" and "not" in words[max(0, first - 2) : first]:
         return True
@@ -752,36 +676,20 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
         return True  # shown to the writer
     if inside[-1] in ("seen", "noticed", "see", "notice") and after == "how" and then in _DEGREES:
         return True
-    if inside[-1:] == ["how"] and inside[0] in ("you", "have", "noticed", "seen") and after in _DEGREES:
-        return True
     if inside[0] == "like" and inside[-1] in ("this", "that") and after == "for" and _SPANS & set(rest):
-        return True
-    if inside == ["the", "way", "i", "am"] and before == "just" and after in PAUSES:
         return True
     if inside[-1] == "saw" and after == "me" and then in ("on", "at", "last", "in"):
         return True
     if inside[:1] == ["watching"] and words[max(0, first - 2) : first] in (["i", "am"], ["i", "'m"]):
         return True
-    if inside == ["watch", "my", "weight"] and before == "to" and after in PAUSES:
-        return True
     if "show" in inside and (tail := [*inside[-1:], *words[last : last + 5]]) and "how" in tail and "to" in tail:
         if _DEALINGS & set(tail[tail.index("to") + 1 : tail.index("to") + 2]):
             return True
-    if inside[-1] in ("did", "was") and after == "at" and words[last + 2 : last + 3] == ["age"]:
-        return True
     if inside[0] == "as" and before in ("proud", "happy", "pleased", "keen", "nervous", "tired", "busy", "old"):
-        return True
-    if inside == ["up", "with", "me"] and {"walk", "hill", "run", "ride"} & set(rest):
         return True
     verb = first if inside[0] == "copy" else first - 1
     if verb > 1 and words[verb] == "copy" and words[verb - 2] in ("the", "my", "our") and not sentence.classes[verb - 1] & _BODY:
         return True  # told of others: "the children copy everything I do"
-    if inside[-2:] == ["got", "it"] and after in ("sussed", "covered", "made", "wrong", "sorted", "easy"):
-        return True
-    if "be" in (inside[0], before) and "like" in inside and after == "," and then == "who":
-        return True
-    if inside[-2:] == ["behind", "me"] and {"stairs", "steps", "path", "pavement", "bus", "corridor"} & set(rest):
-        return True
     done = last + 1 if inside[-1] in ("do", "did") else last + 2
     return inside[:3] == ["the", "way", "they"] and before in ("is", "'s") and words[done : done + 1] in (["at"], ["in"], ["round"], ["up"])
 
@@ -813,10 +721,6 @@ def _of_cause_or_time(sentence: Sentence, first: int, last: int) -> bool:
             return opens or rest[0] in ("getting", "leaving", "being")
         if asked[-1] in ("do", "does", "did") and rest and rest[0] in ("in", "at", "every", "when", "last", "before", "on", "each", "most") and "now" not in rest:
             return True
-    if first == 0 and inside[0] == "how" and inside[-1] in ("do", "does", "did", "have", "has", "is", "am", "are") and len(words) > last + 2:
-        return True
-    if inside[0] == "how" and inside[-1] in ("do", "does") and rest and rest[0] in ("on", "at", "in", "without", "for"):
-        return True
     return first == 0 and inside[:2] == ["the", "way"] and len(rest) > 1 and "my" not in {*inside, *rest[:3]}
 
 
@@ -843,19 +747,11 @@ def _of_company(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[0] == "like" and inside[-1] in ("that", "this", "those", "these") and sentence.classes[first - 1] & _BODY and words[max(0, first - 2) : first - 1] in (["a"], ["an"], ["any"], ["no"]):
         return True
-    if inside[0] in ("keep", "stay", "in", "move", "go", "focus") and "me" in inside and {"count", "loud", "aloud", "beat", "voice", "music", "song"} & set(words[last : last + 6]):
-        return True
     if inside[0] in ("like", "as") and before in ("me", "us", "him", "her", "them") and _LOOKS & set(clause):
         return True
-    if inside == ["my", "way"] and {"turn", "toes", "face", "look", "looking", "roll", "swing"} & set(clause):
-        return True  # a direction: the kind "viewer" has it
-    if inside[0] == "follow" and {"gaze", "eyes", "eye"} & set(clause[-2:]):
-        return True  # the eyes follow: the kind "gaze" has it
     if inside[-1:] == ["see"] and after in ("me", "us", "him", "her") and (
         (words[last + 1 : last + 2] and words[last + 1] in ("at", "on", "again", "soon", "before", "after", "next", "instead", "monday", "tuesday")) or "hear" in sentence.earlier
     ):
-        return True
-    if inside[-1:] == ["see"] and before == "all" and after == "me" and "hear" in sentence.earlier:
         return True
     if {"see", "seen", "saw", "notice"} & set(inside):
         rest = set(_rest(words, last))
@@ -863,25 +759,13 @@ def _of_company(sentence: Sentence, first: int, last: int) -> bool:
             return True
         if {"says", "thinks"} & rest or words[last : last + 2] in (["that", "does"], ["this", "does"], ["we", "go"]) or (inside[-1] == "what" and after == "that") or (inside[-1] == "how" and after == "we"):
             return True
-    if inside in (["as", "we", "have"], ["as", "i", "have"]) and after == "seen":
-        return True
     if inside[0] == "how" and _TOLD & set(words[max(0, first - 3) : first]) and {"me", "him", "them", "us", "her"} & set(words[max(0, first - 2) : first]) and {"got", "sets", "did", "has", "does"} & set(inside):
         return True
-    if inside[0] == "like" and inside[-1] == "us" and after == ",":
-        return True
     if inside[0] in ("follow", "following") and (_ADVICE & set(words[first + 1 : last + 2]) or "line" in inside):
-        return True
-    if "through" in inside and {"words", "aloud", "phone", "email"} & set(words[last : last + 5]) and "no" not in words[last : last + 3]:
         return True
     if inside[-1] in ("that", "this") and inside[0] == "look" and after == "!":
         return True
     if inside[0] in ("when", "as") and not _SHOWN & set(inside) and {"went", "gave", "was", "timer", "bell", "beeps", "whistle", "buzzer", "phone"} & set(inside):
-        return True
-    if inside[0] in ("up", "time", "pace") and before in ("keep", "keeping") and {"count", "loud", "aloud", "beat", "voice"} & set(words[last : last + 5]):
-        return True
-    if inside[0] == "like" and before == "looking" and _FORESEEN & set(clause):
-        return True
-    if inside in (["watch"], ["watching"]) and after in ("the", "that", "your") and _SORE & set(words[last:]) and words[0:1] != ["you"]:
         return True
     return inside[0] in ("demo", "demonstrate", "show", "model") and words[max(0, first - 2) : first] in (["do", "not"], ["will", "not"], ["would", "not"], ["need", "to"], ["not", "to"])
 
@@ -895,8 +779,6 @@ def _watching(sentence: Sentence, place: int) -> bool:
     if words[place].endswith("ing") and before not in ("keep", "stand", "by", "start", "just", "from", ".", ","):
         return False
     if not (place == 0 or classes[place - 1] & LEXICON.mask("leader", "pause") or before in ("you", "to", "me", "all", "everyone", "keep", "by", "you'll", "can", "will", "on", "back")):
-        return False
-    if before == "you" and place + 2 >= len(words) and place > 1 and words[place - 2] in (",", "—"):
         return False
     following = [word for word in words[place + 1 : place + 4]]
     if not following or following[0] in (".", "!", ";", ":"):

@@ -132,11 +132,7 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for first, last, _ in _PRINT.find(sentence):
         if told(sentence, first):
             continue
-        if words[last : last + 1] and {"matter", "matters"} & set(words[last : last + 3]):
-            continue
         if _NONE & set(words[max(0, first - 2) : first]) or ("zone" in words[first:last] and _EFFORT & set(words)):
-            continue
-        if words[last - 2] in ("to", "and") and _LAMPS & set(words[max(0, first - 6) : first]):
             continue
         if (words[last - 2] in _LINE_COLOURS and words[last - 1] in ("line", "lines")) or not _felt(sentence, last - 1):
             yield first, last
@@ -162,7 +158,6 @@ def find(sentence: Sentence) -> Iterator[Span]:
             yield place, last
 
 
-_OWNED = frozenset("has had wears wore owns bought got was were is with".split())
 _MEDICINE = frozenset("inhaler inhalers pill pills tablet tablets capsule capsules medicine puffer".split())
 
 
@@ -171,8 +166,6 @@ def _described(sentence: Sentence, place: int) -> bool:
     words = sentence.words
     before = word_at(words, place - 1)
     if words[place].startswith("large-") or words[place + 1 : place + 3] == ["flag", "day"]:
-        return True
-    if words[place + 1 : place + 4] in (["mark", "on", "your"], ["marks", "on", "your"], ["patch", "on", "your"]):
         return True
     if before in ("wear", "wears", "wearing", "wore") or {"imagine", "imagining", "pretend", "visualise", "visualize"} & set(words[:place]):
         return True
@@ -251,8 +244,6 @@ def _tells_apart(sentence: Sentence, place: int, looks: int) -> int:
     if not ends:
         return place + 1 if chosen and not shy and noun in ("lettering", "paint", "thread", "print", "writing", "wool", "cotton", "fabric", "rubber", "plastic", "stuff", "markings", "elastic", "stitching") else 0
     kit_near = any(bits & _KIT for bits in classes) or any(LEXICON.of(word) & _KIT for word in sentence.earlier)
-    if before in ("the", "whichever", "'s", "is") and after == "of" and word.endswith(("er", "est")):
-        return place + 1
     if (before == "'s" and place > 1 and words[place - 2] in ("whichever", "one", "which")) or (before == "shade" and word.endswith("er")):
         return place + 1
     if word in _PLURALS:
@@ -330,13 +321,9 @@ def _felt(sentence: Sentence, place: int) -> bool:
         return True
     if any(after[at - 2] == "," and after[at - 1] == "the" and after[at] in _FELT_INSIDE for at in range(2, len(after))):
         return True
-    if any(pair in (("rubber", "band"), ("elastic", "band"), ("sticky", "tape"), ("safety", "pin")) for pair in itertools.pairwise(near)):
-        return True
     if any(word in _MOST for word in words[max(0, place - 4) : place + (8 if "which" in after else 4)]):
         return True
     if "feel" in near and any(word in ("can", "by", "fingers", "thumb", "hand") for word in near):
-        return True
-    if any(word[0].isdigit() and word.endswith(("kg", "lb", "lbs", "g")) for word in near if len(word) > 1):
         return True
     start = place
     while start > 0 and place - start < 3 and (words[start - 1] in _FELT_INSIDE or sentence.classes[start - 1] & _LOOK):

@@ -153,13 +153,9 @@ def _no_picture_to_use(sentence: Sentence, first: int, last: int) -> bool:
         return True  # told apart by its colour
     if noun == "logo" and after == ["on"]:
         return True
-    if words[last - 1] == "noticeboard" and words[first - 1 : first] == ["on"]:
-        return True
     if words[last - 3 : last] == ["in", "the", "picture"] and _INFORMED & set(words[max(0, last - 6) : last]):
         return True
     if words[last - 3 : last - 1] in (["in", "a"], ["in", "the"]) and words[last - 4 : last - 3] in (["be"], ["been"], ["being"], ["appear"]):
-        return True
-    if words[first - 2 : first] in (["be", "in"], ["been", "in"], ["being", "in"]):
         return True
     if noun == "picture" and (not _TELLING.isdisjoint(before) or (after in (["i"], ["you"], ["we"]) and words[first - 1 : first] in (["'s"], ["is"]))):
         return True
@@ -167,15 +163,11 @@ def _no_picture_to_use(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if {"scan", "x-ray"} & set(words[first:last]) and words[last : last + 1] in (["no"], ["some"], ["that"], ["signs"], ["nothing"], ["a"]):
         return True
-    if words[first:last] == ["on", "tape"] and not {"watch", "see", "yourself", "caught"} & set(words):
-        return True
     if words[first - 2 : first] in (["it", "was"], ["there", "were"]) or (noun == "painting" and after == ["of"]):
         return True
     if {("back", "from"), ("away", "from"), ("up", "from")} & set(pairwise(words[max(0, first - 2) : last])):
         return True
     if noun in _SURE and after in (["made"], ["won"], ["went"], ["got"]):
-        return True
-    if noun == "key" and after == ["to"]:
         return True
     if {"no", "need"} <= set(before) or (noun == "print" and words[first] in ("of", "beside", "by", "as", "to")):
         return True
@@ -209,8 +201,6 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if note == "besides" and (words[first] == "on" or any(other != "besides" for _, _, other in found)):
             continue
-        if words[first] == "shows" and last == first + 1 and not _print_shows(sentence, first):
-            continue
         if note == "numbered":
             number = words[last - 1]
             sent = words[first - 1 : first] in (["at"], ["see"], ["per"])
@@ -220,21 +210,13 @@ def find(sentence: Sentence) -> Iterator[Span]:
                 continue  # "the picture I want"
             if number == "a" and words[first] not in ("fig", "figure", "diagram", "image", "photo"):
                 continue
-        if words[first : first + 2] == ["open", "the"] and {"swipe", "scroll", "read", "reads", "speak", "listen", "let"} & set(words):
-            continue
         if (note != "printed" and _watched_by_me(words, first)) or ("show" in words[first - 1 : first] and "not" in words[:first]):
-            continue
-        if words[first : first + 2] == ["see", "handout"] and {"braille", "audio", "spoken"} & set(words):
             continue
         if {"arrow", "arrows"} & set(words[first:last]) and (_ARCHERY & set(words) or not _ARCHERY.isdisjoint(sentence.earlier)):
             continue
         if words[first] in ("the", "a") and {"cannot", "can't"} & set(words[max(0, first - 2) : first]) and "read" in words[first - 1 : first]:
             continue
         if words[last - 1] in ("chart", "picture", "telly", "map") and words[last : last + 1] in (["person"], ["man"], ["lady"], ["lover"], ["addict"]):
-            continue
-        if words[first] == "a" and words[first - 1 : first] in (["keep"], ["keeping"], ["kept"]):
-            continue
-        if {"taking", "take", "takes"} & set(words[max(0, first - 2) : first]) and {"no", "nobody"} & set(words[max(0, first - 5) : first]):
             continue
         if words[first - 1 : first] in (["mirror"], ["off"]) or {"raised", "tactile", "embossed"} & set(words[max(0, first - 1) : last]):
             continue
@@ -245,23 +227,8 @@ def find(sentence: Sentence) -> Iterator[Span]:
         yield first, last
 
 
-_PRINT_SHOWS_NOT = frozenset(
-    "it this that he she they who i you we research study studies evidence test tests data experience history pain body time score effort progress"
-    " result results science diary log work training class which swelling stiffness scan face voice strength".split()
-)
-_SHOWN = frozenset(
-    "how where which grip stance position pose posture stretch move moves shape step steps hand hands foot feet finish start order way technique action movement exercise"
-    " salute swing throw guard angle line height lift hold elbow arm arms knee knees hip hips path turn bridge squat stages stage".split()
-)
 
 
-def _print_shows(sentence: Sentence, place: int) -> bool:
-    """Whether something printed is what shows: "the mug shows our pose"."""
-    words = sentence.words
-    before = words[max(0, place - 4) : place]
-    if not before or _PRINT_SHOWS_NOT & set(before[-2:]) or sentence.classes[place - 1] & LEXICON.mask("role", "name", "they", "me"):
-        return False
-    return bool({"the", "our", "your", "my", "a"} & set(before)) and bool(_SHOWN & set(words[place + 1 : place + 6]))
 
 
 def _watched_by_me(words: list[str], first: int) -> bool:
@@ -340,8 +307,6 @@ def _other_sense(sentence: Sentence, first: int, last: int) -> bool:
         return words[first] in _MOVED or (after in ("of", "and", "is", "back") and not sentence.earlier) or (noun == "slides" and words[first] != "the")
     if noun in ("monitor", "display", "monitors", "displays"):
         return bool(_SPOKEN & set(words)) or "loud" in words
-    if noun in ("anatomical", "x-ray"):
-        return True
     return bool(noun in ("graphic", "graphics", "reel", "reels", "poster", "posters") and after in ("detail", "designer", "off", "paint"))
 
 

@@ -133,20 +133,16 @@ _SPACE = frozenset(
     " exactly precisely only almost near off".split()
 )
 _NOT_SPACE_HERE = frozenset("be been being get gets getting got hang hanging nearly almost not you i we they he she 's are is am was".split())
-_TIME = frozenset("point moment stage time week session day part".split())
 _PLAN = frozenset(
     "plan programme program session class set song workout week day month year routine exercise movement sequence lesson course block"
     " rep round stretch song track morning evening talk story sheet page list text".split()
 )
-_DIRECTED = LEXICON.mask("orient", "handle")
 _ANAPHORA = frozenset("side leg arm foot hand knee hip position space range shape line".split())
 
 
 def find(sentence: Sentence) -> Iterator[Span]:
     """The marked words of a sentence."""
     for first, last, note in _PHRASES.find(sentence):
-        if sentence.words[first] == "where" and sentence.words[first - 2 : first] in (["here", ","], ["there", ","]):
-            continue  # "right there, where I'm touching": one place
         if not _TESTS[note](sentence, first, last) or _said_next(sentence, first, last):
             continue
         if (note == "thing" and sentence.words[last : last + 1] == [","]) or not _rescued(sentence, first, last, note):
@@ -162,12 +158,8 @@ def _from_to(words: list[str]) -> bool:
 def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     """Whether the sentence says the place or the size itself."""
     words = sentence.words
-    if words[last - 1] == "here" and words[last : last + 3] == [",", "and", "so"]:
-        return True  # "your card's here, and so is your towel"
     if words[last : last + 2] in (["until", "i"], ["till", "i"]):
         return False  # "until I say stop"
-    if words[last - 1] in ("bend", "lean", "turn", "lift") and words[last : last + 1] in (["at"], ["in"]):
-        return False  # "this much bend at the elbow": the joint, and not how much
     if note == "place" and words[last : last + 2] == [",", "where"] and words[last + 2 : last + 3] in (["i"], ["my"]):
         return False
     if note == "place" and words[last - 1] in ("here", "there") and _from_to(words):
@@ -218,20 +210,8 @@ def _strong(sentence: Sentence, first: int, last: int) -> bool:
     """Whether the words are no talk of what the speaker can or did: "I can't lift that much"."""
     words = sentence.words
     before = word_at(words, first - 1)
-    if before == "rub" and words[last : last + 1] == ["in"]:
-        return False  # "rub this in twice a day": the cream
-    if before in ("go", "goes", "going", "went") and words[first] in ("over", "through"):
-        return False  # "go over those": look at them again
-    if words[first] in ("this", "that") and before in ("keep", "let") and any(bits & LEXICON.bits["body"] for bits in sentence.classes[: first - 1]):
-        return False  # "that elbow, keep that in"
     if words[first] in ("that", "those") and first + 1 < last and (_said(sentence, words[last - 1]) or words[last - 1] in words[:first]):
         return False
-    if words[max(0, first - 2) : first] in (["go", "over"], ["go", "round"], ["go", "around"], ["work", "round"], ["work", "around"], ["get", "round"], ["get", "around"]) and (
-        words[first] in ("those", "these") or words[first - 1] != "over"
-    ):
-        return False
-    if words[: first + 2] == ["up", "to", "this", "point"]:
-        return False  # "up to this point you've been lying down"
     if before == "than" and words[max(0, first - 3) : first - 2] == ["any"]:
         return False  # "any closer than that and you'd hit your neighbour"
     if before == "than" and words[last - 1] == "that":
@@ -275,14 +255,10 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "put yourself out there"
     if (prefix == ["somewhere", "in"] and not first and after_be) or (prefix == ["on", "in"] and before in ("go", "goes", "going", "went")):
         return False  # "somewhere in there is a lesson", "what goes on in there"
-    if prefix == ["right"] and word == "there" and words[max(0, first - 3) : first] in (["i", "'d", "stop"], ["i", "would", "stop"]):
-        return False
     if prefix[-1:] == ["in"] and before in ("fit", "fits", "settle", "settled", "belong") and not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first]):
         return False  # "you'll fit right in here"
     if prefix == ["out"] and word == "there" and "get" in words[:first] and not any(bits & LEXICON.mask("body", "kit") for bits in classes[words.index("get") : first]):
         return False  # "you can't get a bus out there"
-    if prefix == ["down"] and before in ("name", "names", "signature", "initials", "address"):
-        return False
     if prefix == ["right", "up"] and before in ("is", "'s", "are", "was", "be") and not any(bits & LEXICON.mask("body", "kit") for bits in classes[max(0, first - 3) : first]):
         return False  # "for a man of his age that is right up there"
     if prefix[-1:] != ["here"] and _tells_of_someone(sentence, first):
@@ -293,8 +269,6 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if word == "here" and not prefix and after in ("in", "at") and words[last + 1 : last + 2] in (["the"], ["our"]) and not any(bits & LEXICON.mask("body", "kit", "surface", "room") for bits in classes[last + 2 : last + 4]):
         return False  # "the bands are here in the office"
-    if prefix[-1:] == ["along"] and "there" in words[:first] and not any(bits & LEXICON.bits["body"] for bits in classes[:first]):
-        return False
     if prefix[-1:] == ["back"] and {"put", "leave", "set", "place", "park", "rack", "hang", "go", "come", "goes", "sit"} & set(words[:first]) and any(
         LEXICON.of(one) & LEXICON.mask("surface", "room", "kit") for one in sentence.earlier + (words[: words.index(";")] if ";" in words[:first] else [])
     ):
@@ -313,8 +287,6 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if first and {"nobody", "no-one", "nobody's"} & set(words[max(0, first - 6) : first]) and word == "here":
         return False
-    if before in ("going", "on") and prefix[:1] in (["on"], ["in"]):
-        return False
     if before in ("this", "that", "these") or after in ("means", "mean", "said"):
         return False
     if before in ("are", "is") and word == "there" and prefix[-1:] in (["up"], ["down"], ["in"], ["out"], ["over"], []) and {"when", "while", "once", "if"} & set(words[:first]):
@@ -327,10 +299,6 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if word == "here" and not {"over", "round", "around", "about", "roughly"} & set(prefix) and _speaks_of_self(sentence, first):
         return False
-    if "not" in words[max(0, first - 1) : first + 1] and prefix == ["from"] and "from" in words[:first]:
-        return True
-    if prefix == ["from"] and words[last : last + 4] in ([",", "not", "from", "there"], [",", "not", "from", "here"]):
-        return True
     if before in _STILL and {"over", "across"}.isdisjoint(prefix) and (before in _STAYS or _SAID_BEFORE & set(words[:first])) and not {"about", "here"} & set(words[first:last]):
         return False
     after_class = classes[last] if last < len(words) else 0
@@ -360,16 +328,12 @@ def _place(sentence: Sentence, first: int, last: int) -> bool:
     # bare: a hand-verb with its object, and the clause ends there
     if after not in _ENDS and last < len(words):
         return False
-    if before in ("but", "than") and word == "here":
-        return True
     if _others_too(sentence, last - 1) and before not in _STILL and before not in _NOT_SPACE_HERE and before not in _ABSTRACT:
         return True
     if before in _NOT_SPACE_HERE or before in _ABSTRACT:
         return False
     if before in _STILL:
         return False
-    if before == "not" and words[:first] and not classes[first - 1] & LEXICON.bits["do"]:
-        return True
     if first and classes[first - 1] & LEXICON.mask("body", "kit") and _bare_noun(sentence, first - 1) and word != before:
         return True
     if word == "there" and "here" not in words and before != "not":
@@ -434,13 +398,7 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "the heavy jars live down there"
     if before in _CROWD or before in _LIVES or after[:2] == ["is", "where"] or words[first : first + 2] == ["somewhere", "out"] or after[:1] == ["people"]:
         return True
-    if after and after[0] in ("in", "at", "on", "near") and last + 1 < len(words) and classes[last + 1] & LEXICON.bits["name"]:
-        return True
-    if after in (["in", "the", "top"], ["with", "the", "best"], ["with", "the", "greats"]):
-        return True
     if first and classes[first - 1] & LEXICON.mask("role", "medic") and words[last : last + 1] in (["in"], ["at"], ["can"], ["will"], ["is"]):
-        return True
-    if words[max(0, first - 2) : first] in (["are", "you"], ["are", "they"]) and words[first] in ("out", "in", "up"):
         return True
     if words[last - 1] == "there" and words[last - 2] in ("up", "down") and (first or sentence.earlier):
         held = before in _STAYS or before in ("pause", "hold", "wait") or (before in ("it", "them") and words[first - 2] in ("hold", "keep", "leave"))
@@ -484,8 +442,6 @@ def _is_talk(sentence: Sentence, first: int, last: int) -> bool:
         )
     bodiless = not any(bits & LEXICON.mask("body", "kit") for bits in classes[:first])
     if bodiless and said and _is_so(sentence, clause, first):
-        return True
-    if words[last - 1] == "there" and words[last - 2] in ("in", "out") and said[:2] == ["there", "'s"]:
         return True
     if bodiless and {"we", "i"} & set(said) and {"had", "was", "were", "went", "did"} & set(said):
         return True
@@ -539,8 +495,6 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if dim == "far" and before in ("get", "gets", "getting", "made", "make") and _PEOPLE & set(words[:first]):
         return False
-    if dim == "far" and not this and before in ("get", "got", "gets", "reach"):
-        return False
     if not this and not _NO_LENGTH.isdisjoint(words[:first]):
         return False  # "a pulse that low"
     if dim == "much" and before in ("do", "did", "does", "done", "know", "knew", "said"):
@@ -549,10 +503,6 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         return False
     after_class = classes[last] if last < len(words) else 0
     if not (after in _ENDS or after_class & LEXICON.mask("prep", "pause", "leader") or after in ("from", "off", "each", "every", "when", "if", "today", "now", "please", "yet", "only")):
-        return False
-    if after == "into" or (after == "from" and not first):
-        return False
-    if dim == "much" and after in ("of",):
         return False
     if not _strong(sentence, first, last):
         return False
@@ -568,11 +518,7 @@ def _size(sentence: Sentence, first: int, last: int) -> bool:
         two_before = words[max(0, first - 2) : first]
         if two_before == ["to", "be"]:
             return dim in ("wide", "high", "far", "low", "close")
-        if before in ("gap", "step", "circle", "loop", "hole", "space", "arc", "stride"):
-            return True
         if "not" in two_before or (first and classes[first - 1] & LEXICON.bits["be"]):
-            return False
-        if first > 1 and classes[first - 2] & LEXICON.bits["be"] and not before.endswith(("ed", "en", "bent", "ing")):
             return False
         if dim in ("much", "big", "close", "deep", "bent", "straight", "back", "forward", "round"):
             return first < last - 2
@@ -588,8 +534,6 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
     after = word_at(words, last, ".")
     if words[last - 1] == "way" and words[first] == "in" and last - first == 3:
         return False
-    if after == "about" or before == "went":
-        return False
     if after == "," and _DIRECTIONS & set(words[last + 1 : last + 4]):
         return False
     if last - first > 2 and words[first] != "just":
@@ -598,8 +542,6 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
         return sentence.earlier[-1:] == ["way"]
     if before in ("lie", "lying", "stay", "sit", "stand", "kneel", "keep", "remain", "live"):
         return False
-    if words[max(0, first - 2) : first - 1] and words[first - 2] in ("wind", "screw", "unscrew", "stir", "crank", "spin", "steer", "pedal", "coil"):
-        return True
     if "neither" not in words and not classes[first - 1] & LEXICON.mask("be", "pause") and any(
         words[near] in ("this", "that") and words[near + 1] in ("way", "direction") for near in range(first - 1)
     ):
@@ -612,10 +554,6 @@ def _way(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if before in ("more", "bit", "little", "further", "touch"):
         return True
-    if before in ("in",):
-        return words[last - 1] == "direction" and not _said(sentence, "direction", "clockwise", "forward", "forwards", "left", "right")
-    if after in ("of",):
-        return False
     for near in range(first - 1, max(-1, first - 5), -1):
         if words[near] in (",", ".", ";", "!", "?"):
             break
@@ -669,11 +607,7 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if words[this] == "that" and noun in _MEASURES and (before in _KEEPS or prefix[-1:] == ["from"]):
         return False  # "hold that angle"
-    if noun in ("bit", "part") and after in ("hard", "easy", "tricky", "tough", "boring", "dull", "odd", "fun"):
-        return False
     if before in ("for", "during", "after", "before") and not prefix and noun in ("part", "bit", "section", "half"):
-        return False
-    if noun in ("level", "pace", "rate", "stage") and after in ("for", "in", "until", "till", "next"):
         return False
     if noun == "side" and any(
         one in _DEMONSTRATIVES and one != words[this] and other == "side" for one, other in pairwise(words)
@@ -722,7 +656,6 @@ def _part(sentence: Sentence, first: int, last: int) -> bool:
     return not _said(sentence, noun)
 
 
-_PAPERS = frozenset("sheet card list letter page leaflet form booklet note log diary".split())
 _ADDRESSED = frozenset("i we you they he she".split())
 
 
@@ -734,8 +667,6 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
         return False
     if after == "long":
         return False
-    if noun.rstrip("s") in _PAPERS or _joins(sentence, last - 2, last):
-        return False  # "bring this sheet": the one that is being read
     if sentence.words[max(0, first - 2) : first] in (["stay", "off"], ["keep", "off"], ["get", "off"], ["away", "from"]):
         return False  # "stay off that ladder": the one that both know of
     if "been" in sentence.words[:first] and not _ADDRESSED.isdisjoint(sentence.words[:first]):
@@ -751,8 +682,6 @@ def _thing(sentence: Sentence, first: int, last: int) -> bool:
         return False  # "that chair stand"
     if noun.rstrip("s") in ("side", "line", "end", "step", "station", "bar", "block", "machine", "mat"):
         return noun.rstrip("s") in ("end", "line", "side", "mat", "block", "bar") and not _said(sentence, noun) and sentence.words[first - 1] in ("to", "from", "behind", "past")
-    if first + 2 < last and (_said(sentence, sentence.words[last - 2]) or sentence.words[last - 2] in sentence.words[:first]):
-        return False
     return not (_said(sentence, noun, noun.rstrip("s")) or noun in sentence.words[:first])
 
 
@@ -771,13 +700,10 @@ def _limb(sentence: Sentence, first: int, last: int) -> bool:
     known = {"left", "right", "front", "back", "other", "top", "bottom", "lead", "rear", noun, noun + "s", words[last - 1]}
     if known & set(sentence.earlier) or known & set(words[:first]):
         return False
-    if any(one in _SORTED and LEXICON.of(other) & _PARTS for one, other in pairwise(sentence.earlier + words[:first])):
-        return False
     after = word_at(words, last, ".")
     return words[first - 1] == "let" or after in _ENDS or after in ("up", "down", "goes", "first", "on", "only", "here", "out", "in", "back", "forward", "over", "across", "under", "behind", "through") or after in _LIMB_VERBS
 
 
-_SORTED = frozenset("good bad sore weak strong same working standing free supporting injured affected straight bent".split())
 _LIMB_VERBS = frozenset("leads lead goes go stays stay does do works work moves move drops lifts turns comes takes points presses bends rests".split())
 
 
@@ -792,7 +718,6 @@ def _pronoun(sentence: Sentence, first: int, last: int) -> bool:
     return words[first] in ("this", "these") or not any(LEXICON.of(word) & thing for word in sentence.earlier)
 
 
-_HELD = frozenset("dumbbell dumbbells kettlebell kettlebells bell bells bag bags jug jugs suitcase bucket buckets bottle bottles grip mug pan".split())
 
 
 def _fitting(sentence: Sentence, first: int, last: int) -> bool:
@@ -806,8 +731,6 @@ def _fitting(sentence: Sentence, first: int, last: int) -> bool:
     if not (after in _ENDS or after in ("till", "til", "when") or after_class & LEXICON.mask("prep", "pause", "leader", "where")):
         return False
     stem = noun.rstrip("s")
-    if stem == "handle" and not _HELD.isdisjoint(words[:first] + sentence.earlier):
-        return False
     return not (_said(sentence, noun, stem, stem + "s") or noun in words[:first] or stem in words[:first] or stem + "s" in words[:first])
 
 

@@ -175,11 +175,9 @@ _PHRASES = Phrases(
     """,
 )
 
-_OTHERS_READ = frozenset("it helper partner someone reader phone app friend carer he she they them him her voice speaker".split())
 _LOOK_VERBS = frozenset("looking glancing peeking peering staring squinting checking watching look glance peek peep peer stare squint check watch consult read".split())
 _SOUNDS = frozenset("reader aloud beep beeps buzz buzzes speaks speaking talking spoken voice vibrates vibrate chime chimes ring rings bell sounds heard hear touch feel felt braille".split())
 _NOT_ASKED = frozenset("no without nothing nobody never needn't instead rather ignore forget lose hide ditch".split())
-_BY_HAND = frozenset("count tap touch feel ask listen trail reach".split())
 _TOUCHED = frozenset("rope feel felt raised bump ridge cord tape-wrapped tactile notch notches rough".split())
 _ALSO_FELT = frozenset(
     "cold numb tingle tingles tingling tingly hot warm swollen swells swell painful hurt hurts helper someone somebody partner 999 911 dizzy faint".split()
@@ -225,8 +223,6 @@ def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
         return True
     if inside[-2:] == ["clock", "read"] or words[last : last + 1] in (["near"], ["specialist"], ["clinic"], ["hospital"]):
         return True
-    if {"rules", "website", "terms", "form", "menu", "prices"} & set(words[last - 1 : last + 3]) and "look" in inside:
-        return True
     if words[max(0, first - 4) : first - 1][:2] == ["one", "day"] or words[max(0, first - 3) : first - 1] == ["one", "day"]:
         return True
     if inside == ["have", "a", "look"] and "if" in words[:first]:
@@ -237,8 +233,6 @@ def _looks_at_nothing(sentence: Sentence, first: int, last: int) -> bool:
     if "with" in near and {"hand", "hands", "fingers", "fingertips", "thumb"} & set(near[near.index("with") + 1 : near.index("with") + 4]):
         return True
     if _RAISED & set(words[last : last + 5]) or words[last : last + 2] == ["one", "day"]:
-        return True
-    if words[last - 2 : last] == ["in", "view"] and words[last - 3] in ("that", "this"):
         return True
     return inside[:1] == ["see"] and words[first + 1 : first + 2] in (["if"], ["whether"]) and not _INNER.isdisjoint(words[first + 2 : last + 3])
 
@@ -252,19 +246,11 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if "clock" in words[first:last] and "not" in words[max(0, first - 7) : first]:
             continue
-        if "clock" in words[first:last] and "o'clock" in words:
-            continue
         if words[first] in _LOOK_VERBS and {"not", "never", "stop"} & set(words[max(0, first - (3 if words[first].endswith("ing") else 2)) : first]) and not ({"until", "till", "unless", "before"} & set(words[last : last + 2]) and {"the", "you", "your", "after"} & set(words[last : last + 4])):
             continue
         if "clock" in words[first:last] and words[first] == "watch" and {"we", "i", "coach", "partner"} & set(words[max(0, first - 2) : first]):
             continue
-        if {"wrap", "wrapping", "touch", "hand", "fingers", "thumb", "measuring"} & set(words[last:]) and {"swelling", "lump"} & set(words[first:last]):
-            continue
         if "see" in words[first:last] and {"i", "we"} & set(words[max(0, first - 3) : first + 1]):
-            continue
-        if words[first] in ("read", "reads") and _OTHERS_READ & set(words[max(0, first - 2) : first]):
-            continue
-        if "if" in words[max(0, first - 1) : first + 1] and _BY_HAND & set(words[last : last + 9]):
             continue
         if words[last : last + 2] in (["and", "think"], ["and", "say"], ["and", "wonder"], ["and", "panic"], ["and", "wish"], ["and", "sigh"]):
             continue
@@ -272,56 +258,32 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if words[first] in _LOOK_VERBS and {"people", "folk", "folks", "kids", "they", "everyone", "everybody", "cannot"} & set(words[max(0, first - 1) : first]):
             continue
-        if words[first] == "read" and {"cannot", "can't", "no", "longer"} & set(words[max(0, first - 2) : first]):
-            continue
-        if words[first] == "make" and {"said", "told"} & set(words[max(0, first - 5) : first]):
-            continue
-        if words[first] == "with" and words[first - 1 : first] == ["wall"]:
-            continue
-        if words[first] in ("have", "take", "look") and {"doctor", "nurse", "physio", "consultant", "surgeon", "gp", "optician"} & set(words[max(0, first - 3) : first]):
-            continue
         if words[last - 1] in ("blue", "white", "pale", "grey", "gray") and _ALSO_FELT & set(words):
             continue
         if words[first] in ("look", "looks") and {"may", "might", "can", "could"} & set(words[max(0, first - 1) : first]):
             continue
         if words[first] in ("figures", "numbers") and words[last - 1] in ("show", "shows", "say"):
             continue
-        if words[first] == "follow" and {"instructions", "plan", "list"} & set(words[first:last]) and not {"wall", "card", "sign", "board", "label", "poster", "door"} & set(words[last - 1 : last + 4]):
-            continue
         if words[first] in ("where", "when", "until", "once", "till") and "hand" in words[first:last] and not {"clock", "timer", "dial", "gauge", "watch", "minute", "second", "stopwatch", "big", "long"} & set(words):
             continue
         if (words[first] in ("read", "reads") and {"you", "me", "them"} & set(words[first:last])) or words[first : first + 3] == ["in", "plain", "sight"]:
-            continue
-        if words[first:last] == ["spot", "the"] and "tired" in words:
             continue
         if (_NOT_ASKED & set(before) and words[first] != "sight") or ("not" in before and ("need" in before or "have" in before)):
             continue
         if note == "readout" and _SOUNDS & set(words[max(0, first - 4) : last + 6]):
             continue
-        if "if" in words[first:last] and "not" in words[first:last] and "see" in words[first:last]:
-            continue
-        if words[first] in ("go", "goes", "turn", "turns", "turning", "gone") and _ALSO_FELT & set(words):
-            continue
         if words[first] in ("looking", "watching") and "i" in before:
             continue
         if words[first] == "marked" and _TOUCHED & set(words):
             continue
-        if words[first] in ("film", "record", "video") and "playback" in words:
-            continue
         if "sign" in words[first:last] and "my" in before:
-            continue
-        if note == "looks" and "eye" not in words[first:last] and ("by", "eye") in zip(words[last:], words[last + 1 :], strict=False):
             continue
         if words[first] in ("look", "looking", "check", "inspect") and {"i", "we", "they", "he", "she"} & set(words[max(0, first - 2) : first]):
             continue
         if words[last : last + 2] == ["any", "of"] or words[last - 1 : last + 1] == ["any", "of"] or "i" in words[first - 1 : first]:
             continue
-        if note == "looks" and "not" in before and words[first] in ("peek", "peep", "look", "glance", "squint", "peer"):
-            continue
         around = f" {' '.join(words[max(0, first - 2) : last + 3])} "
         if any(f" {idiom} " in around for idiom in _IDIOMS):
-            continue
-        if note == "looks" and words[first] in ("watch", "watching") and words[last:last + 1] == ["for"]:
             continue
         yield first, last
 

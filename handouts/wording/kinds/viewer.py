@@ -130,8 +130,6 @@ def find(sentence: Sentence) -> Iterator[Span]:
     for first, last, _ in _PHRASES.find(sentence):
         if words[last : last + 1] == ["man"] or ("from" in words[max(0, first - 1) : first] and "family" in words):
             continue
-        if (words[first] in ("give", "lend") and words[last - 1 : last] == ["hand"]) or (words[first] == "on" and first == 0 and words[last : last + 1] == [","]):
-            continue
         if _a_place_to_go(words, first, last):
             continue
         if words[first : last + 1] == ["in", "my", "direction", "of"]:
@@ -140,8 +138,6 @@ def find(sentence: Sentence) -> Iterator[Span]:
             continue
         if {"balcony", "gods", "boxes"} & set(words[first:last]) and {"eyes", "eye", "gaze", "look"} & set(words[max(0, first - 2) : first]):
             continue  # where the eyes go: the kind "gaze" has it
-        if words[first] == "my" and words[last - 1] == "side" and words[first - 1 : first] == ["from"] and "there" in words:
-            continue
         if words[first] in ("to", "back") and words[last - 1] in ("me", "us") and (_NOT_BY_SIGHT & set(words[max(0, first - 3) : first]) or {"say", "tell", "read", "call"} & set(words[max(0, first - 6) : first])):
             continue
         yield first, last
@@ -189,15 +185,9 @@ def _no_direction(words: list[str], first: int, last: int) -> bool:
         return True
     if inside[-1] in ("me", "us") and "to" in inside and {"send", "post", "email", "hand", "leave"} & set(words[max(0, first - 2) : first]):
         return True
-    if inside == ["let", "me", "see"] and after == ",":
-        return True
     if inside in (["across", "from", "me"], ["across", "from", "us"]) and before in ("sits", "sat", "lives", "lived", "works", "worked"):
         return True
     if inside[-1] == "room" and {"come", "coming", "came"} & {before, *words[max(0, first - 2) : first]} and "back" in (before, inside[0]):
-        return True
-    if inside[-1] == "picture" and words[max(0, first - 2) : first - 1] and words[first - 2] in ("she", "he", "they", "him", "her", "them", "who"):
-        return True
-    if inside[:2] == ["on", "the"] and inside[-1] in ("stand", "box", "bench") and not {"turn", "face", "back", "side"} & set(words[max(0, first - 3) : first]):
         return True
     return inside == ["i", "am", "facing", "you"] and after == "," and words[last + 1 : last + 2] == ["so"]
 
@@ -206,7 +196,6 @@ _SIDES = frozenset("left right clockwise anticlockwise leg arm foot hand turn st
 _NO_PLACE = frozenset("bargain family story argument things deal tree".split())
 _HAPPENS = frozenset("is was are has had went goes can cannot could will aches hurts cracks clicks got gets never always still felt feels".split())
 _SOCIAL = frozenset("then there soon again on at tomorrow".split())
-_FEELINGS = frozenset("got get gets go goes feel feels cope copes do does are is manage like it far many much long".split())
 
 
 def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
@@ -228,8 +217,6 @@ def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
         return True
     if inside == ["at", "me"] and before == "back":
         return True
-    if {"doctor", "nurse", "therapist", "physio", "coach", "trainer"} & set(inside) and {"help", "advice", "support", "questions"} & set(words[last : last + 4]):
-        return True
     if inside[0] == "where" and after == "at" and words[last + 1 : last + 2] in ([], ["."], [","]):
         return True
     if after == "of" and _NO_PLACE & set(words[last : last + 4]):
@@ -243,8 +230,6 @@ def _said_of_oneself(words: list[str], first: int, last: int) -> bool:
     if inside[:3] == ["up", "to", "me"] and before in ("is", "'s", "not", "was", "be"):
         return True
     if inside[-1] in ("me", "us") and after in ("coaches", "trainers", "all", "lot"):
-        return True
-    if inside[0] in ("let", "lets") and inside[-1] in ("see", "how") and after in ("how", "you", "if", ",") and _FEELINGS & set(words[last : last + 4]):
         return True
     return inside[-1] in ("catch", "see", "get", "you") and "i" in inside and _SOCIAL & set(words[last : last + 2]) != set() and "your" not in words[last : last + 3]
 
