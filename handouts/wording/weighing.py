@@ -44,6 +44,9 @@ OWN_CLASSES = ("class -1 =", "= class +1", "class < word", "word class >")
 _START, _END = -1, -2
 """What stands for the classes of a word beyond the start and the end of a sentence."""
 
+LINES: Mapping[int, Strength] = {1: "blocks", 2: "advice"}
+"""What is learnt of a word takes three lines of the file: the word, or two, and its record in each strength."""
+
 Classes = int | tuple[int, int]
 """The bits of the classes of a word, or two such."""
 Record = Mapping[str, Any]
@@ -134,6 +137,19 @@ class _Sums(dict[Classes, float]):
         return total
 
 
+class _OwnSums:
+    """The same for a word's own table, whose few weights are soon added up: no sum is kept, since there are many words."""
+
+    def __init__(self, weights: Mapping[str, float], known: Lexicon):
+        self._beyond = {_START: weights.get("^", 0.0), _END: weights.get("$", 0.0), 0: weights.get("-", 0.0)}
+        self._weights = [(known.bits[name], weight) for name, weight in weights.items() if name in known.bits]
+
+    def __getitem__(self, found: int) -> float:
+        if found in self._beyond:
+            return self._beyond[found]
+        return sum([weight for bit, weight in self._weights if found & bit])
+
+
 class _Records(dict[str, Record]):
     """From a word, or two, to its weights, each read when it is first asked for: a short text asks for few."""
 
@@ -172,7 +188,7 @@ class Weights:
         self.suspicious = frozenset(general["suspicious"])
         self.kinds: Mapping[str, str] = general["kinds"]
         self._classes = {table: _Sums(general[table], known) for table in CLASSES}
-        self._own_classes: dict[str, list[_Sums]] = {}
+        self._own_classes: dict[str, list[_OwnSums]] = {}
 
     def of(self, table: str, word: str, name: str) -> float:
         """One weight, as `evidence` names it."""
@@ -197,7 +213,7 @@ class Weights:
         total += own.get("=", 0.0) + sum([own.get(table, _NOTHING).get(name, 0.0) for table, name in found.beside])
         sums = self._own_classes.get(word)
         if sums is None:
-            sums = self._own_classes[word] = [_Sums(own.get(table, _NOTHING), self._known) for table in OWN_CLASSES]
+            sums = self._own_classes[word] = [_OwnSums(own.get(table, _NOTHING), self._known) for table in OWN_CLASSES]
         total += sum([sums[number][bits] for number, bits in enumerate(found.own_classes)])
         return round(total, 2)
 
@@ -235,13 +251,9 @@ def runs(places: Iterable[int], sentence: Sentence) -> Iterator[tuple[int, int]]
 @cache
 def learnt(language: str) -> Mapping[Strength, Weights]:
     """The weights of a language by strength; none where nothing was learnt."""
-    path = LEARNT / f"{language}.tsv"
+    path = LEARNT / f"{language}.txt"
     if not path.exists():
         return {}
-    strengths, *rows = path.read_text("utf-8").split("\n")
-    columns = zip(*(row.split("\t") for row in rows if row), strict=True)
-    names = next(columns)
-    return {
-        strength: Weights(dict(zip(names, column, strict=True)), lexicon(language))  # type: ignore[misc]
-        for strength, column in zip(strengths.split("\t")[1:], columns, strict=True)
-    }
+    lines = path.read_text("utf-8").split("\n")
+    words = lines[0::3]  # no line is looked into before its word is met: the file is long, and most texts are short
+    return {strength: Weights(dict(zip(words, lines[at::3], strict=True)), lexicon(language)) for at, strength in LINES.items()}

@@ -1,6 +1,6 @@
 """Learns the weights of `handouts/wording/weighing.py` from the open labelled passages.
 
-    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.tsv
+    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.txt
     python tests/wording/learn.py --without SET ...  learns without these sets of passages, to score them honestly
     python tests/wording/learn.py --why "a sentence" prints each suspicious word's odds and its heaviest evidence
 
@@ -152,12 +152,12 @@ def weights_of(records):
 
 
 def written(content):
-    """The file: a line for each word, with its record in each strength."""
-    rows = ["\t".join(("", *content))]
+    """The file: for each word three lines, itself and its record in each strength."""
+    lines = []
     for word in sorted(set().union(*content.values())):
-        records = (content[strength].get(word) for strength in content)
-        rows.append("\t".join((word, *(json.dumps(one, ensure_ascii=False, separators=(",", ":")) if one else "" for one in records))))
-    return "\n".join(rows) + "\n"
+        records = (content[strength].get(word) for strength in weighing.LINES.values())
+        lines += (word, *(json.dumps(one, ensure_ascii=False, separators=(",", ":")) if one else "" for one in records))
+    return "\n".join(lines)
 
 
 def why(text):
@@ -179,7 +179,7 @@ def main(argv=None):
     if arguments.why:
         return why(arguments.why)
     content = learn(arguments.without)
-    path = weighing.LEARNT / "en.tsv"
+    path = weighing.LEARNT / "en.txt"
     path.write_text(written(content), "utf-8")
     for strength, records in content.items():
         print(f"Learnt {len(weights_of(records))} weights, {strength}: {path.relative_to(ROOT)}")

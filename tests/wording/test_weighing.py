@@ -36,10 +36,10 @@ def test_the_weights_are_those_that_the_open_passages_give():
 
 def shipped_records():
     """The shipped file read plainly: strength, word, record."""
-    (_, *strengths), *rows = (line.split("\t") for line in (weighing.LEARNT / "en.tsv").read_text("utf-8").splitlines())
+    lines = (weighing.LEARNT / "en.txt").read_text("utf-8").split("\n")
     return {
-        strength: {word: json.loads(found[number]) for word, *found in rows if found[number]}
-        for number, strength in enumerate(strengths)
+        strength: {word: json.loads(record) for word, record in zip(lines[::3], lines[at::3], strict=True) if record}
+        for at, strength in weighing.LINES.items()
     }
 
 
