@@ -25,6 +25,15 @@ _CONTACT = frozenset(
 )
 
 
+def is_part(sentence: Sentence, place: int) -> bool:
+    """Whether a word is a part of the body: "your back", not "goes back" or "the back of the card"."""
+    words, classes = sentence.words, sentence.classes
+    if not classes[place] & _BODY:
+        return False
+    whose = place > 0 and classes[place - 1] & LEXICON.bits["det"]
+    return words[place] != "back" or bool(whose and words[place + 1 : place + 2] != ["of"])
+
+
 def explained_after(sentence: Sentence, last: int, reach: int = 9, size: bool = False) -> bool:
     """Whether the words that follow say the place or the size: ", to the bridge of your nose"."""
     words, classes = sentence.words, sentence.classes

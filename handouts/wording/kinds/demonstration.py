@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
+from handouts.wording.landmarks import is_part
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.prose import PAUSES, Sentence, word_at
 
@@ -842,7 +843,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
         return "Leave these words out: they tell the reader that something is missed. Say what there is to see, if the sentence does not yet."
     for place in (*range(first, len(words)), *range(first - 1, -1, -1)):
         part = _AS_FORMS.get(words[place], words[place])
-        if part in _SAY_IT:
+        if part in _SAY_IT and (part != "back" or is_part(sentence, place)):
             return f"Say what the {words[place]} should do, from where to where: \"{_SAY_IT[part]}\"."
     return "Say which part of the body moves, which way, and where it stops, by touch or by landmark: \"until the back of your hand touches your thigh\"."
 

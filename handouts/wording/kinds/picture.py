@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from handouts.wording.grammar import Phrases
 from handouts.wording.kinds.kind import Kind, Span
+from handouts.wording.landmarks import is_part
 from handouts.wording.lexicons.en import LEXICON
 from handouts.wording.narrative import told
 from handouts.wording.prose import Sentence, word_at
@@ -318,7 +319,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
         return "Say the way itself, by the clock or by landmarks: \"from your left knee across to your right hip\"."
     if {"screen", "display", "monitor", "readout"} & set(marked):
         return "Give a measure that can be heard or counted: \"twenty-two strokes a minute, one every slow breath\", or name the setting that speaks it."
-    parts = [words[place] for place in range(len(words)) if sentence.classes[place] & LEXICON.bits["body"] and not first <= place < last]
+    parts = [words[place] for place in range(len(words)) if is_part(sentence, place) and not first <= place < last]
     if parts:
         return f"Put what it shows into words: where the {parts[0]} starts, which way it moves and what it touches at the end. A picture may stay beside the words."
     return "Put what it shows into words, from the ground up: feet, knees, hips, back, shoulders, arms, hands; then the movement and where it ends."
