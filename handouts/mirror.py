@@ -148,8 +148,8 @@ def _en_side(match: re.Match[str]) -> str:
     return _as_cased("right" if match[0].lower() == "left" else "left", match[0])
 
 
-# Each thing that is swapped has one of these letters in it; most sentences have none, and are soon done.
-_EN_LIKELY = re.compile(r"left|right|clock|half|quarter|:30", re.IGNORECASE)
+# Each thing that is swapped has one of these in it; most sentences have none, and are soon done.
+_EN_LIKELY = re.compile(r"left|right|clock|half|quarter|thirty|:30", re.IGNORECASE)
 _EN_PATTERN = re.compile(
     "|".join((
         rf"(?P<kept>{_EN_KEPT})",
