@@ -29,8 +29,8 @@ def mirror(text: str, language: str) -> str:
     rules = _RULES.get(language)
     if rules is None:
         raise ValueError(f"no rules to mirror '{language}'; write the text in {' or '.join(_RULES)}")
-    pattern, swaps = rules
-    if language == "en" and not _EN_LIKELY.search(text):
+    likely, pattern, swaps = rules
+    if not likely.search(text):
         return text
     return pattern.sub(lambda match: swaps[match.lastgroup or ""](match), text)
 
@@ -148,7 +148,7 @@ def _en_side(match: re.Match[str]) -> str:
     return _as_cased("right" if match[0].lower() == "left" else "left", match[0])
 
 
-# Each thing that is swapped has one of these in it; most sentences have none, and are soon done.
+# Whatever the pattern below swaps has one of these in it; most sentences have none, and are soon done.
 _EN_LIKELY = re.compile(r"left|right|clock|half|quarter|thirty|:30", re.IGNORECASE)
 _EN_PATTERN = re.compile(
     "|".join((
@@ -320,6 +320,7 @@ def _singular(word: str) -> str:
     return word if word in known else word.removesuffix("s")
 
 
+_FR_LIKELY = re.compile(r"h|aiguille|gauche|droit", re.IGNORECASE)
 _FR_PATTERN = re.compile(
     "|".join((
         rf"(?P<hours>{_FR_HOUR}(?:{_FR_LINK}{_FR_HOUR})*{_FR_UNIT})",
@@ -330,4 +331,4 @@ _FR_PATTERN = re.compile(
 )
 _FR_SWAPS: dict[str, Swap] = {"hours": _fr_hours, "turn": _fr_turn, "side": _fr_side}
 
-_RULES = {"en": (_EN_PATTERN, _EN_SWAPS), "fr": (_FR_PATTERN, _FR_SWAPS)}
+_RULES = {"en": (_EN_LIKELY, _EN_PATTERN, _EN_SWAPS), "fr": (_FR_LIKELY, _FR_PATTERN, _FR_SWAPS)}

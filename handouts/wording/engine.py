@@ -8,7 +8,7 @@ without a phrase, they mark a word themselves where they speak clearly for it.
 from collections.abc import Iterator, Mapping
 
 from handouts.wording import weighing
-from handouts.wording.kinds import kinds, lexicon
+from handouts.wording.kinds import kinds, lexicon, triggers
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
 from handouts.wording.prose import PAUSES, Sentence, sentences
@@ -33,11 +33,10 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     looked_for = kinds(language)
-    triggers = frozenset[str]().union(*(kind.triggers for kind in looked_for))
     weights = weighing.learnt(language)
     marks: list[Mark] = []
     for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
-        marks += _check(sentence, looked_for, triggers, weights, text)
+        marks += _check(sentence, looked_for, triggers(language), weights, text)
     return marks
 
 

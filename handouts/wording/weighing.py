@@ -118,6 +118,11 @@ def evidence(sentence: Sentence, place: int, known: Lexicon) -> list[tuple[str, 
     )
 
 
+def kept_at(table: str, word: str, name: str) -> tuple[str, str]:
+    """Where a weight is kept, as `evidence` names it: the word whose record has it, and its name in the table, "" where the table is the weight."""
+    return (name or word, "") if table in WORDS or table == "=" else (word, name)
+
+
 _MOST_SUMS = 5_000
 """Sums kept in memory for each table."""
 
@@ -192,10 +197,9 @@ class Weights:
 
     def of(self, table: str, word: str, name: str) -> float:
         """One weight, as `evidence` names it."""
-        if table in WORDS or table == "=":
-            weight: float = self._records[name or word].get(table, 0.0)
-        else:
-            weight = self._records[word].get(table, _NOTHING).get(name, 0.0)
+        record, inner = kept_at(table, word, name)
+        found = self._records[record].get(table, 0.0)
+        weight: float = found.get(inner, 0.0) if isinstance(found, dict) else found
         return weight
 
     def odds(self, sentence: Sentence, place: int) -> float:

@@ -3,9 +3,15 @@
 Worked by hand from the rule that hour h becomes 12 - h.
 """
 
+import json
+from pathlib import Path
+
 import pytest
 
+from handouts import mirror as rules
 from handouts.mirror import mirror
+
+ROOT = Path(__file__).resolve().parents[2]
 
 
 @pytest.mark.parametrize("hour", range(1, 13))
@@ -56,3 +62,15 @@ def test_the_french_ending_follows_what_stands_before(text, other):
 def test_a_language_without_rules_is_refused():
     with pytest.raises(ValueError, match="no rules to mirror 'de'; write the text in en or fr"):
         mirror("links", "de")
+
+
+@pytest.mark.parametrize("language, passages", [("en", "open_[a-g].jsonl"), ("fr", "french.jsonl")])
+def test_nothing_that_is_swapped_is_passed_over(language, passages):
+    """The quick look that spares most sentences the rules, against the rules themselves."""
+    likely, pattern, swaps = rules._RULES[language]
+    rows = [json.loads(line) for path in (ROOT / "tests" / "wording_corpus").glob(passages) for line in path.read_text("utf-8").splitlines()]
+    texts = [sentence for row in rows for sentence in row["text"].split(". ")]
+    texts += ["at one-thirty", "half past two", "quarter to three", "at 4:30", "2 O'CLOCK", "vers 2 h", "3 HEURES", "sens des aiguilles", "Droite"]
+    found = [text for text in texts if any(swaps[match.lastgroup](match) != match[0] for match in pattern.finditer(text))]
+    assert found
+    assert [text for text in found if not likely.search(text)] == []

@@ -132,10 +132,11 @@ def fit(examples):
     for (table, word, name), number in sorted(numbers.items()):
         if abs(value := round(weight(number), 2)) < SLIGHT:
             continue
-        if table in weighing.WORDS or table == "=":
-            records.setdefault(name or word, {})[table] = value
+        record, inner = weighing.kept_at(table, word, name)
+        if inner:
+            records.setdefault(record, {}).setdefault(table, {})[inner] = value
         else:
-            records.setdefault(word, {}).setdefault(table, {})[name] = value
+            records.setdefault(record, {})[table] = value
     return records
 
 
