@@ -4,7 +4,7 @@
     for mark in check_text("Hold the bell like this."):
         print(mark.start, mark.end, mark.kind, mark.words)
 
-Needs nothing but the standard library.
+Needs numpy, and loads it when a sentence may hold a fault.
 """
 
 from handouts.wording.engine import check_text

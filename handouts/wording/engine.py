@@ -1,28 +1,45 @@
-"""Runs the kinds over a text, sentence by sentence.
+"""Marks the faults of a text, sentence by sentence.
 
-The phrases of a kind say what may be a fault; the learnt weights say whether
-the words around agree.  A phrase stands unless they speak clearly against it;
-without a phrase, they mark a word themselves where they speak clearly for it.
+The phrases of a kind say what may be a fault; what was learnt says whether the
+words around agree.  A phrase stands unless they speak clearly against it;
+without a phrase, they mark words themselves where they speak clearly for it.
 """
 
-from collections.abc import Iterator, Mapping
+import os
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from functools import cache
+from pathlib import Path
+from types import ModuleType
+from typing import TYPE_CHECKING
 
-from handouts.wording import weighing
-from handouts.wording.kinds import kinds, lexicon, triggers
+from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
-from handouts.wording.prose import PAUSES, Sentence, sentences
-from handouts.wording.weighing import Weights
+from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.searching import Searched, searched
+
+if TYPE_CHECKING:
+    from handouts.wording.weighing import Likely
 
 _JOINS = PAUSES | {"and", "then", "but", "or", "so"}
 """What stands between two clauses: pauses, and the words that join them."""
 
-DOUBT: Mapping[Strength, float] = {"blocks": -2.2, "advice": -2.0}
-"""Odds, as a logarithm, under which the words around speak against a phrase."""
-SURE: Mapping[Strength, float] = {"blocks": 0.5, "advice": 1.0}
-"""Odds, as a logarithm, from which they mark a word without a phrase."""
-ALONG = -2.0
-"""Odds, as a logarithm, from which a word beside a sure one belongs to its mark."""
+DOUBT: Mapping[Strength, float] = {"blocks": 0.2, "advice": 0.15}
+"""How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1."""
+SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
+"""How likely it must be without a phrase."""
+ALONG = 0.25
+"""How likely it must be at a word beside a sure one that belongs to its mark."""
+
+BLOCK = 2_000
+"""Words that are weighed at once; more would be no faster."""
+
+
+@cache
+def suspicious(language: str) -> frozenset[str]:
+    """The words of which a sentence without a phrase must hold one to be weighed; none where nothing was learnt."""
+    path = Path(__file__).parent / "learnt" / f"{language}.txt"
+    return frozenset(path.read_text("utf-8").split()) if path.exists() else frozenset()
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:
@@ -32,28 +49,62 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     language: "en" or "fr".
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
-    looked_for = kinds(language)
-    weights = weighing.learnt(language)
     marks: list[Mark] = []
-    for sentence in sentences(_with_words_apart(text, language), lexicon(language).known):
-        marks += _check(sentence, looked_for, triggers(language), weights, text)
+    for block in _blocks(searched(text, language)):
+        for one, likely in zip(block, _weighed(block, language), strict=True):
+            marks += _check(one, likely, kinds(language), text)
     return marks
 
 
-def _with_words_apart(text: str, language: str) -> str:
-    """The text as its sentences are read, the same length."""
-    if language == "fr":
-        from handouts.wording.lexicons import fr
+def _blocks(every: Iterable[Searched]) -> Iterator[list[Searched]]:
+    """The sentences in blocks of about BLOCK words."""
+    block: list[Searched] = []
+    count = 0
+    for one in every:
+        block.append(one)
+        count += len(one.sentence.words)
+        if count >= BLOCK:
+            yield block
+            block, count = [], 0
+    if block:
+        yield block
 
-        return fr.apart(text)
-    return text
+
+def _weighed(block: list[Searched], language: str) -> Sequence["Likely | None"]:
+    """How likely each word of each sentence is part of a fault; None where nothing raises the question."""
+    words = suspicious(language)
+    asked = [bool(one.phrases) or not words.isdisjoint(one.sentence.words) for one in block]
+    if not words or not any(asked):
+        return [None] * len(block)
+    weighed: Sequence[Likely | None] = _weighing().weigh(block, asked, language)
+    return weighed
 
 
-def _check(
-    sentence: Sentence, kinds: tuple[Kind, ...], triggers: frozenset[str], weights: Mapping[Strength, Weights], text: str
-) -> list[Mark]:
+@cache
+def _weighing() -> ModuleType:
+    """The module that weighs, loaded when it is first needed: numpy takes longer to load than a short text to check.
+
+    With one thread for its sums, which are too small to be shared: a second
+    would only wait, and cost as much as the first.
+    """
+    threads = os.environ.get(_THREADS)
+    os.environ[_THREADS] = "1"
+    try:
+        from handouts.wording import weighing
+    finally:
+        del os.environ[_THREADS]
+        if threads is not None:
+            os.environ[_THREADS] = threads
+    return weighing
+
+
+_THREADS = "OPENBLAS_NUM_THREADS"
+
+
+def _check(one: Searched, likely: "Likely | None", kinds: tuple[Kind, ...], text: str) -> list[Mark]:
+    sentence = one.sentence
     found: list[tuple[Kind, Span, bool]] = []
-    for kind, span, by_phrase in _candidates(sentence, kinds, triggers, weights):
+    for kind, span, by_phrase in _candidates(one, likely, kinds):
         first, last = span = _whole_words(sentence, *span)
         if any(first < end and begin < last for _, (begin, end), _ in found):
             continue
@@ -67,36 +118,36 @@ def _check(
     return [_mark(sentence, kind, span, text, whole=by_phrase) for kind, span, by_phrase in found]
 
 
-def _candidates(
-    sentence: Sentence, kinds: tuple[Kind, ...], triggers: frozenset[str], weights: Mapping[Strength, Weights]
-) -> Iterator[tuple[Kind, Span, bool]]:
-    """What the phrases find, then what the weights find alone: kind, words, and whether a phrase found it.
+def _candidates(one: Searched, likely: "Likely | None", kinds: tuple[Kind, ...]) -> Iterator[tuple[Kind, Span, bool]]:
+    """What the phrases find and the words around do not deny, then what these find alone: kind, words, and whether a phrase found it.
 
     They may overlap, the first wins.
-    triggers: those of all the kinds; most sentences have few or none, so each kind is asked about few words.
     """
-    odds = {strength: model.weighed(sentence) for strength, model in weights.items()}
-    words = sentence.words
-    here = triggers.intersection(words)
-    if hyphened := [word for word in words if "-" in word]:
-        here |= triggers.intersection(part for word in hyphened for part in word.split("-"))
-    for kind in kinds if here else ():
-        if kind.triggers.isdisjoint(here):
-            continue
-        model, doubt = weights.get(kind.strength), DOUBT[kind.strength]
-        for first, last in sorted(kind.find(sentence)):
-            if model is None or model.most(sentence, first, last, odds[kind.strength]) >= doubt:
-                yield kind, (first, last), True
-    for strength, known in odds.items():
-        likely = [place for place, weight in known.items() if weight >= ALONG]
-        for first, last in weighing.runs(likely, sentence):
-            surest = max(known.keys() & range(first, last), key=lambda place: (known[place], place))
-            if known[surest] < SURE[strength]:
-                continue
-            name = weights[strength].kinds[sentence.words[surest]]
-            kind = next(kind for kind in kinds if kind.name == name)
-            if not kind.explained(sentence, first, last):
-                yield kind, (first, last), False
+    for kind, (first, last) in one.phrases:
+        if likely is None or max(likely.of[kind.strength][first:last]) >= DOUBT[kind.strength]:
+            yield kind, (first, last), True
+    if likely is None:
+        return
+    for strength, sure in SURE.items():
+        of_words = likely.of[strength]
+        for first, last in runs(of_words, one.sentence.words):
+            if max(of_words[first:last]) >= sure:
+                name = likely.kind(strength, first, last)
+                kind = next(kind for kind in kinds if kind.name == name)
+                if not kind.explained(one.sentence, first, last):
+                    yield kind, (first, last), False
+
+
+def runs(likely: Sequence[float], words: Sequence[str]) -> Iterator[Span]:
+    """The runs of words, without a pause in them, that are likely enough to belong to one mark."""
+    begin = -1
+    for place, (found, word) in enumerate(zip([*likely, 0.0], [*words, "."], strict=True)):
+        along = found >= ALONG and word not in PAUSES
+        if along and begin < 0:
+            begin = place
+        elif not along and begin >= 0:
+            yield begin, place
+            begin = -1
 
 
 def _apart(kind: Kind, other: Kind) -> bool:

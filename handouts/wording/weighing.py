@@ -1,263 +1,189 @@
-"""Weighs a suspicious word by the words around it.
+"""Weighs each word by the words around it: how likely it is part of a fault, and of which kind.
 
 A phrase says what a fault looks like; whether the words are a fault in this
-sentence, the sentence says: "that way" beside "turn" is one, beside "I see it"
-it is none.  This is a linear model: each word around and each class of word (a
-part of the body, a verb of seeing), by its place, has a weight, the weights are
-added, and the sum is the logarithm of the odds that the suspicious word is part
-of a fault.  There is one model for each strength.  `python tests/wording/learn.py`
-learns the weights from labelled passages, and with `--why "a sentence"` prints
-each word's sum and its heaviest evidence.  The learnt weights are data beside
-this module.
+sentence, the words around say: "that way" beside "turn" is one, beside "I see
+it" it is none.  This is a small convolutional network, as in Collobert and
+others, "Natural Language Processing (Almost) from Scratch", JMLR 2011, with
+the gates of Dauphin and others, "Language Modeling with Gated Convolutional
+Networks", ICML 2017.  Each word is a row of numbers: what was learnt of the
+word and of its classes in the lexicon.  Each
+layer adds to a word's row something of the rows beside it, at a reach of its
+own, so that in the end a word knows of the eight before it and after it.
+From its last row comes how likely it is no part of a fault, or part of one of
+each kind.
+
+`python tests/wording/learn.py` learns the numbers from labelled passages; with
+`--why "a sentence"` it tells which words decided, by leaving out each in turn.
+What was learnt is data beside this module.
 """
 
-import json
-from collections.abc import Iterable, Iterator, Mapping
-from functools import cache, reduce
-from operator import or_
+from collections.abc import Callable, Mapping, Sequence
+from functools import cache
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, Self, get_args
 
-from handouts.wording.grammar import Lexicon
-from handouts.wording.kinds import lexicon
+import numpy as np
+from numpy.typing import NDArray
+
+from handouts.wording.kinds import kinds
 from handouts.wording.marks import Strength
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.searching import Searched
+
+REACHES = (1, 2, 4, 1)
+"""How far each layer looks to either side of a word, in words."""
+AROUND = sum(REACHES)
+"""How far all of them look: words further away change nothing."""
 
 LEARNT = Path(__file__).parent / "learnt"
 
-FAR = 8
-"""Words on each side that count wherever they stand."""
-WORDS = (
-    "-3", "-2", "-1", "+1", "+2", "+3", "-2-1", "+1+2", "-1+1", "first", "last", "length", "from start", "<", ">",
-)  # fmt: skip
-"""The tables of words: in a certain place, two together, and somewhere before and after."""
-CLASSES = (
-    "class =", "class -3", "class -2", "class -1", "class +1", "class +2", "class +3", "class <", "class >",
-    "class -1+1", "class +1+2", "class -2-1", "class < =", "class = >",
-)  # fmt: skip
-"""The tables of classes of words: in a certain place, somewhere before and after, and of two at once."""
-BESIDE = ("-1=", "=+1")
-"""The tables that each suspicious word has for itself: of the word beside it.  "=" is its own weight."""
-OWN_CLASSES = ("class -1 =", "= class +1", "class < word", "word class >")
-"""Its own tables of classes: beside it, and somewhere before and after."""
-
-_START, _END = -1, -2
-"""What stands for the classes of a word beyond the start and the end of a sentence."""
-
-LINES: Mapping[int, Strength] = {1: "blocks", 2: "advice"}
-"""What is learnt of a word takes three lines of the file: the word, or two, and its record in each strength."""
-
-Classes = int | tuple[int, int]
-"""The bits of the classes of a word, or two such."""
-Record = Mapping[str, Any]
-"""What was learnt of a word, by table: a weight, in natural logarithms of odds, or the weights of what is beside it."""
+Numbers = NDArray[np.float32]
 
 
-class Around(NamedTuple):
-    """What stands around a word: each table and what it is asked for."""
+class Likely(NamedTuple):
+    """How likely each word of a sentence is part of a fault, from 0 to 1.
 
-    words: list[tuple[str, str]]
-    classes: list[tuple[str, Classes]]
-    beside: list[tuple[str, str]]
-    own_classes: tuple[int, int, int, int]
-
-
-def around(sentence: Sentence, place: int) -> Around:
-    """What stands around the word at `place`."""
-    words, classes = sentence.words, sentence.classes
-    third, second, before = ("^", "^", "^", *words[max(0, place - 3) : place])[-3:]
-    after, then, later = (*words[place + 1 : place + 4], "$", "$", "$")[:3]
-    here = (
-        third, second, before, after, then, later, f"{second} {before}", f"{after} {then}", f"{before} {after}",
-        words[0], words[-1], str(min(8, len(words) // 3)), str(min(5, place)),
-    )  # fmt: skip
-    found = list(zip(WORDS, here, strict=False))
-    start, end = max(0, place - FAR), place + FAR + 1
-    found += [("<", other) for other in words[start:place]]
-    found += [(">", other) for other in words[place + 1 : end]]
-    its, is_third, is_second, is_before = classes[place], *(_START, _START, _START, *classes[max(0, place - 3) : place])[-3:]
-    is_after, is_then, is_later = (*classes[place + 1 : place + 4], _END, _END, _END)[:3]
-    all_before = reduce(or_, classes[start:place], 0)
-    all_after = reduce(or_, classes[place + 1 : end], 0)
-    of_classes: tuple[Classes, ...] = (
-        its, is_third, is_second, is_before, is_after, is_then, is_later, all_before, all_after,
-        (is_before, is_after), (is_after, is_then), (is_second, is_before), (all_before, its), (its, all_after),
-    )  # fmt: skip
-    return Around(
-        found,
-        list(zip(CLASSES, of_classes, strict=True)),
-        list(zip(BESIDE, (before, after), strict=True)),
-        (is_before, is_after, all_before, all_after),
-    )
-
-
-def names(found: Classes, known: Lexicon) -> list[str]:
-    """What a table calls the classes that stand at a place: one name for each class or pair."""
-    if isinstance(found, tuple):
-        one, other = found
-        return [f"{first} {second}" for first in names(one, known) for second in names(other, known)]
-    if found in (_START, _END):
-        return ["^" if found == _START else "$"]
-    return [name for name, bit in known.bits.items() if found & bit] or ["-"]
-
-
-def evidence(sentence: Sentence, place: int, known: Lexicon) -> list[tuple[str, str, str]]:
-    """All that stands around the word at `place`: each table, the word whose own it is or "", and the name of what it is asked for."""
-    found = around(sentence, place)
-    word = sentence.words[place]
-    return (
-        [(table, "", name) for table, name in found.words]
-        + [(table, "", name) for table, classes in found.classes for name in names(classes, known)]
-        + [("=", word, "")]
-        + [(table, word, name) for table, name in found.beside]
-        + [
-            (table, word, name)
-            for table, bits in zip(OWN_CLASSES, found.own_classes, strict=True)
-            for name in names(bits, known)
-        ]
-    )
-
-
-def kept_at(table: str, word: str, name: str) -> tuple[str, str]:
-    """Where a weight is kept, as `evidence` names it: the word whose record has it, and its name in the table, "" where the table is the weight."""
-    return (name or word, "") if table in WORDS or table == "=" else (word, name)
-
-
-_MOST_SUMS = 5_000
-"""Sums kept in memory for each table."""
-
-
-class _Sums(dict[Classes, float]):
-    """From the classes that may stand at a place to the sum of their weights, worked out when they are first met."""
-
-    def __init__(self, weights: Mapping[str, float], known: Lexicon):
-        super().__init__()
-        self._weights = weights
-        self._known = known
-
-    def __missing__(self, found: Classes) -> float:
-        total = sum([self._weights.get(name, 0.0) for name in names(found, self._known)])
-        if len(self) < _MOST_SUMS:
-            self[found] = total
-        return total
-
-
-class _OwnSums:
-    """The same for a word's own table, whose few weights are soon added up: no sum is kept, since there are many words."""
-
-    def __init__(self, weights: Mapping[str, float], known: Lexicon):
-        self._beyond = {_START: weights.get("^", 0.0), _END: weights.get("$", 0.0), 0: weights.get("-", 0.0)}
-        self._weights = [(known.bits[name], weight) for name, weight in weights.items() if name in known.bits]
-
-    def __getitem__(self, found: int) -> float:
-        if found in self._beyond:
-            return self._beyond[found]
-        return sum([weight for bit, weight in self._weights if found & bit])
-
-
-class _Records(dict[str, Record]):
-    """From a word, or two, to its weights, each read when it is first asked for: a short text asks for few."""
-
-    def __init__(self, lines: Mapping[str, str]):
-        super().__init__()
-        self._lines = lines
-
-    def __missing__(self, name: str) -> Record:
-        line = self._lines.get(name)
-        if not line:
-            return _NOTHING
-        record: Record = json.loads(line)
-        self[name] = record
-        return record
-
-
-_NOTHING: Record = {}
-
-
-class Weights:
-    """What was learnt for one language and one strength.
-
-    suspicious: the words that are weighed in a phrase: those that are part of
-        a fault now and then.
-    kinds: the words that are weighed wherever they stand, because they often
-        are part of a fault, each with the kind that it is most often part of.
-
-    lines: from a word, two words or a number to its record as JSON; that of ""
-        holds `suspicious`, `kinds` and the tables of classes.
+    of: by strength, a number for each word.
+    found: (words, 1 + kinds), for no fault and each kind.
+    columns: by strength, the columns of its kinds in `found`.
+    names: the kinds, in the order of the columns.
     """
 
-    def __init__(self, lines: Mapping[str, str], known: Lexicon):
-        self._records = _Records(lines)
-        self._known = known
-        general = self._records[""]
-        self.suspicious = frozenset(general["suspicious"])
-        self.kinds: Mapping[str, str] = general["kinds"]
-        self._classes = {table: _Sums(general[table], known) for table in CLASSES}
-        self._own_classes: dict[str, list[_OwnSums]] = {}
+    of: dict[Strength, list[float]]
+    found: Numbers
+    columns: dict[Strength, list[int]]
+    names: tuple[str, ...]
 
-    def of(self, table: str, word: str, name: str) -> float:
-        """One weight, as `evidence` names it."""
-        record, inner = kept_at(table, word, name)
-        found = self._records[record].get(table, 0.0)
-        weight: float = found.get(inner, 0.0) if isinstance(found, dict) else found
-        return weight
+    def kind(self, strength: Strength, first: int, last: int) -> str:
+        """The likeliest kind of this strength of a run of words."""
+        columns = self.columns[strength]
+        return self.names[columns[int(self.found[first:last, columns].sum(axis=0).argmax())] - 1]
 
-    def odds(self, sentence: Sentence, place: int) -> float:
-        """The logarithm of the odds that the word at `place` is part of a fault.
 
-        To two decimals, as the weights are: what lies on a threshold is not to
-        hang on the order in which they are added.
+def weigh(block: Sequence[Searched], asked: Sequence[bool], language: str) -> list[Likely | None]:
+    """How likely each word of each sentence that is asked about is part of a fault; None for the other sentences.
+
+    block: sentences that follow on one another: each is weighed with the others around it.
+    """
+    network = learnt(language)
+    names = network.kinds
+    words = [word for one in block for word in one.sentence.words]
+    classes = [bits for one in block for bits in one.sentence.classes]
+    # What no sentence asked about can reach is left out: most of a well-written text.
+    within = np.repeat(np.array(asked), [len(one.sentence.words) for one in block])
+    kept = np.flatnonzero(np.convolve(within, np.ones(2 * AROUND + 1))[AROUND:-AROUND] > 0.5)
+    found = np.zeros((len(words), 1 + len(names)), np.float32)
+    found[kept] = network.likely([words[place] for place in kept], [classes[place] for place in kept])
+    columns: dict[Strength, list[int]] = {
+        strength: [1 + names.index(kind.name) for kind in kinds(language) if kind.strength == strength]
+        for strength in get_args(Strength)
+    }
+    sums = {strength: found[:, of].sum(axis=1).tolist() for strength, of in columns.items()}
+    likely: list[Likely | None] = []
+    start = 0
+    for one, wanted in zip(block, asked, strict=True):
+        end = start + len(one.sentence.words)
+        of = {strength: every[start:end] for strength, every in sums.items()}
+        likely.append(Likely(of, found[start:end], columns, names) if wanted else None)
+        start = end
+    return likely
+
+
+def beside(x: Any, reach: int) -> Any:
+    """(words, 3 * width): the row of each word between those `reach` words before and after it, noughts beyond the ends."""
+    gap = np.zeros((reach, x.shape[1]), np.float32)
+    padded = np.concatenate([gap, x, gap])
+    return np.concatenate([padded[: -2 * reach], x, padded[2 * reach :]], axis=1)
+
+
+def forward(
+    learnt: Mapping[str, Any],
+    x: Any,
+    inside: Any = None,
+    drop: Callable[[Any], Any] = lambda x: x,
+    beside: Callable[[Any, int], Any] = beside,
+    numeric: Any = np,
+) -> Any:
+    """The logits of each word: no fault, then each kind.
+
+    learnt: the arrays of the layers, by name.
+    x: (words, width), the row of each word.
+    inside: (words, 1), 0 at the places between two texts and else 1; None where there is one text.
+    drop: leaves out some numbers at random, while learning.
+    beside, numeric: this module's and numpy, or what stands for them while learning.
+    """
+    for number, reach in enumerate(REACHES):
+        about = x - numeric.mean(x, axis=1, keepdims=True)
+        about = about / numeric.sqrt(numeric.mean(about * about, axis=1, keepdims=True) + np.float32(1e-5))
+        about = about * learnt[f"scale {number}"] + learnt[f"shift {number}"]
+        around = beside(about if inside is None else about * inside, reach)
+        taken = numeric.dot(around, learnt[f"taps {number}"]) + learnt[f"taps bias {number}"]
+        gate = numeric.dot(around, learnt[f"gates {number}"]) + learnt[f"gates bias {number}"]
+        # The logistic function, by the hyperbolic tangent: it has no overflow.
+        gate = np.float32(0.5) * (numeric.tanh(np.float32(0.5) * gate) + np.float32(1))
+        x = x + drop(taken * gate)
+    return numeric.dot(drop(x), learnt["out"]) + learnt["out bias"]
+
+
+class Network:
+    """What was learnt for one language.
+
+    arrays: by name: `words` and `kinds`, UTF-8, a line each; `rows` (words,
+        width) of whole numbers and their `row scale`; `classes` (bits of the
+        lexicon, width); and the layers, as `forward` names them.  The first word stands
+        for those that are not known.
+    """
+
+    def __init__(self, arrays: Mapping[str, NDArray[Any]]):
+        self.kinds = tuple(_lines(arrays["kinds"]))
+        self._places = {word: place for place, word in enumerate(_lines(arrays["words"]))}
+        self._rows, self._scale = arrays["rows"], arrays["row scale"]
+        self._layers = {name: array.astype(np.float32) for name, array in arrays.items() if array.dtype == np.float16}
+        self._classes = self._layers.pop("classes")
+        self._met: dict[int, int] = {}
+        self._met_rows: Numbers = np.zeros((0, self._classes.shape[1]), np.float32)
+
+    @classmethod
+    def read(cls, path: Path) -> Self:
+        with np.load(path, allow_pickle=False) as arrays:
+            return cls({name: arrays[name] for name in arrays.files})
+
+    def likely(self, words: Sequence[str], classes: Sequence[int]) -> Numbers:
+        """How likely each word is part of no fault and of one of each kind: (words, 1 + kinds), to three decimals.
+
+        words, classes: of sentences that follow on one another.
+        Rounded, so that what lies on a threshold does not hang on the order in which a machine adds.
         """
-        records, of_classes = self._records, self._classes
-        word = sentence.words[place]
-        found = around(sentence, place)
-        total: float = sum([records[name].get(table, 0.0) for table, name in found.words])
-        total += sum([of_classes[table][bits] for table, bits in found.classes])
-        own = records[word]
-        total += own.get("=", 0.0) + sum([own.get(table, _NOTHING).get(name, 0.0) for table, name in found.beside])
-        sums = self._own_classes.get(word)
-        if sums is None:
-            sums = self._own_classes[word] = [_OwnSums(own.get(table, _NOTHING), self._known) for table in OWN_CLASSES]
-        total += sum([sums[number][bits] for number, bits in enumerate(found.own_classes)])
-        return round(total, 2)
+        places = [self._place(word) for word in words]
+        x = self._rows[places].astype(np.float32) * self._scale[places]
+        logits = forward(self._layers, x + self._of_classes(classes))
+        odds = np.exp(logits - logits.max(axis=1, keepdims=True))
+        found: Numbers = np.round(odds / odds.sum(axis=1, keepdims=True), 3)
+        return found
 
-    def weighed(self, sentence: Sentence) -> dict[int, float]:
-        """The places of the words that are weighed wherever they stand, and the odds of each, as a logarithm."""
-        words = sentence.words
-        if self.kinds.keys().isdisjoint(words):
-            return {}
-        return {place: self.odds(sentence, place) for place, word in enumerate(words) if word in self.kinds}
+    def _place(self, word: str) -> int:
+        """Where the row of a word stands: of an unknown compound that of its last known part, and 0 of any other unknown word."""
+        known = self._places.get(word)
+        if known is None:
+            known = next((self._places[part] for part in reversed(word.split("-")) if part in self._places), 0)
+        return known
 
-    def most(self, sentence: Sentence, first: int, last: int, known: Mapping[int, float]) -> float:
-        """The greatest odds among the suspicious words of a span, as a logarithm; 0 (even odds) where there is none.
-
-        known: what `weighed` gave for the sentence.
-        """
-        words = sentence.words
-        suspicious = [place for place in range(first, last) if words[place] in self.suspicious]
-        return max((known[place] if place in known else self.odds(sentence, place) for place in suspicious), default=0.0)
+    def _of_classes(self, classes: Sequence[int]) -> Numbers:
+        """The rows of sets of classes; there are few different ones, so each is worked out when it is first met."""
+        if fresh := set(classes).difference(self._met):
+            bits = range(len(self._classes))
+            rows = [self._classes[[bit for bit in bits if one >> bit & 1]].sum(axis=0) for one in sorted(fresh)]
+            self._met |= {one: place for place, one in enumerate(sorted(fresh), len(self._met))}
+            self._met_rows = np.concatenate([self._met_rows, rows])
+        met: Numbers = self._met_rows[[self._met[one] for one in classes]]
+        return met
 
 
-def runs(places: Iterable[int], sentence: Sentence) -> Iterator[tuple[int, int]]:
-    """First and after-last place of each run of places, over a gap of one word at most that is no pause."""
-    begin = end = -1
-    for place in places:
-        if end >= 0 and place - end <= 1 and PAUSES.isdisjoint(sentence.words[end:place]):
-            end = place + 1
-            continue
-        if end >= 0:
-            yield begin, end
-        begin, end = place, place + 1
-    if end >= 0:
-        yield begin, end
+def _lines(array: NDArray[Any]) -> list[str]:
+    """The words that an array holds as letters, a line each."""
+    return array.tobytes().decode("utf-8").split("\n")
 
 
 @cache
-def learnt(language: str) -> Mapping[Strength, Weights]:
-    """The weights of a language by strength; none where nothing was learnt."""
-    path = LEARNT / f"{language}.txt"
-    if not path.exists():
-        return {}
-    lines = path.read_text("utf-8").split("\n")
-    words = lines[0::3]  # no line is looked into before its word is met: the file is long, and most texts are short
-    return {strength: Weights(dict(zip(words, lines[at::3], strict=True)), lexicon(language)) for at, strength in LINES.items()}
+def learnt(language: str) -> Network:
+    """What was learnt for a language."""
+    return Network.read(LEARNT / f"{language}.npz")

@@ -17,8 +17,10 @@ LOCK = (ROOT / "handouts/first_run.lock").read_text("utf-8")
 
 
 def locked(text):
-    """From each package of a lock to its requirement; of one that is locked for several Pythons, the last."""
-    return {one.name: one for one in map(Requirement, re.findall(r"^[a-z0-9].*?==[^ ;\\]+", text, re.M))}
+    """From each package of a lock to its requirement; of one that is locked for several Pythons, that of this one."""
+    found = list(map(Requirement, re.findall(r"^[a-z0-9].*?==[^\\]+", text, re.M)))
+    here = {one.name: one for one in found if one.marker is None or one.marker.evaluate()}
+    return {one.name: one for one in found} | here
 
 
 LOCKED = locked(LOCK)

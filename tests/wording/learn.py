@@ -1,189 +1,307 @@
-"""Learns the weights of `handouts/wording/weighing.py` from the open labelled passages.
+"""Learns what `handouts/wording/weighing.py` weighs with, from the open labelled passages.
 
-    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.txt
+    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.npz and en.txt
     python tests/wording/learn.py --without SET ...  learns without these sets of passages, to score them honestly
-    python tests/wording/learn.py --why "a sentence" prints each suspicious word's odds and its heaviest evidence
+    python tests/wording/learn.py --why "a sentence" prints each word that may be a fault, and the words that decide
 
-Logistic regression, fitted one example at a time with a step of its own for
-each weight, which keeps weights that little speaks for at nought: "FTRL-
-Proximal" of McMahan and others, "Ad Click Prediction: a View from the
-Trenches", KDD 2013, algorithm 1.  The order of examples is shuffled from a
-fixed seed, so the same passages give the same weights.
+It takes half an hour on one core.  Everything random comes from one
+seed, so one machine learns the same numbers each time; another machine may
+round a sum otherwise and come to slightly others.
+
+The learner is Adam (Kingma and Ba, ICLR 2015) with a rate that rises, then
+falls to nothing; numbers are left out at random while learning ("dropout",
+Srivastava and others, JMLR 2014), and so are words, so that the words around
+them must do.  The library autograd works out which way to change each number.
 """
 
 import argparse
 import collections
-import itertools
+import hashlib
 import json
-import math
-import random
 import sys
 from pathlib import Path
+from typing import NamedTuple
+
+import numpy as np
 
 HERE = Path(__file__).parent
 ROOT = HERE.parents[1]
 sys.path[:0] = [str(ROOT), str(HERE)]
 
-from score import ADVICE, BLOCKING, CORPUS, overlap, read, unbracketed  # noqa: E402
+from score import CORPUS, overlap, read, unbracketed  # noqa: E402
 
 from handouts.wording import weighing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
-from handouts.wording.prose import PAUSES, sentences  # noqa: E402
+from handouts.wording.prose import sentences  # noqa: E402
 
-SUSPICIOUS = 0.04
-"""The share of a word's places that must be part of a fault before the word is weighed."""
-LIKELY = 0.08
-"""The share from which it is weighed without a phrase."""
-SETTLED = 4
+NAMES = tuple(kind.name for kind in KINDS["en"])
+CLASSES = len(lexicon("en").bits)
+VECTORS = HERE / "word_vectors.npz"
+
+WIDTH = 128
+"""Numbers in the row of a word."""
+ROUNDS = 8
+BATCH = 3000
+"""Words that are learnt from at once."""
+RATE, WARM_UP = 2e-3, 0.05
+"""The greatest rate of learning, and the share of the batches after which it is reached."""
+DECAY = 0.01
+"""How much of itself each number loses, times the rate, at each batch."""
+LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN = 0.3, 0.2, 0.06
+"""The shares of a word's first and last row, of what a layer adds, and of the words, that are left out while learning."""
+SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
-ROUNDS = 6
-SLIGHT = 0.03
-"""A weight nearer to nought is left out: it tips nothing, and the file is read at every start."""
-STEP, SMOOTH, SPARSE, RIDGE = 0.1, 1.0, 3.0, 1.0
-"""Alpha, beta, lambda 1 and lambda 2 of the paper."""
+SEED = 2026
+
+SUSPICIOUS = 0.08
+"""The share of a word's places that must be part of a fault for the word to be suspicious."""
 
 
-def passages(kinds, without=()):
-    """The open passages, the examples of these kinds, and the exercise texts, which have no fault: (text, marks of these kinds, how much it counts)."""
+class Passage(NamedTuple):
+    """words, classes: as the checker sees them; targets: of each word 0 or 1 + the number of its kind; counts: what it counts for."""
+
+    words: list[str]
+    classes: list[int]
+    targets: list[int]
+    counts: int
+
+
+def texts(without=()):
+    """The open passages, the examples of the kinds, and the exercise texts, which have no fault: (text, marks, how much it counts)."""
     paths = [path for path in sorted(CORPUS.glob("open_*.jsonl")) if path.stem.removeprefix("open_") not in without]
-    rows = [(row["text"], [mark for mark in row["marks"] if mark["kind"] in kinds]) for row in read(paths)]
-    settled = []
+    rows = [(row["text"], row["marks"], 1) for row in read(paths)]
     for kind in KINDS["en"]:
-        if kind.name in kinds:
-            for text, spans in map(unbracketed, kind.flag):
-                settled.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans]))
-            settled += [(text, []) for text in kind.leave]
-    for path in sorted((ROOT / "exercise_texts").glob("*.md")):
-        if path.name.count(".") == 1:
-            settled.append((path.read_text("utf-8"), []))
-    return [(text, marks, 1) for text, marks in rows] + [(text, marks, SETTLED) for text, marks in settled]
+        for text, spans in map(unbracketed, kind.flag):
+            rows.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans], SETTLED))
+        rows += [(text, [], SETTLED) for text in kind.leave]
+    library = [path for path in sorted((ROOT / "exercise_texts").glob("*.md")) if path.name.count(".") == 1]
+    return rows + [(path.read_text("utf-8"), [], SETTLED) for path in library]
 
 
-def words_of(rows):
-    """(sentence, place, kind of the fault or None, how much it counts) of every word of every passage."""
-    known = lexicon("en").known
-    for text, marks, counts in rows:
-        for sentence in sentences(text, known):
-            for place, word in enumerate(sentence.words):
-                if word not in PAUSES:
-                    here = {"start": sentence.starts[place], "end": sentence.ends[place]}
-                    yield sentence, place, next((mark["kind"] for mark in marks if overlap(here, mark)), None), counts
+def passages(without=()):
+    """What is learnt from, as the checker reads it."""
+    return [as_read(*row) for row in texts(without)]
 
 
-def learn(without=()):
-    """The content of the file of weights: a model for each strength."""
-    return {strength: of_kinds(passages(kinds, without), kinds) for strength, kinds in (("blocks", BLOCKING), ("advice", ADVICE))}
+def as_read(text, marks, counts):
+    words, classes, targets = [], [], []
+    for sentence in sentences(text, lexicon("en").known):
+        words += sentence.words
+        classes += sentence.classes
+        for start, end in zip(sentence.starts, sentence.ends, strict=True):
+            mark = next((mark for mark in marks if overlap({"start": start, "end": end}, mark)), None)
+            targets.append(1 + NAMES.index(mark["kind"]) if mark else 0)
+    return Passage(words, classes, targets, counts)
 
 
-def of_kinds(rows, kinds):
-    """The model of some kinds."""
-    every = list(words_of(rows))
-    of_word, faulty, of_kind = collections.Counter(), collections.Counter(), collections.Counter()
-    for sentence, place, kind, counts in every:
-        word = sentence.words[place]
-        of_word[word] += counts
-        if kind:
-            faulty[word] += counts
-            of_kind[word, kind] += counts
-    suspicious = {word for word in faulty if faulty[word] / of_word[word] >= SUSPICIOUS}
-    likely = sorted(word for word in suspicious if faulty[word] / of_word[word] >= LIKELY)
-    examples = [
-        (weighing.evidence(sentence, place, lexicon("en")), kind is not None, counts)
-        for sentence, place, kind, counts in every
-        if sentence.words[place] in suspicious
-    ]
-    records = fit(examples)
-    records[""] |= {
-        "suspicious": sorted(suspicious),
-        "kinds": {word: max(kinds, key=lambda kind: of_kind[word, kind]) for word in likely},
-    }
-    return records
+def fingerprint(rows):
+    """A short text that changes with the open passages, their labels and the settings.
 
-
-def fit(examples):
-    """The records, weights to two decimals, by word, two words or number; that of "" holds the tables of classes.
-
-    examples: the evidence around a word, whether it is part of a fault, and how much it counts.
+    Not with the examples and the exercise texts: what the checker says of each
+    is a test of its own, so they need no learning anew while it is right.
     """
-    numbers = collections.defaultdict(itertools.count().__next__)
-    order = [([numbers[one] for one in found], right, counts) for found, right, counts in examples]
-    pull, seen = [0.0] * len(numbers), [0.0] * len(numbers)
-
-    def weight(number):
-        z = pull[number]
-        if -SPARSE <= z <= SPARSE:
-            return 0.0
-        return (math.copysign(SPARSE, z) - z) / ((SMOOTH + math.sqrt(seen[number])) / STEP + RIDGE)
-
-    shuffled = random.Random(2026)
-    for _ in range(ROUNDS):
-        shuffled.shuffle(order)
-        for found, right, counts in order:
-            weights = [weight(number) for number in found]
-            slope = counts * (1 / (1 + math.exp(-max(-30.0, min(30.0, math.fsum(weights))))) - right)
-            if abs(slope) < 0.001:
-                continue
-            for number, now in zip(found, weights, strict=True):
-                before = seen[number]
-                after = before + slope * slope
-                pull[number] += slope - (math.sqrt(after) - math.sqrt(before)) / STEP * now
-                seen[number] = after
-    records = {"": {table: {} for table in weighing.CLASSES}}
-    for (table, word, name), number in sorted(numbers.items()):
-        if abs(value := round(weight(number), 2)) < SLIGHT:
-            continue
-        record, inner = weighing.kept_at(table, word, name)
-        if inner:
-            records.setdefault(record, {}).setdefault(table, {})[inner] = value
-        else:
-            records.setdefault(record, {})[table] = value
-    return records
+    settings = (WIDTH, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, weighing.REACHES, NAMES)
+    told = json.dumps([settings, [row for row in rows if row.counts == 1]], ensure_ascii=False).encode()
+    return hashlib.sha256(told).hexdigest()[:16]
 
 
-def weights_of(records):
-    """Each weight by (word, table, name)."""
-    weights = {}
-    for word, record in records.items():
-        for table, found in record.items():
-            if isinstance(found, float):
-                weights[word, table, ""] = found
-            elif table not in ("suspicious", "kinds"):
-                weights |= {(word, table, name): value for name, value in found.items()}
-    return weights
+def suspicious(rows):
+    """The words that are part of a fault often enough."""
+    every, faulty = collections.Counter(), collections.Counter()
+    for row in rows:
+        for word, target in zip(row.words, row.targets, strict=True):
+            every[word] += row.counts
+            faulty[word] += row.counts * bool(target)
+    return sorted(word for word in faulty if word[0].isalnum() and faulty[word] / every[word] >= SUSPICIOUS)
 
 
-def written(content):
-    """The file: for each word three lines, itself and its record in each strength."""
-    lines = []
-    for word in sorted(set().union(*content.values())):
-        records = (content[strength].get(word) for strength in weighing.LINES.values())
-        lines += (word, *(json.dumps(one, ensure_ascii=False, separators=(",", ":")) if one else "" for one in records))
-    return "\n".join(lines)
+class Learner:
+    """The numbers while they are learnt, and how they are learnt.
+
+    rows: the passages.
+    """
+
+    def __init__(self, rows):
+        from autograd import make_vjp, numpy
+        from autograd.extend import defvjp, primitive
+
+        self.numeric = numpy
+        self.beside = primitive(weighing.beside)
+        defvjp(self.beside, lambda found, x, reach: lambda slopes: merged(slopes, reach))
+        self.random = np.random.default_rng(SEED)
+        with np.load(VECTORS) as found:
+            self.words = found["words"].tobytes().decode().split("\n")
+            self.vectors = found["vectors"].astype(np.float32) * found["scale"][:, None]
+        common = collections.Counter(word for row in rows for word in row.words)
+        places = {word: place for place, word in enumerate(self.words, 1)}
+        self.places = collections.defaultdict(int, places)
+        # A word that was met only once stands for all those that are not known.
+        repeated = sorted(word for word in common if common[word] > 1)
+        own = {word: number for number, word in enumerate(repeated, 1)}
+        self.own = np.array([0] + [own.get(word, 0) for word in self.words])
+        self.vectors = np.concatenate([np.zeros((1, self.vectors.shape[1]), np.float32), self.vectors])
+        self.learnt = {
+            "of words": np.zeros((len(own) + 1, WIDTH)),
+            "of vectors": self.normal(self.vectors.shape[1], WIDTH),
+            "classes": self.normal(CLASSES, WIDTH),
+            "out": self.normal(WIDTH, 1 + len(NAMES)),
+            "out bias": np.zeros(1 + len(NAMES)),
+        }
+        for number in range(len(weighing.REACHES)):
+            self.learnt |= {
+                f"scale {number}": np.ones(WIDTH),
+                f"shift {number}": np.zeros(WIDTH),
+                f"taps {number}": self.normal(3 * WIDTH, WIDTH),
+                f"taps bias {number}": np.zeros(WIDTH),
+                f"gates {number}": self.normal(3 * WIDTH, WIDTH),
+                f"gates bias {number}": np.zeros(WIDTH),
+            }
+        self.learnt = {name: array.astype(np.float32) for name, array in self.learnt.items()}
+        self.slopes = make_vjp(self.loss, (0, 1))
+        self.moments = {name: np.zeros((2, *array.shape), np.float32) for name, array in self.learnt.items()}
+        self.steps = 0
+
+    def normal(self, inward, outward):
+        """Numbers at random, the smaller the more of them are added up."""
+        return self.random.normal(0, inward**-0.5, (inward, outward))
+
+    def batch(self, rows):
+        """Rows of passages as arrays, with gaps between them, each with a number for each word: the word, its classes, its target, and what it counts for."""
+        gap = max(weighing.REACHES)
+        words, classes, targets, counts = [], [], [], []
+        for row in rows:
+            words += [self.places[word] for word in row.words] + [0] * gap
+            classes += row.classes + [0] * gap
+            targets += row.targets + [0] * gap
+            counts += [row.counts] * len(row.words) + [0] * gap
+        spread = (np.array(classes)[:, None] >> np.arange(CLASSES) & 1).astype(np.float32)
+        return np.array(words), spread, np.eye(1 + len(NAMES), dtype=np.float32)[targets], np.array(counts, np.float32)[:, None]
+
+    def drop(self, share):
+        def leave_out(x):
+            kept = self.random.random(x.shape, np.float32) >= share
+            return x * (kept / np.float32(1 - share))
+
+        return leave_out
+
+    def loss(self, learnt, own, vectors, spread, targets, counts):
+        """How unlikely the labels are, as a mean over the words."""
+        numeric, inside = self.numeric, (counts > 0).astype(np.float32)
+        x = own + numeric.dot(vectors, learnt["of vectors"]) + numeric.dot(spread, learnt["classes"])
+        logits = weighing.forward(learnt, self.drop(LEFT_OUT)(x), inside, self.drop(LEFT_OUT_INSIDE), self.beside, numeric)
+        logits = logits - numeric.max(logits, axis=1, keepdims=True)
+        likely = numeric.sum(logits * targets, axis=1) - numeric.log(numeric.sum(numeric.exp(logits), axis=1))
+        return -numeric.sum(likely * counts[:, 0]) / np.float32(counts.sum())
+
+    def step(self, rows, rate):
+        """Learns from some passages; the loss before it."""
+        words, *seen = self.batch(rows)
+        own = self.own[words]
+        own[self.random.random(len(own)) < HIDDEN] = 0
+        layers = {name: array for name, array in self.learnt.items() if name != "of words"}
+        slopes_of, loss = self.slopes(layers, self.learnt["of words"][own], self.vectors[words], *seen)
+        slopes, of_own = slopes_of(np.float32(1))
+        slopes["of words"] = np.zeros_like(self.learnt["of words"])
+        np.add.at(slopes["of words"], own, of_own)
+        steep = np.sqrt(sum(float((slope * slope).sum()) for slope in slopes.values()))
+        self.steps += 1
+        for name, slope in slopes.items():
+            slope = (slope / max(1.0, steep)).astype(np.float32)
+            first, second = self.moments[name]
+            first += np.float32(0.1) * (slope - first)
+            second += np.float32(0.001) * (slope * slope - second)
+            way = first / (1 - 0.9**self.steps) / (np.sqrt(second / (1 - 0.999**self.steps)) + 1e-8)
+            self.learnt[name] -= np.float32(rate) * (way + np.float32(DECAY) * self.learnt[name])
+        return float(loss)
+
+    def round(self, rows, at, rounds):
+        """Learns from every passage once, in an order of its own; the mean loss."""
+        order = self.random.permutation(len(rows))
+        batches, words = [[]], 0
+        for place in order:
+            if words > BATCH:
+                batches.append([])
+                words = 0
+            batches[-1].append(rows[place])
+            words += len(rows[place].words)
+        losses = []
+        for number, batch in enumerate(batches):
+            done = (at + number / len(batches)) / rounds
+            losses.append(self.step(batch, RATE * min(1.0, done / WARM_UP + 0.001) * (1 - done)))
+        return sum(losses) / len(losses)
+
+    def arrays(self, told):
+        """What the checker reads: see `weighing.Network`."""
+        rows = self.learnt["of words"][self.own] + self.vectors @ self.learnt["of vectors"]
+        scale = np.abs(rows).max(axis=1, keepdims=True) / 127
+        layers = {name: array.astype(np.float16) for name, array in self.learnt.items() if not name.startswith("of ")}
+        return layers | {
+            "learnt from": letters([told]),
+            "kinds": letters(NAMES),
+            "words": letters(["", *self.words]),
+            "rows": np.round(rows / scale).astype(np.int8),
+            "row scale": scale.astype(np.float32),
+        }
+
+
+def merged(slopes, reach):
+    """The way back through `weighing.beside`: what each row's three copies say of it, together."""
+    before, total, after = np.split(slopes, 3, axis=1)
+    total = total.copy()
+    total[:-reach] += before[reach:]
+    total[reach:] += after[:-reach]
+    return total
+
+
+def letters(words):
+    return np.frombuffer("\n".join(words).encode(), np.uint8)
+
+
+def learn(rows, rounds=ROUNDS, tell=lambda line: None):
+    """A learner that has gone through the passages so many times."""
+    learner = Learner(rows)
+    for number in range(rounds):
+        loss = learner.round(rows, number, rounds)
+        tell(f"Round {number + 1} of {rounds}, loss {loss:.4f}")
+    return learner
 
 
 def why(text):
-    words = lexicon("en")
-    for sentence in sentences(text, words.known):
-        for strength, weights in weighing.learnt("en").items():
-            for place, odds in weights.weighed(sentence).items():
-                found = weighing.evidence(sentence, place, words)
-                heaviest = sorted({(weights.of(*one), *one) for one in found}, key=lambda one: -abs(one[0]))
-                listed = "; ".join(f"{table} {name!r} {weight:+.2f}" for weight, table, _, name in heaviest[:8])
-                print(f"{sentence.words[place]}, {strength}: {odds:+.2f}, from {listed}")
+    """Prints how likely each word is part of a fault, and which other words of the sentence make it more or less so."""
+    network = weighing.learnt("en")
+    for sentence in sentences(text, lexicon("en").known):
+        words, classes = sentence.words, sentence.classes
+        found = network.likely(words, classes)
+        without = []
+        for place in range(len(words)):
+            hidden = [*words[:place], "", *words[place + 1 :]], [*classes[:place], 0, *classes[place + 1 :]]
+            without.append(network.likely(*hidden)[:, 0])
+        for place in np.flatnonzero(found[:, 0] <= 0.9):
+            changes = [(other[place] - found[place, 0], word) for word, other in zip(words, without, strict=True)]
+            del changes[place]
+            heaviest = sorted(changes, key=lambda change: -abs(change[0]))[:6]
+            told = "; ".join(f"{word} {change:+.2f}" for change, word in heaviest if abs(change) >= 0.01)
+            kind = network.kinds[int(found[place, 1:].argmax())]
+            print(f"{words[place]}, {kind}: {1 - found[place, 0]:.2f}; {told or 'no other word alone decides'}")
 
 
 def main(argv=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--without", nargs="*", default=[], metavar="SET")
+    parser.add_argument("--rounds", type=int, default=ROUNDS, help="fewer are for a trial")
+    parser.add_argument("--words", action="store_true", help="write the list of suspicious words anew, and learn nothing")
     parser.add_argument("--why", metavar="TEXT")
     arguments = parser.parse_args(argv)
     if arguments.why:
         return why(arguments.why)
-    content = learn(arguments.without)
-    path = weighing.LEARNT / "en.txt"
-    path.write_text(written(content), "utf-8")
-    for strength, records in content.items():
-        print(f"Learnt {len(weights_of(records))} weights, {strength}: {path.relative_to(ROOT)}")
+    rows = passages(arguments.without)
+    path = weighing.LEARNT / "en.npz"
+    path.with_suffix(".txt").write_text("\n".join(suspicious(rows)) + "\n", "utf-8")
+    if arguments.words:
+        return print(f"Wrote the suspicious words of {len(rows)} passages: {path.stem}.txt")
+    learner = learn(rows, arguments.rounds, lambda line: print(line, flush=True))
+    np.savez(path, **learner.arrays(fingerprint(rows)))
+    print(f"Learnt from {len(rows)} passages: {path.relative_to(ROOT)} and {path.stem}.txt")
 
 
 if __name__ == "__main__":

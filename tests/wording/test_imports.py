@@ -60,10 +60,18 @@ def test_checking_a_text_without_front_matter_loads_no_yaml(tmp_path):
     assert "yaml" not in loaded_after(program, tmp_path)
 
 
-def test_the_checker_alone_needs_the_standard_library_alone(tmp_path):
-    modules = loaded_after("from handouts.wording import check_text; check_text('Hold it like this.')", tmp_path)
+@pytest.mark.parametrize(
+    "text, needed",
+    [
+        # numpy takes longer to load than a short text to check: only for a sentence that may have a fault.
+        ("Breathe out and press both feet into the floor.", set()),
+        ("Hold it like this.", {"numpy"}),
+    ],
+)
+def test_the_checker_alone_needs_the_standard_library_and_numpy_where_there_is_something_to_weigh(text, needed, tmp_path):
+    modules = loaded_after(f"from handouts.wording import check_text; check_text({text!r})", tmp_path)
     foreign = {name.partition(".")[0] for name in modules} - set(sys.stdlib_module_names) - {"handouts", "__main__"}
-    assert {name for name in foreign if not name.startswith(("_", "sitecustomize", "usercustomize"))} == set()
+    assert {name for name in foreign if not name.startswith(("_", "sitecustomize", "usercustomize"))} == needed
 
 
 def test_explaining_loads_nothing_heavy(tmp_path):

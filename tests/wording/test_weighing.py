@@ -1,77 +1,142 @@
-"""The learnt weights: they come from the passages, and they listen to the words around."""
+"""What was learnt: it comes from the passages, and it listens to the words around."""
 
 import importlib.util
-import json
 import math
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from handouts.wording import check_text, engine, weighing
 from handouts.wording.kinds import lexicon
 from handouts.wording.prose import sentences
+from handouts.wording.searching import searched
 
 HERE = Path(__file__).parent
 spec = importlib.util.spec_from_file_location("wording_learn", HERE / "learn.py")
 learn = importlib.util.module_from_spec(spec)
 spec.loader.exec_module(learn)
 
-
-def test_the_weights_are_those_that_the_open_passages_give():
-    """Learnt anew and compared; a last digit may differ where another machine rounds a logarithm otherwise."""
-    shipped, anew = shipped_records(), learn.learn()
-    advice = "run: python tests/wording/learn.py"
-    assert anew.keys() == shipped.keys()
-    for strength, records in anew.items():
-        assert {name: records[""][name] for name in ("suspicious", "kinds")} == {
-            name: shipped[strength][""][name] for name in ("suspicious", "kinds")
-        }, advice
-        weights, shipped_weights = learn.weights_of(records), learn.weights_of(shipped[strength])
-        for which in weights.keys() | shipped_weights.keys():
-            one, other = weights.get(which, 0.0), shipped_weights.get(which, 0.0)
-            # A weight that is left out here and not there has only just been too slight.
-            slight = not (one and other) and abs(one + other) < learn.SLIGHT + 0.011
-            assert slight or math.isclose(one, other, abs_tol=0.021), advice
+ADVICE = "run: python tests/wording/learn.py"
 
 
-def shipped_records():
-    """The shipped file read plainly: strength, word, record."""
-    lines = (weighing.LEARNT / "en.txt").read_text("utf-8").split("\n")
-    return {
-        strength: {word: json.loads(record) for word, record in zip(lines[::3], lines[at::3], strict=True) if record}
-        for at, strength in weighing.LINES.items()
-    }
+def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
+    """Learning takes half an hour, so what it was given is compared, not what comes of it."""
+    rows = learn.passages()
+    with np.load(weighing.LEARNT / "en.npz") as shipped:
+        assert shipped["learnt from"].tobytes().decode() == learn.fingerprint(rows), ADVICE
+    assert engine.suspicious("en") == set(learn.suspicious(rows)), f"{ADVICE}, or with --words alone"
+
+
+def test_the_fingerprint_changes_with_a_label_a_word_and_a_setting(monkeypatch):
+    row = learn.as_read("Turn that way.", [{"start": 5, "end": 13, "kind": "pointing"}], 1)
+    seen = {learn.fingerprint([row]), learn.fingerprint([learn.as_read("Turn that way.", [], 1)])}
+    seen.add(learn.fingerprint([learn.as_read("Turn this way.", [{"start": 5, "end": 13, "kind": "pointing"}], 1)]))
+    monkeypatch.setattr(learn, "ROUNDS", learn.ROUNDS + 1)
+    seen.add(learn.fingerprint([row]))
+    assert len(seen) == 4
 
 
 def test_no_sealed_passage_is_learnt_from():
-    learnt_from = {text for text, _, _ in learn.passages(learn.BLOCKING + learn.ADVICE)}
+    learnt_from = {text for text, _, _ in learn.texts()}
     sealed = {row["text"] for row in learn.read(sorted(learn.CORPUS.glob("sealed_*.jsonl")))}
     assert sealed and learnt_from.isdisjoint(sealed)
 
 
-def test_fitting_separates_what_can_be_separated():
-    """A word that stands in faults alone weighs for one, a word that stands elsewhere alone against it, and a word in both says little."""
-    faults = [([("=", "so", ""), ("-1", "", "bad")], True, 1)] * 40
-    others = [([("=", "so", ""), ("-1", "", "good")], False, 1)] * 40
-    records = learn.fit(faults + others)
-    assert records["bad"]["-1"] > 0.5 and records["good"]["-1"] < -0.5
-    assert abs(records.get("so", {}).get("=", 0.0)) < 0.2
+def test_a_passage_is_read_as_the_checker_reads_it():
+    read = learn.as_read("Don't turn *that way*. Sit.", [{"start": 12, "end": 20, "kind": "pointing"}], 1)
+    assert read.words == ["do", "not", "turn", "that", "way", ".", "sit", "."]
+    pointing = 1 + learn.NAMES.index("pointing")
+    assert read.targets == [0, 0, 0, pointing, pointing, 0, 0, 0]
 
 
-def odds(text, word):
+PICTURE = 1 + learn.NAMES.index("picture")
+
+
+def rows_of(*pairs):
+    """Passages of plain words, of which those in capitals are part of a picture."""
+    return [
+        learn.Passage(words.lower().split(), [0] * len(words.split()), [PICTURE * word.isupper() for word in words.split()], 1)
+        for words in pairs
+    ]
+
+
+@pytest.fixture(scope="module")
+def small():
+    """A learner of a few passages: "plate" is a fault after "see", however far, and none after "lift"."""
+    rows = rows_of("see the PLATE", "now see the big PLATE", "lift the plate", "now lift the big plate") * 40
+    return learn.learn(rows, rounds=25)
+
+
+def test_learning_finds_what_decides(small):
+    network = weighing.Network(small.arrays("nothing"))
+
+    def plate(words):
+        return network.likely(words.split(), [0] * len(words.split()))[words.split().index("plate"), PICTURE]
+
+    assert plate("see the plate") > 0.9 and plate("lift the plate") < 0.1
+    # In words that it has not met together.
+    assert plate("now see the plate") > 0.7 and plate("now lift the plate") < 0.3
+
+
+def test_the_same_passages_give_the_same_numbers(small):
+    rows = rows_of("see the PLATE", "lift the plate") * 20
+    one, other = (learn.learn(rows, rounds=2).arrays("nothing") for _ in range(2))
+    assert one.keys() == other.keys() and all(np.array_equal(one[name], other[name]) for name in one)
+
+
+def test_the_checker_gives_what_the_learner_learnt(small):
+    """Against the learner's own numbers, before they are rounded for the file."""
+    words = "now see the big plate".split()
+    places = np.array([small.places[word] for word in words])
+    x = small.learnt["of words"][small.own[places]] + small.vectors[places] @ small.learnt["of vectors"]
+    logits = weighing.forward(small.learnt, x)
+    expected = np.exp(logits) / np.exp(logits).sum(axis=1, keepdims=True)
+    assert weighing.Network(small.arrays("nothing")).likely(words, [0] * 5) == pytest.approx(expected, abs=0.02)
+
+
+@pytest.mark.parametrize("reach", [1, 2, 4])
+def test_the_rows_beside_a_word_are_those_that_a_convolution_takes(reach):
+    """Against numpy's own convolution, with a kernel that has gaps."""
+    random = np.random.default_rng(1)
+    x, taps = random.normal(size=(30, 1)), random.normal(size=3)
+    kernel = np.zeros(2 * reach + 1)
+    kernel[[0, reach, 2 * reach]] = taps[::-1]
+    assert (weighing.beside(x, reach) @ taps) == pytest.approx(np.convolve(x[:, 0], kernel, "same"))
+
+
+@pytest.mark.parametrize("reach", [1, 2, 4])
+def test_the_way_back_through_the_rows_beside_is_their_transpose(reach):
+    random = np.random.default_rng(2)
+    x, slopes = random.normal(size=(20, 3)), random.normal(size=(20, 9))
+    assert (weighing.beside(x, reach) * slopes).sum() == pytest.approx((x * learn.merged(slopes, reach)).sum())
+
+
+def test_leaving_out_what_cannot_be_reached_changes_nothing():
+    text = (
+        "Stand tall. Feet a hip's width apart, toes to 12 o'clock. Breathe in through the nose and out through the mouth. "
+        "Now turn that way. Rest for two minutes, drink some water and shake your arms out. Then do it like this again."
+    )
+    block = list(searched(text, "en"))
+    every = weighing.weigh(block, [True] * len(block), "en")
+    for number in range(len(block)):
+        alone = weighing.weigh(block, [place == number for place in range(len(block))], "en")
+        assert [one is not None for one in alone] == [place == number for place in range(len(block))]
+        assert alone[number].found == pytest.approx(every[number].found, abs=0.0011)
+
+
+def test_an_unknown_compound_is_read_as_its_last_part_and_any_other_unknown_word_as_unknown():
+    network = weighing.learnt("en")
+    of = lambda words: network.likely(words.split(), [0] * len(words.split()))  # noqa: E731
+    assert (of("see the zzqx-poster") == of("see the poster")).all()
+    assert (of("see the zzqx") == of("see the qqzv")).all()
+    assert (of("see the zzqx") != of("see the poster")).any()
+
+
+def likely(text, word):
     (sentence,) = sentences(text, lexicon("en").known)
-    return weighing.learnt("en")["blocks"].odds(sentence, sentence.words.index(word))
-
-
-def test_a_sum_for_classes_is_that_of_the_names_that_learning_saw():
-    """The fast sums of the program against the plain list of evidence that the weights were learnt by."""
-    words = lexicon("en")
-    weights = weighing.learnt("en")["blocks"]
-    for sentence in sentences("Turn that way, like Ravi. Knees over your toes, three inches off the floor; copy me here.", words.known):
-        for place in range(len(sentence.words)):
-            found = weighing.evidence(sentence, place, words)
-            plain = math.fsum(weights.of(*one) for one in found)
-            assert math.isclose(weights.odds(sentence, place), plain, abs_tol=1e-9)
+    found = weighing.learnt("en").likely(sentence.words, sentence.classes)
+    return 1 - found[sentence.words.index(word), 0]
 
 
 @pytest.mark.parametrize(
@@ -83,7 +148,7 @@ def test_a_sum_for_classes_is_that_of_the_names_that_learning_saw():
     ],
 )
 def test_the_words_around_decide(fault, harmless, word):
-    assert odds(fault, word) > odds(harmless, word) + 1
+    assert likely(fault, word) > 0.7 and likely(fault, word) > likely(harmless, word) + 0.3
 
 
 NEVER = {"blocks": math.inf, "advice": math.inf}
@@ -91,15 +156,15 @@ NEVER = {"blocks": math.inf, "advice": math.inf}
 
 def test_words_that_speak_clearly_for_a_fault_need_no_phrase(monkeypatch):
     text = "Turn please the lever in this sense, two rotations."
-    assert [(mark.kind, mark.words) for mark in check_text(text)] == [("pointing", "this")]
+    assert [mark.kind for mark in check_text(text)] == ["pointing"]
     monkeypatch.setattr(engine, "SURE", NEVER)
     assert check_text(text) == []
 
 
 def test_no_words_are_put_in_place_of_what_no_phrase_found():
     """The mark may be a part of what is said, and the rest would stay: "Keep your chin level on the clock"."""
-    (mark,) = check_text("Eyes on the clock over the door.")
-    assert mark.kind == "gaze" and mark.words == "Eyes" and mark.rewrite is None
+    marks = check_text("Eyes on the clock over the door.")
+    assert marks and all(mark.rewrite is None for mark in marks)
     (mark,) = check_text("Look at the ceiling.")
     assert mark.kind == "gaze" and mark.rewrite
 
@@ -112,12 +177,6 @@ def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch)
     assert check_text(text) == []
 
 
-@pytest.mark.parametrize("strength", ["blocks", "advice"])
-def test_a_word_is_weighed_without_a_phrase_only_where_it_may_be_weighed_in_one(strength):
-    weights = weighing.learnt("en")[strength]
-    assert weights.kinds.keys() <= weights.suspicious
-
-
 def test_a_language_without_weights_has_its_phrases_alone():
-    assert weighing.learnt("fr") == {}
+    assert engine.suspicious("fr") == frozenset()
     assert [mark.kind for mark in check_text("Faites comme ça.", language="fr")] == ["demonstration"]

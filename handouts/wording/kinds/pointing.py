@@ -820,7 +820,7 @@ ENGLISH = Kind(
         "[[Roughly this size]].",
         "Fingers [[in this shape]].",
         "Pull [[from way back there]].",
-        "Not that much. [[This much]].",
+        "Not [[that much]]. [[This much]].",
         "At [[an angle like that]].",
         "Roll [[to the far side there]].",
         "Skip as far as [[those trees]].",
