@@ -53,7 +53,7 @@ SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
 SEED = 2026
 
-SUSPICIOUS = 0.08
+SUSPICIOUS = 0.1
 """The share of a word's places that must be part of a fault for the word to be suspicious."""
 
 
