@@ -28,6 +28,8 @@ DOUBT: Mapping[Strength, float] = {"blocks": 0.2, "advice": 0.15}
 """How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1."""
 SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
 """How likely it must be without a phrase."""
+SURER = 0.8
+"""How likely it must be for its likeliest kind to take the place of the phrase's own."""
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
@@ -123,17 +125,21 @@ def _candidates(one: Searched, likely: "Likely | None", kinds: tuple[Kind, ...])
 
     They may overlap, the first wins.
     """
-    for kind, (first, last) in one.phrases:
-        if likely is None or max(likely.of[kind.strength][first:last]) >= DOUBT[kind.strength]:
-            yield kind, (first, last), True
     if likely is None:
+        yield from ((kind, span, True) for kind, span in one.phrases)
         return
+    named = {kind.name: kind for kind in kinds}
+    for kind, (first, last) in one.phrases:
+        surest = max(likely.of[kind.strength][first:last])
+        likeliest = named[likely.kind(kind.strength, first, last)]
+        if surest >= DOUBT[kind.strength]:
+            other = surest >= SURER and likeliest is not kind
+            yield (likeliest, (first, last), False) if other else (kind, (first, last), True)
     for strength, sure in SURE.items():
         of_words = likely.of[strength]
         for first, last in runs(of_words, one.sentence.words):
             if max(of_words[first:last]) >= sure:
-                name = likely.kind(strength, first, last)
-                kind = next(kind for kind in kinds if kind.name == name)
+                kind = named[likely.kind(strength, first, last)]
                 if not kind.explained(one.sentence, first, last):
                     yield kind, (first, last), False
 

@@ -180,3 +180,21 @@ def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch)
 def test_a_language_without_weights_has_its_phrases_alone():
     assert engine.suspicious("fr") == frozenset()
     assert [mark.kind for mark in check_text("Faites comme ça.", language="fr")] == ["demonstration"]
+
+
+@pytest.mark.parametrize("surest, kind", [(0.9, "picture"), (0.7, "demonstration"), (0.1, None)])
+def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(surest, kind):
+    text = "Hold the bell like this."
+    (one,) = searched(text, "en")
+    network = weighing.learnt("en")
+    found = np.zeros((len(one.sentence.words), 1 + len(network.kinds)), np.float32)
+    picture = 1 + network.kinds.index("picture")
+    found[:, picture] = surest
+    nothing = [0.0] * len(found)
+    likely = weighing.Likely(
+        {"blocks": [surest if word in ("like", "this") else 0.0 for word in one.sentence.words], "advice": nothing},
+        found,
+        {"blocks": [picture], "advice": []},
+        network.kinds,
+    )
+    assert [mark.kind for mark in engine._check(one, likely, engine.kinds("en"), text)] == ([kind] if kind else [])
