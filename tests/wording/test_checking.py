@@ -341,7 +341,7 @@ def test_what_may_not_be_read_is_one_line_each(folder, tmp_path):
     program = (
         "import os, sys\n"
         "import click, yaml, handouts.cli, handouts.logbook.beside, handouts.wording.checking, handouts.wording.command, handouts.reading.yaml_text, handouts.wording.reports.text\n"
-        "import handouts.wording; handouts.wording.check_text('Sit.')  # whatever it loads, while the checkout may be read\n"
+        "import handouts.wording; handouts.wording.check_text('Hold it like this.')  # whatever it loads, while the checkout may be read\n"
         "if os.getuid() == 0: os.setgroups([]); os.setgid(65534); os.setuid(65534)\n"
         "sys.argv = ['handouts', 'check', 'shut', 'secret.md', 'good.md']\n"
         "handouts.cli.main()\n"
