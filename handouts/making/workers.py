@@ -125,8 +125,13 @@ class _Worker:
 
 
 def _leave(*_: object) -> None:
-    signal.signal(signal.SIGTERM, signal.SIG_IGN)
+    signal.signal(signal.SIGTERM, _is_leaving)
     sys.exit()
+
+
+def _is_leaving(*_: object) -> None:
+    """A call to leave changes nothing any more.  Not SIG_IGN: Python prints a
+    traceback when the signal comes at the instant at which that is set."""
 
 
 def _serve(pipe: Connection) -> None:
@@ -146,7 +151,7 @@ def _serve(pipe: Connection) -> None:
             task = pipe.recv()
         except EOFError:
             # On its way out: another call to leave would break into the tidying.
-            signal.signal(signal.SIGTERM, signal.SIG_IGN)
+            signal.signal(signal.SIGTERM, _is_leaving)
             return
         # The one that asked may be gone; then nobody wants it.
         with contextlib.suppress(BrokenPipeError):
