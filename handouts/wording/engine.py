@@ -8,7 +8,6 @@ without a phrase, they mark words themselves where they speak clearly for it.
 import os
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache
-from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING
 
@@ -16,7 +15,7 @@ from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
 from handouts.wording.prose import PAUSES, Sentence
-from handouts.wording.searching import Searched, searched
+from handouts.wording.searching import Searched, searched, suspicious
 
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
@@ -35,13 +34,6 @@ ALONG = 0.25
 
 BLOCK = 2_000
 """Words that are weighed at once; more would be no faster."""
-
-
-@cache
-def suspicious(language: str) -> frozenset[str]:
-    """The words of which a sentence without a phrase must hold one to be weighed; none where nothing was learnt."""
-    path = Path(__file__).parent / "learnt" / f"{language}.txt"
-    return frozenset(path.read_text("utf-8").split()) if path.exists() else frozenset()
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:
@@ -131,10 +123,9 @@ def _candidates(one: Searched, likely: "Likely | None", kinds: tuple[Kind, ...])
     named = {kind.name: kind for kind in kinds}
     for kind, (first, last) in one.phrases:
         surest = max(likely.of[kind.strength][first:last])
-        likeliest = named[likely.kind(kind.strength, first, last)]
         if surest >= DOUBT[kind.strength]:
-            other = surest >= SURER and likeliest is not kind
-            yield (likeliest, (first, last), False) if other else (kind, (first, last), True)
+            likeliest = named[likely.kind(kind.strength, first, last)] if surest >= SURER else kind
+            yield likeliest, (first, last), likeliest is kind
     for strength, sure in SURE.items():
         of_words = likely.of[strength]
         for first, last in runs(of_words, one.sentence.words):

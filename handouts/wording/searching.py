@@ -1,11 +1,23 @@
 """What the phrases of the kinds find in each sentence of a text."""
 
 from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
 from typing import NamedTuple
 
 from handouts.wording.kinds import kinds, lexicon, triggers
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.prose import Sentence, sentences
+
+LEARNT = Path(__file__).parent / "learnt"
+"""Of a language, the suspicious words and the network that `weighing` reads."""
+
+
+@cache
+def suspicious(language: str) -> frozenset[str]:
+    """The words of which a sentence without a phrase must hold one to be weighed; none where nothing was learnt."""
+    path = LEARNT / f"{language}.txt"
+    return frozenset(path.read_text("utf-8").split()) if path.exists() else frozenset()
 
 
 class Searched(NamedTuple):

@@ -6,11 +6,10 @@ it" it is none.  This is a small convolutional network, as in Collobert and
 others, "Natural Language Processing (Almost) from Scratch", JMLR 2011, with
 the gates of Dauphin and others, "Language Modeling with Gated Convolutional
 Networks", ICML 2017.  Each word is a row of numbers: what was learnt of the
-word and of its classes in the lexicon.  Each
-layer adds to a word's row something of the rows beside it, at a reach of its
-own, so that in the end a word knows of the eight before it and after it.
-From its last row comes how likely it is no part of a fault, or part of one of
-each kind.
+word and of its classes in the lexicon.  Each layer adds to a word's row
+something of the rows beside it, at a reach of its own, so that in the end a
+word knows of the eight before it and after it.  From its last row comes how
+likely it is no part of a fault, or part of one of each kind.
 
 `python tests/wording/learn.py` learns the numbers from labelled passages; with
 `--why "a sentence"` it tells which words decided, by leaving out each in turn.
@@ -27,14 +26,12 @@ from numpy.typing import NDArray
 
 from handouts.wording.kinds import kinds
 from handouts.wording.marks import Strength
-from handouts.wording.searching import Searched
+from handouts.wording.searching import LEARNT, Searched
 
 REACHES = (1, 2, 4, 1)
 """How far each layer looks to either side of a word, in words."""
 AROUND = sum(REACHES)
 """How far all of them look: words further away change nothing."""
-
-LEARNT = Path(__file__).parent / "learnt"
 
 Numbers = NDArray[np.float32]
 
@@ -134,8 +131,8 @@ class Network:
     """
 
     def __init__(self, arrays: Mapping[str, NDArray[Any]]):
-        self.kinds = tuple(_lines(arrays["kinds"]))
-        self._places = {word: place for place, word in enumerate(_lines(arrays["words"]))}
+        self.kinds = tuple(lines(arrays["kinds"]))
+        self._places = {word: place for place, word in enumerate(lines(arrays["words"]))}
         self._rows, self._scale = arrays["rows"], arrays["row scale"]
         self._layers = {name: array.astype(np.float32) for name, array in arrays.items() if array.dtype == np.float16}
         self._classes = self._layers.pop("classes")
@@ -178,7 +175,7 @@ class Network:
         return met
 
 
-def _lines(array: NDArray[Any]) -> list[str]:
+def lines(array: NDArray[Any]) -> list[str]:
     """The words that an array holds as letters, a line each."""
     return array.tobytes().decode("utf-8").split("\n")
 

@@ -33,6 +33,7 @@ from score import CORPUS, overlap, read, unbracketed  # noqa: E402
 from handouts.wording import weighing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
 from handouts.wording.prose import sentences  # noqa: E402
+from handouts.wording.searching import LEARNT  # noqa: E402
 
 NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
@@ -130,7 +131,7 @@ class Learner:
         defvjp(self.beside, lambda found, x, reach: lambda slopes: merged(slopes, reach))
         self.random = np.random.default_rng(SEED)
         with np.load(VECTORS) as found:
-            self.words = found["words"].tobytes().decode().split("\n")
+            self.words = weighing.lines(found["words"])
             self.vectors = found["vectors"].astype(np.float32) * found["scale"][:, None]
         common = collections.Counter(word for row in rows for word in row.words)
         places = {word: place for place, word in enumerate(self.words, 1)}
@@ -295,7 +296,7 @@ def main(argv=None):
     if arguments.why:
         return why(arguments.why)
     rows = passages(arguments.without)
-    path = weighing.LEARNT / "en.npz"
+    path = LEARNT / "en.npz"
     path.with_suffix(".txt").write_text("\n".join(suspicious(rows)) + "\n", "utf-8")
     if arguments.words:
         return print(f"Wrote the suspicious words of {len(rows)} passages: {path.stem}.txt")

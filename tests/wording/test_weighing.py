@@ -23,7 +23,7 @@ ADVICE = "run: python tests/wording/learn.py"
 def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
     """Learning takes half an hour, so what it was given is compared, not what comes of it."""
     rows = learn.passages()
-    with np.load(weighing.LEARNT / "en.npz") as shipped:
+    with np.load(learn.LEARNT / "en.npz") as shipped:
         assert shipped["learnt from"].tobytes().decode() == learn.fingerprint(rows), ADVICE
     assert engine.suspicious("en") == set(learn.suspicious(rows)), f"{ADVICE}, or with --words alone"
 
@@ -79,7 +79,7 @@ def test_learning_finds_what_decides(small):
     assert plate("now see the plate") > 0.7 and plate("now lift the plate") < 0.3
 
 
-def test_the_same_passages_give_the_same_numbers(small):
+def test_the_same_passages_give_the_same_numbers():
     rows = rows_of("see the PLATE", "lift the plate") * 20
     one, other = (learn.learn(rows, rounds=2).arrays("nothing") for _ in range(2))
     assert one.keys() == other.keys() and all(np.array_equal(one[name], other[name]) for name in one)

@@ -123,7 +123,7 @@ def main(folder):
     scale = np.abs(table).max(1) / 127
     np.savez(
         PATH,
-        words=np.frombuffer("\n".join(words).encode(), np.uint8),
+        words=learn.letters(words),
         vectors=np.round(table / scale[:, None]).astype(np.int8),
         scale=(scale / table.std()).astype(np.float32),
     )
