@@ -77,6 +77,9 @@ if [ "$(cat .venv/installed 2>/dev/null || true)" != "$wanted" ] || ! .venv/bin/
   printf '%s' "$wanted" >.venv/installed
 fi
 
+# Compiled once here: else the first start waits for it, or each start where Python is told not to write what it compiles.
+quietly .venv/bin/python -m compileall -q handouts
+
 [ "$only_install" = yes ] && exit 0
 
 # --- the demo studio ---

@@ -1,7 +1,7 @@
 """Marks the faults of a text, sentence by sentence.
 
-The phrases of a kind say what may be a fault; what was learnt says whether the
-words around agree.  A phrase stands unless they speak clearly against it;
+What was learnt says where a fault may be; there the phrases of a kind say which
+words it has.  A phrase stands unless the words around speak clearly against it;
 without a phrase, they mark words themselves where they speak clearly for it.
 """
 
@@ -15,13 +15,10 @@ from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
 from handouts.wording.prose import PAUSES, Sentence
-from handouts.wording.searching import Searched, searched, suspicious
+from handouts.wording.searching import phrases, read, suspicious
 
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
-
-_JOINS = PAUSES | {"and", "then", "but", "or", "so"}
-"""What stands between two clauses: pauses, and the words that join them."""
 
 DOUBT: Mapping[Strength, float] = {"blocks": 0.2, "advice": 0.15}
 """How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1."""
@@ -44,19 +41,19 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     marks: list[Mark] = []
-    for block in _blocks(searched(text, language)):
-        for one, likely in zip(block, _weighed(block, language), strict=True):
-            marks += _check(one, likely, kinds(language), text)
+    for block in _blocks(read(text, language)):
+        for sentence, likely in _in_question(block, language):
+            marks += _check(sentence, likely, language, text)
     return marks
 
 
-def _blocks(every: Iterable[Searched]) -> Iterator[list[Searched]]:
-    """The sentences in blocks of about BLOCK words."""
-    block: list[Searched] = []
+def _blocks(every: Iterable[Sentence]) -> Iterator[list[Sentence]]:
+    """The sentences that have words, in blocks of about BLOCK words."""
+    block: list[Sentence] = []
     count = 0
-    for one in every:
-        block.append(one)
-        count += len(one.sentence.words)
+    for sentence in filter(lambda sentence: sentence.words, every):
+        block.append(sentence)
+        count += len(sentence.words)
         if count >= BLOCK:
             yield block
             block, count = [], 0
@@ -64,13 +61,15 @@ def _blocks(every: Iterable[Searched]) -> Iterator[list[Searched]]:
         yield block
 
 
-def _weighed(block: list[Searched], language: str) -> Sequence["Likely | None"]:
-    """How likely each word of each sentence is part of a fault; None where nothing raises the question."""
+def _in_question(block: list[Sentence], language: str) -> Iterable[tuple[Sentence, "Likely | None"]]:
+    """The sentences that may hold a fault, with how likely each word is part of one; None where nothing was learnt."""
     words = suspicious(language)
-    asked = [bool(one.phrases) or not words.isdisjoint(one.sentence.words) for one in block]
-    if not words or not any(asked):
-        return [None] * len(block)
-    weighed: Sequence[Likely | None] = _weighing().weigh(block, asked, language)
+    if not words:
+        return [(sentence, None) for sentence in block]
+    asked = [not words.isdisjoint(sentence.words) for sentence in block]
+    if not any(asked):
+        return []
+    weighed: Iterable[tuple[Sentence, Likely]] = _weighing().weigh(block, asked, DOUBT, language)
     return weighed
 
 
@@ -95,43 +94,39 @@ def _weighing() -> ModuleType:
 _THREADS = "OPENBLAS_NUM_THREADS"
 
 
-def _check(one: Searched, likely: "Likely | None", kinds: tuple[Kind, ...], text: str) -> list[Mark]:
-    sentence = one.sentence
+def _check(sentence: Sentence, likely: "Likely | None", language: str, text: str) -> list[Mark]:
     found: list[tuple[Kind, Span, bool]] = []
-    for kind, span, by_phrase in _candidates(one, likely, kinds):
+    for kind, span, by_phrase in _candidates(sentence, likely, language):
         first, last = span = _whole_words(sentence, *span)
         if any(first < end and begin < last for _, (begin, end), _ in found):
-            continue
-        if any(
-            other.strength == kind.strength and _one_clause(sentence, span, place) and not (by_phrase and _apart(kind, other))
-            for other, place, _ in found
-        ):
             continue
         found.append((kind, span, by_phrase))
     found.sort(key=lambda one: one[1])
     return [_mark(sentence, kind, span, text, whole=by_phrase) for kind, span, by_phrase in found]
 
 
-def _candidates(one: Searched, likely: "Likely | None", kinds: tuple[Kind, ...]) -> Iterator[tuple[Kind, Span, bool]]:
+def _candidates(sentence: Sentence, likely: "Likely | None", language: str) -> Iterator[tuple[Kind, Span, bool]]:
     """What the phrases find and the words around do not deny, then what these find alone: kind, words, and whether a phrase found it.
 
     They may overlap, the first wins.
     """
+    every = kinds(language)
     if likely is None:
-        yield from ((kind, span, True) for kind, span in one.phrases)
+        yield from ((kind, span, True) for kind, span in phrases(sentence, every))
         return
-    named = {kind.name: kind for kind in kinds}
-    for kind, (first, last) in one.phrases:
+    named = {kind.name: kind for kind in every}
+    possible = [kind for kind in every if max(likely.of[kind.strength]) >= DOUBT[kind.strength]]
+    for kind, (first, last) in phrases(sentence, possible):
         surest = max(likely.of[kind.strength][first:last])
         if surest >= DOUBT[kind.strength]:
             likeliest = named[likely.kind(kind.strength, first, last)] if surest >= SURER else kind
             yield likeliest, (first, last), likeliest is kind
     for strength, sure in SURE.items():
         of_words = likely.of[strength]
-        for first, last in runs(of_words, one.sentence.words):
+        for first, last in runs(of_words, sentence.words):
             if max(of_words[first:last]) >= sure:
                 kind = named[likely.kind(strength, first, last)]
-                if not kind.explained(one.sentence, first, last):
+                if not kind.explained(sentence, first, last):
                     yield kind, (first, last), False
 
 
@@ -147,11 +142,6 @@ def runs(likely: Sequence[float], words: Sequence[str]) -> Iterator[Span]:
             begin = -1
 
 
-def _apart(kind: Kind, other: Kind) -> bool:
-    """Whether two phrases in one clause are two faults: two sizes, two places, two things to be told apart."""
-    return kind.strength == "advice" or (kind.counts_each and other.counts_each)
-
-
 def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, whole: bool) -> Mark:
     """The mark of some words.
 
@@ -163,12 +153,6 @@ def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, whole: bool) ->
     suggest = kind.suggest(sentence, first, last)
     rewrite = kind.rewrite(sentence, first, last) if whole else None
     return Mark(start, end, kind.name, kind.strength, text[start:end], kind.why, suggest, rewrite)
-
-
-def _one_clause(sentence: Sentence, span: Span, other: Span) -> bool:
-    """Whether nothing between two spans ends a clause."""
-    between = sentence.words[min(span[1], other[1]) : max(span[0], other[0])]
-    return _JOINS.isdisjoint(between)
 
 
 def _whole_words(sentence: Sentence, first: int, last: int) -> Span:

@@ -146,20 +146,32 @@ class Phrases:
 
     def __init__(self, lexicon: Lexicon, stands_for: Mapping[str, str] | None = None, /, **groups: str):
         self._lexicon = lexicon
-        # Phrases are taken apart when their anchor is first met: a short text
-        # meets few of them, and is not to wait for the rest.
-        self._by_word: dict[str, list[_Line]] = {}
+        self._stands_for = stands_for or {}
+        self._groups = groups
         # Which phrases are left once the word to the right of the anchor is
         # known: most pairs of words come again and again.
         self._pairs: dict[tuple[str, str, int], list[Phrase]] = {}
-        for note, lines in groups.items():
-            for line in _lines(lines):
-                for spelt in _without_braces(line, stands_for or {}):
-                    for ending in _endings(spelt):
-                        self._add(ending.split(), note)
-        self.triggers = frozenset(self._by_word)
 
-    def _add(self, pieces: list[str], note: str) -> None:
+    @cached_property
+    def _by_word(self) -> dict[str, list["_Line"]]:
+        """The phrases by the words of their anchors.
+
+        Read when the first sentence is searched, and each taken apart when its
+        anchor is first met: a short text meets few of them or none, and is not
+        to wait for the rest.
+        """
+        lines: dict[str, list[_Line]] = {}
+        for note, group in self._groups.items():
+            for line in _lines(group):
+                for spelt in _without_braces(line, self._stands_for):
+                    for ending in _endings(spelt):
+                        words, read = self._read(ending.split(), note)
+                        for word in words:
+                            lines.setdefault(word, []).append(read)
+        return lines
+
+    def _read(self, pieces: list[str], note: str) -> tuple[frozenset[str], "_Line"]:
+        """The words of a phrase's anchor, and the phrase."""
         known = self._lexicon.anchors
         best, rarest = -1, 1e9
         words: frozenset[str] = frozenset()
@@ -173,15 +185,11 @@ class Phrases:
                     break
         if best < 0:
             raise ValueError(f"the phrase {' '.join(pieces)!r} has no word to be found by")
-        line = _Line(self._lexicon, pieces, best, note)
-        for word in words:
-            self._by_word.setdefault(word, []).append(line)
+        return words, _Line(self._lexicon, pieces, best, note)
 
     def find(self, sentence: Sentence) -> Iterator[tuple[int, int, str]]:
         """(first word, word after the last, note) of every match, by place."""
         words, classes = sentence.words, sentence.classes
-        if self.triggers.isdisjoint(words):
-            return
         by_word, pairs = self._by_word, self._pairs
         final = len(words) - 1
         for place in [place for place, word in enumerate(words) if word in by_word]:

@@ -26,7 +26,8 @@ from numpy.typing import NDArray
 
 from handouts.wording.kinds import kinds
 from handouts.wording.marks import Strength
-from handouts.wording.searching import LEARNT, Searched
+from handouts.wording.prose import Sentence
+from handouts.wording.searching import LEARNT
 
 REACHES = (1, 2, 4, 1)
 """How far each layer looks to either side of a word, in words."""
@@ -56,37 +57,41 @@ class Likely(NamedTuple):
         return self.names[columns[int(self.found[first:last, columns].sum(axis=0).argmax())] - 1]
 
 
-def weigh(block: Sequence[Searched], asked: Sequence[bool], language: str) -> list[Likely | None]:
-    """How likely each word of each sentence that is asked about is part of a fault; None for the other sentences.
+def weigh(
+    block: Sequence[Sentence], asked: Sequence[bool], least: Mapping[Strength, float], language: str
+) -> list[tuple[Sentence, Likely]]:
+    """The sentences that may hold a fault, and how likely each of their words is part of one.
 
-    block: sentences that follow on one another: each is weighed with the others around it.
+    block: sentences that follow on one another, none without words: each is weighed with the others around it.
+    asked: of each, whether the question is asked.
+    least: by strength, how likely a word of the sentence must be.
     """
     network = learnt(language)
     names = network.kinds
-    words = [word for one in block for word in one.sentence.words]
-    classes = [bits for one in block for bits in one.sentence.classes]
+    words = [word for sentence in block for word in sentence.words]
+    classes = [bits for sentence in block for bits in sentence.classes]
+    lengths = [len(sentence.words) for sentence in block]
     # What no sentence asked about can reach is left out: most of a well-written text.
-    within = np.repeat(np.array(asked), [len(one.sentence.words) for one in block])
-    kept = np.flatnonzero(np.convolve(within, np.ones(2 * AROUND + 1))[AROUND:-AROUND] > 0.5)
+    kept = np.flatnonzero(np.convolve(np.repeat(asked, lengths), np.ones(2 * AROUND + 1))[AROUND:-AROUND] > 0.5)
     found = np.zeros((len(words), 1 + len(names)), np.float32)
     found[kept] = network.likely([words[place] for place in kept], [classes[place] for place in kept])
     columns: dict[Strength, list[int]] = {
         strength: [1 + names.index(kind.name) for kind in kinds(language) if kind.strength == strength]
         for strength in get_args(Strength)
     }
-    sums = {strength: found[:, of].sum(axis=1).tolist() for strength, of in columns.items()}
-    likely: list[Likely | None] = []
-    start = 0
-    for one, wanted in zip(block, asked, strict=True):
-        end = start + len(one.sentence.words)
-        of = {strength: every[start:end] for strength, every in sums.items()}
-        likely.append(Likely(of, found[start:end], columns, names) if wanted else None)
-        start = end
+    sums = {strength: found[:, of].sum(axis=1) for strength, of in columns.items()}
+    starts = np.cumsum([0, *lengths])
+    enough = [np.maximum.reduceat(every, starts[:-1]) >= least[strength] for strength, every in sums.items()]
+    likely = []
+    for place in np.flatnonzero(np.logical_or.reduce(enough) & asked).tolist():
+        start, end = starts[place], starts[place + 1]
+        of = {strength: every[start:end].tolist() for strength, every in sums.items()}
+        likely.append((block[place], Likely(of, found[start:end], columns, names)))
     return likely
 
 
 def beside(x: Any, reach: int) -> Any:
-    """(words, 3 * width): the row of each word between those `reach` words before and after it, noughts beyond the ends."""
+    """(words, 3 * numbers): the row of each word between those `reach` words before and after it, noughts beyond the ends."""
     gap = np.zeros((reach, x.shape[1]), np.float32)
     padded = np.concatenate([gap, x, gap])
     return np.concatenate([padded[: -2 * reach], x, padded[2 * reach :]], axis=1)

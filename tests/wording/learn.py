@@ -54,7 +54,7 @@ SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
 SEED = 2026
 
-SUSPICIOUS = 0.1
+SUSPICIOUS = 0.08
 """The share of a word's places that must be part of a fault for the word to be suspicious."""
 
 
@@ -107,13 +107,19 @@ def fingerprint(rows):
 
 
 def suspicious(rows):
-    """The words that are part of a fault often enough."""
+    """The words that are part of a fault often enough; of an example's fault, its rarest if no other."""
     every, faulty = collections.Counter(), collections.Counter()
     for row in rows:
         for word, target in zip(row.words, row.targets, strict=True):
             every[word] += row.counts
             faulty[word] += row.counts * bool(target)
-    return sorted(word for word in faulty if word[0].isalnum() and faulty[word] / every[word] >= SUSPICIOUS)
+    share = {word: faulty[word] / every[word] for word in faulty if word[0].isalnum()}
+    found = {word for word in share if share[word] >= SUSPICIOUS}
+    for row in rows:
+        if row.counts == SETTLED and any(row.targets) and found.isdisjoint(row.words):
+            faults = [word for word, target in zip(row.words, row.targets, strict=True) if target and word in share]
+            found.add(min(faults, key=every.__getitem__))
+    return sorted(found)
 
 
 class Learner:

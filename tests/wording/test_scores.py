@@ -67,7 +67,7 @@ NEWEST = ("dc", "ef", "eh")
         (FIRST, "rare", score.ADVICE, 0.82, 0.88),
         (OTHERS, "talk", score.BLOCKING, 0.82, 0.78),
         (OTHERS, "rare", score.BLOCKING, 0.84, 0.79),
-        (OTHERS, "talk", score.ADVICE, 0.62, 0.82),
+        (OTHERS, "talk", score.ADVICE, 0.62, 0.80),
         (NEWEST, "talk", score.BLOCKING, 0.73, 0.77),
         (NEWEST, "rare", score.BLOCKING, 0.85, 0.73),
         (NEWEST, "talk", score.ADVICE, 0.74, 0.70),

@@ -10,7 +10,7 @@ import pytest
 from handouts.wording import check_text, engine, weighing
 from handouts.wording.kinds import lexicon
 from handouts.wording.prose import sentences
-from handouts.wording.searching import searched
+from handouts.wording.searching import read
 
 HERE = Path(__file__).parent
 spec = importlib.util.spec_from_file_location("wording_learn", HERE / "learn.py")
@@ -117,12 +117,28 @@ def test_leaving_out_what_cannot_be_reached_changes_nothing():
         "Stand tall. Feet a hip's width apart, toes to 12 o'clock. Breathe in through the nose and out through the mouth. "
         "Now turn that way. Rest for two minutes, drink some water and shake your arms out. Then do it like this again."
     )
-    block = list(searched(text, "en"))
-    every = weighing.weigh(block, [True] * len(block), "en")
-    for number in range(len(block)):
-        alone = weighing.weigh(block, [place == number for place in range(len(block))], "en")
-        assert [one is not None for one in alone] == [place == number for place in range(len(block))]
-        assert alone[number].found == pytest.approx(every[number].found, abs=0.0011)
+    block = list(read(text, "en"))
+    nothing = {"blocks": 0.0, "advice": 0.0}
+    every = weighing.weigh(block, [True] * len(block), nothing, "en")
+    assert [sentence for sentence, _ in every] == block
+    for number, sentence in enumerate(block):
+        ((asked, likely),) = weighing.weigh(block, [place == number for place in range(len(block))], nothing, "en")
+        assert asked is sentence
+        assert likely.found == pytest.approx(every[number][1].found, abs=0.0011)
+
+
+def test_sentences_where_no_word_is_likely_enough_are_left_out():
+    block = list(read("Breathe out. Now turn that way. Look at the ceiling. Stand tall.", "en"))
+
+    def kept(blocks, advice):
+        weighed = weighing.weigh(block, [True] * len(block), {"blocks": blocks, "advice": advice}, "en")
+        return [block.index(sentence) for sentence, _ in weighed]
+
+    assert kept(0.0, 0.0) == [0, 1, 2, 3]
+    assert kept(0.1, 0.5) == [1, 2]
+    assert kept(0.1, math.inf) == [1]
+    assert kept(math.inf, 0.5) == [2]
+    assert kept(math.inf, math.inf) == []
 
 
 def test_an_unknown_compound_is_read_as_its_last_part_and_any_other_unknown_word_as_unknown():
@@ -185,16 +201,16 @@ def test_a_language_without_weights_has_its_phrases_alone():
 @pytest.mark.parametrize("surest, kind", [(0.9, "picture"), (0.7, "demonstration"), (0.1, None)])
 def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(surest, kind):
     text = "Hold the bell like this."
-    (one,) = searched(text, "en")
+    (sentence,) = read(text, "en")
     network = weighing.learnt("en")
-    found = np.zeros((len(one.sentence.words), 1 + len(network.kinds)), np.float32)
+    found = np.zeros((len(sentence.words), 1 + len(network.kinds)), np.float32)
     picture = 1 + network.kinds.index("picture")
     found[:, picture] = surest
     nothing = [0.0] * len(found)
     likely = weighing.Likely(
-        {"blocks": [surest if word in ("like", "this") else 0.0 for word in one.sentence.words], "advice": nothing},
+        {"blocks": [surest if word in ("like", "this") else 0.0 for word in sentence.words], "advice": nothing},
         found,
         {"blocks": [picture], "advice": []},
         network.kinds,
     )
-    assert [mark.kind for mark in engine._check(one, likely, engine.kinds("en"), text)] == ([kind] if kind else [])
+    assert [mark.kind for mark in engine._check(sentence, likely, "en", text)] == ([kind] if kind else [])

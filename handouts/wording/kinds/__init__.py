@@ -4,8 +4,6 @@ One module a kind, with everything of that kind in it.  This list is all there
 is: nothing registers itself.
 """
 
-from functools import cache
-
 from handouts.wording.grammar import Lexicon
 from handouts.wording.kinds import demonstration, gaze, looks_only, picture, pointing, sight_check, vague, viewer
 from handouts.wording.kinds.kind import Kind
@@ -32,12 +30,6 @@ def kinds(language: str) -> tuple[Kind, ...]:
 
         return FRENCH
     return KINDS[language]
-
-
-@cache
-def triggers(language: str) -> frozenset[str]:
-    """Those of all the kinds of a language."""
-    return frozenset[str]().union(*(kind.triggers for kind in kinds(language)))
 
 
 def lexicon(language: str) -> Lexicon:

@@ -854,7 +854,6 @@ ENGLISH = Kind(
     what="The movement is shown, not said.",
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "[[None of this]], please.",
@@ -917,7 +916,7 @@ ENGLISH = Kind(
         "[[Mimic therapist]], both hands.",
         "Go [[like this]] and [[watch]] my elbow.",
         "[[Let me go first]], then you.",
-        "[[Who saw]] what I did with my heel?",
+        "[[Who saw]] my heel?",
         "A common mistake is [[this]].",
         "Anchor [[where I anchor]].",
         "[[Cheat off the]] girl beside you.",

@@ -1015,7 +1015,6 @@ ENGLISH = Kind(
     why="A reader who does not see cannot aim the eyes; the head is set by the chin and the nose, and balance by touch.",
     suggest=suggest,
     rewrite=rewrite,
-    triggers=frozenset(_READERS),
     find=find,
     flag=(
         "At the top of the swing [[look at the horizon]].",

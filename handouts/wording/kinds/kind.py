@@ -18,13 +18,11 @@ class Kind:
     strength: "blocks" or "advice".
     why: why a reader who is not watching cannot use the words.
     suggest: from a sentence and the marked words, what to write instead.
-    triggers: runs of letters without one of which `find` finds nothing.
     find: the marked words of a sentence; they may overlap, the first wins.
     flag: passages with a fault, the marked words between `[[` and `]]`.
     leave: near misses, without any mark of this kind.
     rewrite: words that can stand in place of the marked ones in any sentence,
         or None where only the author can know what is meant.
-    counts_each: whether two marks of a clause are two faults: two places, two colours.
     explained: whether the sentence itself says what some words leave open, so
         that they are no fault; `find` asks it too.
     what: what this kind is, in one sentence.
@@ -34,11 +32,9 @@ class Kind:
     strength: Strength
     why: str
     suggest: Callable[[Sentence, int, int], str]
-    triggers: frozenset[str]
     find: Callable[[Sentence], Iterator[Span]]
     flag: tuple[str, ...]
     leave: tuple[str, ...]
     rewrite: Callable[[Sentence, int, int], str | None] = lambda sentence, first, last: None
     explained: Callable[[Sentence, int, int], bool] = lambda sentence, first, last: False
     what: str = ""
-    counts_each: bool = False

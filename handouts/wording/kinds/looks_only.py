@@ -360,10 +360,8 @@ ENGLISH = Kind(
     name="looks-only",
     strength="blocks",
     what="A thing is told apart only by colour, shine or a printed mark.",
-    counts_each=True,
     why="The thing is told apart by its looks alone.",
     suggest=suggest,
-    triggers=LEXICON.classes["colour"] | LEXICON.classes["looks"] | _PRINT.triggers,
     find=find,
     flag=(
         "[[Reds]] attack, [[blues]] defend.",

@@ -331,7 +331,6 @@ ENGLISH = Kind(
     what="The reader is sent to a picture, a diagram, an arrow, a video or a screen.",
     why="Sends the reader to a picture or screen that they cannot use.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "I've [[drawn it]] on your card.",

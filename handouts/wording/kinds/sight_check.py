@@ -329,7 +329,6 @@ ENGLISH = Kind(
     what="The reader is told to check by eye.",
     why="Asks the reader to check by eye.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "Your knees should be in line, [[have a look]].",

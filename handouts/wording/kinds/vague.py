@@ -1560,7 +1560,6 @@ ENGLISH = Kind(
     what="A distance, an angle, a width or a height without a measure.",
     why="A size without a measure: two readers would do two different things.",
     suggest=suggest,
-    triggers=frozenset(_READERS),
     find=find,
     explained=lambda sentence, first, last: _explained(sentence.words, first, last),
     flag=(

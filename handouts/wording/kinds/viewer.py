@@ -255,7 +255,6 @@ ENGLISH = Kind(
     what="A direction is taken from the watcher, the camera, the screen or the writer, not from the reader's body.",
     why="The direction is the watcher's, not the reader's own.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "The ball rests on your [[coach-side]] hip.",
@@ -291,7 +290,7 @@ ENGLISH = Kind(
         "Shuffle [[nearer the laptop]].",
         "Lie with your head [[at my end]].",
         "Turn your hips round to [[face me]].",
-        "What [[you see on your left]] is my right.",
+        "What [[you see on your left]] comes last.",
         "Kneel at right angles [[to the camera]].",
         "Put the chair [[where I can see]] it.",
         "Walk [[past me]] one by one.",

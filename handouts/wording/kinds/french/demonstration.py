@@ -94,7 +94,6 @@ DEMONSTRATION = Kind(
     what="The movement is shown, not said.",
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "Pliez le bras [[comme ça]].",

@@ -49,9 +49,7 @@ LOOKS_ONLY = Kind(
     what="A thing is told apart only by colour, shine or printed mark.",
     why="The thing is told apart by its looks alone.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
-    counts_each=True,
     flag=(
         "Prenez la bande [[jaune]].",
         "Mettez le pied sur [[le trait blanc]].",

@@ -48,7 +48,6 @@ PICTURE = Kind(
     what="Sends the reader to a picture, diagram, arrow, video or screen.",
     why="Sends the reader to a picture or screen that they cannot use.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "Placez le pied comme [[sur la photo]].",

@@ -91,9 +91,7 @@ POINTING = Kind(
     what="A place, direction or size is pointed at, with no words that say it.",
     why="A place, direction or size is pointed at, and no words say which.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
-    counts_each=True,
     flag=(
         "Amenez la barre [[par ici]].",
         "Posez le talon [[là]].",

@@ -65,7 +65,6 @@ SIGHT_CHECK = Kind(
     what="The reader is told to check by eye.",
     why="Asks the reader to check by eye.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "[[Regardez-vous dans le miroir]].",

@@ -58,7 +58,6 @@ VIEWER = Kind(
     what="A direction taken from the watcher, the camera, the screen or the writer, not from the reader's body.",
     why="The direction starts from someone who watches, and the reader does not know where they are.",
     suggest=suggest,
-    triggers=_PHRASES.triggers,
     find=find,
     flag=(
         "Tournez la paume [[vers la caméra]].",
