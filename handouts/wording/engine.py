@@ -29,8 +29,8 @@ SURER = 0.8
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
-BLOCK = 2_000
-"""Words that are weighed at once; more would be no faster."""
+BLOCK = 500
+"""Words that are weighed at once: their numbers stay within reach of the processor."""
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:

@@ -6,10 +6,11 @@ it" it is none.  This is a small convolutional network, as in Collobert and
 others, "Natural Language Processing (Almost) from Scratch", JMLR 2011, with
 the gates of Dauphin and others, "Language Modeling with Gated Convolutional
 Networks", ICML 2017.  Each word is a row of numbers: what was learnt of the
-word and of its classes in the lexicon.  Each layer adds to a word's row
-something of the rows beside it, at a reach of its own, so that in the end a
-word knows of the eight before it and after it.  From its last row comes how
-likely it is no part of a fault, or part of one of each kind.
+word and of its classes in the lexicon.  Each layer makes every row short, and
+adds to each word's row something of the short rows beside it, at a reach of
+its own, so that in the end a word knows of the eight before it and after it.
+From its last row comes how likely it is no part of a fault, or part of one of
+each kind.  That the rows seen are short halves what a layer costs.
 
 `python tests/wording/learn.py` learns the numbers from labelled passages; with
 `--why "a sentence"` it tells which words decided, by leaving out each in turn.
@@ -114,15 +115,12 @@ def forward(
     beside, numeric: this module's and numpy, or what stands for them while learning.
     """
     for number, reach in enumerate(REACHES):
-        about = x - numeric.mean(x, axis=1, keepdims=True)
-        about = about / numeric.sqrt(numeric.mean(about * about, axis=1, keepdims=True) + np.float32(1e-5))
-        about = about * learnt[f"scale {number}"] + learnt[f"shift {number}"]
-        around = beside(about if inside is None else about * inside, reach)
+        size = numeric.sqrt(numeric.mean(x * x, axis=1, keepdims=True) + np.float32(1e-5))
+        short = numeric.dot(x, learnt[f"short {number}"]) / size + learnt[f"short bias {number}"]
+        around = beside(short if inside is None else short * inside, reach)
         taken = numeric.dot(around, learnt[f"taps {number}"]) + learnt[f"taps bias {number}"]
-        gate = numeric.dot(around, learnt[f"gates {number}"]) + learnt[f"gates bias {number}"]
-        # The logistic function, by the hyperbolic tangent: it has no overflow.
-        gate = np.float32(0.5) * (numeric.tanh(np.float32(0.5) * gate) + np.float32(1))
-        x = x + drop(taken * gate)
+        gate = numeric.tanh(numeric.dot(around, learnt[f"gates {number}"]) + learnt[f"gates bias {number}"])
+        x = x + drop(taken * (gate + np.float32(1)))
     return numeric.dot(drop(x), learnt["out"]) + learnt["out bias"]
 
 

@@ -39,8 +39,8 @@ NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
 VECTORS = HERE / "word_vectors.npz"
 
-WIDTH = 128
-"""Numbers in the row of a word."""
+WIDTH, SHORT = 128, 48
+"""Numbers in the row of a word, and in the short row that the words beside it see."""
 ROUNDS = 8
 BATCH = 3000
 """Words that are learnt from at once."""
@@ -48,7 +48,7 @@ RATE, WARM_UP = 2e-3, 0.05
 """The greatest rate of learning, and the share of the batches after which it is reached."""
 DECAY = 0.01
 """How much of itself each number loses, times the rate, at each batch."""
-LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN = 0.3, 0.2, 0.06
+LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN = 0.2, 0.1, 0.06
 """The shares of a word's first and last row, of what a layer adds, and of the words, that are left out while learning."""
 SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
@@ -101,7 +101,7 @@ def fingerprint(rows):
     Not with the examples and the exercise texts: what the checker says of each
     is a test of its own, so they need no learning anew while it is right.
     """
-    settings = (WIDTH, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, weighing.REACHES, NAMES)
+    settings = (WIDTH, SHORT, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, weighing.REACHES, NAMES)
     told = json.dumps([settings, [row for row in rows if row.counts == 1]], ensure_ascii=False).encode()
     return hashlib.sha256(told).hexdigest()[:16]
 
@@ -156,11 +156,11 @@ class Learner:
         }
         for number in range(len(weighing.REACHES)):
             self.learnt |= {
-                f"scale {number}": np.ones(WIDTH),
-                f"shift {number}": np.zeros(WIDTH),
-                f"taps {number}": self.normal(3 * WIDTH, WIDTH),
+                f"short {number}": self.normal(WIDTH, SHORT),
+                f"short bias {number}": np.zeros(SHORT),
+                f"taps {number}": self.normal(3 * SHORT, WIDTH) / 2,
                 f"taps bias {number}": np.zeros(WIDTH),
-                f"gates {number}": self.normal(3 * WIDTH, WIDTH),
+                f"gates {number}": self.normal(3 * SHORT, WIDTH) / 2,
                 f"gates bias {number}": np.zeros(WIDTH),
             }
         self.learnt = {name: array.astype(np.float32) for name, array in self.learnt.items()}
