@@ -4,7 +4,7 @@
     python tests/wording/learn.py --without SET ...  learns without these sets of passages, to score them honestly
     python tests/wording/learn.py --why "a sentence" prints each word that may be a fault, and the words that decide
 
-It takes half an hour on one core.  Everything random comes from one
+It takes a quarter of an hour on one core.  Everything random comes from one
 seed, so one machine learns the same numbers each time; another machine may
 round a sum otherwise and come to slightly others.
 
@@ -54,7 +54,7 @@ SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
 SEED = 2026
 
-SUSPICIOUS = 0.08
+SUSPICIOUS = 0.06
 """The share of a word's places that must be part of a fault for the word to be suspicious."""
 
 

@@ -21,7 +21,7 @@ ADVICE = "run: python tests/wording/learn.py"
 
 
 def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
-    """Learning takes half an hour, so what it was given is compared, not what comes of it."""
+    """Learning takes a quarter of an hour, so what it was given is compared, not what comes of it."""
     rows = learn.passages()
     with np.load(learn.LEARNT / "en.npz") as shipped:
         assert shipped["learnt from"].tobytes().decode() == learn.fingerprint(rows), ADVICE

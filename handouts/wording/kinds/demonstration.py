@@ -917,7 +917,6 @@ ENGLISH = Kind(
         "Go [[like this]] and [[watch]] my elbow.",
         "[[Let me go first]], then you.",
         "[[Who saw]] my heel?",
-        "A common mistake is [[this]].",
         "Anchor [[where I anchor]].",
         "[[Cheat off the]] girl beside you.",
         "[[My turn, then your turn]].",

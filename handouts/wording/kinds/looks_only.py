@@ -433,7 +433,6 @@ ENGLISH = Kind(
         "She has a white cane.",
         "A large-print sheet is on the desk.",
         "There is a blue inhaler for relief and a brown one for prevention.",
-        "Start with the 12, the purple one.",
         "Use the call bell, the orange button by your pillow.",
         "Hush on the touchline.",
         "I trained in the dark corner.",

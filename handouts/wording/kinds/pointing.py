@@ -891,7 +891,6 @@ ENGLISH = Kind(
         "Two cones stand by the door. Walk to those cones and back.",
         "It's all downhill from here.",
         "There's no spot where you can't breathe.",
-        "At this level, form first.",
         "This much is certain: sleep helps.",
         "That there is a good question.",
         "Same here.",
