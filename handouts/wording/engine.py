@@ -21,7 +21,10 @@ if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
 
 DOUBT: Mapping[Strength, float] = {"blocks": 0.2, "advice": 0.15}
-"""How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1."""
+"""How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
+
+A sentence without such a word is not looked at further, so nothing below is lower.
+"""
 SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
 """How likely it must be without a phrase."""
 SURER = 0.8
@@ -48,10 +51,10 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
 
 
 def _blocks(every: Iterable[Sentence]) -> Iterator[list[Sentence]]:
-    """The sentences that have words, in blocks of about BLOCK words."""
+    """The sentences in blocks of about BLOCK words."""
     block: list[Sentence] = []
     count = 0
-    for sentence in filter(lambda sentence: sentence.words, every):
+    for sentence in every:
         block.append(sentence)
         count += len(sentence.words)
         if count >= BLOCK:
@@ -115,8 +118,8 @@ def _candidates(sentence: Sentence, likely: "Likely | None", language: str) -> I
         yield from ((kind, span, True) for kind, span in phrases(sentence, every))
         return
     named = {kind.name: kind for kind in every}
-    possible = [kind for kind in every if max(likely.of[kind.strength]) >= DOUBT[kind.strength]]
-    for kind, (first, last) in phrases(sentence, possible):
+    open_to = [strength for strength, of_words in likely.of.items() if max(of_words) >= DOUBT[strength]]
+    for kind, (first, last) in phrases(sentence, (kind for kind in every if kind.strength in open_to)):
         surest = max(likely.of[kind.strength][first:last])
         if surest >= DOUBT[kind.strength]:
             likeliest = named[likely.kind(kind.strength, first, last)] if surest >= SURER else kind

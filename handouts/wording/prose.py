@@ -128,7 +128,7 @@ def word_at(words: list[str], place: int, beyond: str = "") -> str:
 
 
 def sentences(text: str, known: Mapping[str, int]) -> Iterator[Sentence]:
-    """The sentences of `text`.
+    """The sentences of `text` that have words.
 
     known: from any word in lower case to its class bits.
     """
@@ -136,8 +136,8 @@ def sentences(text: str, known: Mapping[str, int]) -> Iterator[Sentence]:
     last = last_but_one = ""
     for start, end in sentence_spans(prose):
         piece = prose[start:end]
-        if not piece.isspace():
-            yield _sentence(text, piece, start, known, (last_but_one, last))
+        if not piece.isspace() and (sentence := _sentence(text, piece, start, known, (last_but_one, last))).words:
+            yield sentence
         last_but_one, last = last, piece
 
 

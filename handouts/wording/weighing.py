@@ -63,7 +63,7 @@ def weigh(
 ) -> list[tuple[Sentence, Likely]]:
     """The sentences that may hold a fault, and how likely each of their words is part of one.
 
-    block: sentences that follow on one another, none without words: each is weighed with the others around it.
+    block: sentences that follow on one another: each is weighed with the others around it.
     asked: of each, whether the question is asked.
     least: by strength, how likely a word of the sentence must be.
     """
@@ -76,10 +76,7 @@ def weigh(
     kept = np.flatnonzero(np.convolve(np.repeat(asked, lengths), np.ones(2 * AROUND + 1))[AROUND:-AROUND] > 0.5)
     found = np.zeros((len(words), 1 + len(names)), np.float32)
     found[kept] = network.likely([words[place] for place in kept], [classes[place] for place in kept])
-    columns: dict[Strength, list[int]] = {
-        strength: [1 + names.index(kind.name) for kind in kinds(language) if kind.strength == strength]
-        for strength in get_args(Strength)
-    }
+    columns = _columns(language)
     sums = {strength: found[:, of].sum(axis=1) for strength, of in columns.items()}
     starts = np.cumsum([0, *lengths])
     enough = [np.maximum.reduceat(every, starts[:-1]) >= least[strength] for strength, every in sums.items()]
@@ -89,6 +86,16 @@ def weigh(
         of = {strength: every[start:end].tolist() for strength, every in sums.items()}
         likely.append((block[place], Likely(of, found[start:end], columns, names)))
     return likely
+
+
+@cache
+def _columns(language: str) -> dict[Strength, list[int]]:
+    """By strength, the columns of its kinds in what the network finds."""
+    names = learnt(language).kinds
+    return {
+        strength: [1 + names.index(kind.name) for kind in kinds(language) if kind.strength == strength]
+        for strength in get_args(Strength)
+    }
 
 
 def beside(x: Any, reach: int) -> Any:
