@@ -20,15 +20,17 @@ from handouts.wording.searching import phrases, read, suspicious
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
 
-DOUBT: Mapping[Strength, float] = {"blocks": 0.2, "advice": 0.15}
+DOUBT: Mapping[Strength, float] = {"blocks": 0.25, "advice": 0.25}
 """How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
 
 A sentence without such a word is not looked at further, so nothing below is lower.
 """
-SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
+SURE: Mapping[Strength, float] = {"blocks": 0.6, "advice": 0.5}
 """How likely it must be without a phrase."""
 SURER = 0.8
 """How likely it must be for its likeliest kind to take the place of the phrase's own."""
+GLANCE = 0.02
+"""How likely it must be at first sight for the sentence to be read closely."""
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
@@ -72,13 +74,15 @@ def _in_question(block: list[Sentence], language: str) -> Iterable[tuple[Sentenc
     asked = [not words.isdisjoint(sentence.words) for sentence in block]
     if not any(asked):
         return []
-    weighed: Iterable[tuple[Sentence, Likely]] = _weighing().weigh(block, asked, DOUBT, language)
-    return weighed
+    weighing, rereading = _networks()
+    weighed = weighing.weigh(block, asked, dict.fromkeys(DOUBT, GLANCE), language)
+    reread: Iterable[tuple[Sentence, Likely]] = rereading.reread(weighed, DOUBT, language) if weighed else []
+    return reread
 
 
 @cache
-def _weighing() -> ModuleType:
-    """The module that weighs, loaded when it is first needed: numpy takes longer to load than a short text to check.
+def _networks() -> tuple[ModuleType, ModuleType]:
+    """The modules that weigh and read closely, loaded when first needed: numpy takes longer to load than a short text to check.
 
     With one thread for its sums, which are too small to be shared: a second
     would only wait, and cost as much as the first.
@@ -86,12 +90,12 @@ def _weighing() -> ModuleType:
     threads = os.environ.get(_THREADS)
     os.environ[_THREADS] = "1"
     try:
-        from handouts.wording import weighing
+        from handouts.wording import rereading, weighing
     finally:
         del os.environ[_THREADS]
         if threads is not None:
             os.environ[_THREADS] = threads
-    return weighing
+    return weighing, rereading
 
 
 _THREADS = "OPENBLAS_NUM_THREADS"

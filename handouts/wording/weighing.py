@@ -52,6 +52,10 @@ class Likely(NamedTuple):
     columns: dict[Strength, list[int]]
     names: tuple[str, ...]
 
+    @classmethod
+    def of_kinds(cls, found: Numbers, columns: dict[Strength, list[int]], names: tuple[str, ...]) -> Self:
+        return cls({strength: found[:, of].sum(axis=1).tolist() for strength, of in columns.items()}, found, columns, names)
+
     def kind(self, strength: Strength, first: int, last: int) -> str:
         """The likeliest kind of this strength of a run of words."""
         columns = self.columns[strength]

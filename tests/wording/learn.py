@@ -85,23 +85,30 @@ def passages(without=()):
 
 
 def as_read(text, marks, counts):
-    words, classes, targets = [], [], []
+    words, classes, of_words = [], [], []
     for sentence in sentences(text, lexicon("en").known):
         words += sentence.words
         classes += sentence.classes
-        for start, end in zip(sentence.starts, sentence.ends, strict=True):
-            mark = next((mark for mark in marks if overlap({"start": start, "end": end}, mark)), None)
-            targets.append(1 + NAMES.index(mark["kind"]) if mark else 0)
-    return Passage(words, classes, targets, counts)
+        of_words += targets(sentence, marks)
+    return Passage(words, classes, of_words, counts)
 
 
-def fingerprint(rows):
+def targets(sentence, marks):
+    """Of each word of a sentence 0, or 1 + the number of the kind of its mark."""
+    found = []
+    for start, end in zip(sentence.starts, sentence.ends, strict=True):
+        mark = next((mark for mark in marks if overlap({"start": start, "end": end}, mark)), None)
+        found.append(1 + NAMES.index(mark["kind"]) if mark else 0)
+    return found
+
+
+def fingerprint(rows, settings=None):
     """A short text that changes with the open passages, their labels and the settings.
 
     Not with the examples and the exercise texts: what the checker says of each
     is a test of its own, so they need no learning anew while it is right.
     """
-    settings = (WIDTH, SHORT, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, weighing.REACHES, NAMES)
+    settings = settings or (WIDTH, SHORT, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, weighing.REACHES, NAMES)
     told = json.dumps([settings, [row for row in rows if row.counts == 1]], ensure_ascii=False).encode()
     return hashlib.sha256(told).hexdigest()[:16]
 

@@ -1,0 +1,213 @@
+"""The close reading: it works as the published descriptions say, comes from the passages, and decides by the whole sentence."""
+
+import importlib.util
+import math
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from handouts.wording import check_text, engine, rereading, weighing
+from handouts.wording.searching import read
+
+HERE = Path(__file__).parent
+spec = importlib.util.spec_from_file_location("wording_learn_closely", HERE / "learn_closely.py")
+learn_closely = importlib.util.module_from_spec(spec)
+spec.loader.exec_module(learn_closely)
+
+
+def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
+    """Learning takes half an hour, so what it was given is compared, not what comes of it."""
+    with np.load(learn_closely.LEARNT / "en.close.npz") as shipped:
+        told = shipped["learnt from"].tobytes().decode()
+    assert told == learn_closely.told(), "run: python tests/wording/learn_closely.py FOLDER"
+
+
+PIECES = {piece: place for place, piece in enumerate(["[UNK]", "kettle", "##bell", "##s", "dumb", "cafe", "'", "s", "-", "un", "##able", "##aff"])}
+
+
+@pytest.mark.parametrize(
+    "word, expected",
+    [
+        ("kettle", ["kettle"]),
+        ("kettlebells", ["kettle", "##bell", "##s"]),
+        ("dumbbells", ["dumb", "##bell", "##s"]),
+        # The worked example of "BERT"'s published code: the longest piece first.
+        ("unaffable", ["un", "##aff", "##able"]),
+        ("café", ["cafe"]),
+        ("'s", ["'", "s"]),
+        ("kettle-s", ["kettle", "-", "s"]),
+        # One part that has no pieces is one unknown piece, not several.
+        ("kettleq", ["[UNK]"]),
+        ("qq-kettle", ["[UNK]", "-", "kettle"]),
+        ("", ["[UNK]"]),
+    ],
+)
+def test_a_word_is_cut_into_the_longest_pieces_that_are_known(word, expected):
+    assert rereading.pieces(word, PIECES) == expected
+
+
+def small(random, width, layers=2, kinds=3):
+    """Numbers at random for a small transformer."""
+    of = lambda *shape: random.normal(0, 0.5, shape).astype(np.float32)  # noqa: E731
+    learnt = {"places": of(9, width), "norm stretch": of(width), "norm shift": of(width), "out": of(width, kinds), "out bias": of(kinds)}
+    for layer in range(layers):
+        for name, inward, outward in (("asks", width, 3 * width), ("mixes", width, width), ("widens", width, 4 * width), ("narrows", 4 * width, width)):
+            learnt |= {f"{layer} {name}": of(inward, outward), f"{layer} {name} bias": of(outward)}
+        for name in ("norm mixed", "norm"):
+            learnt |= {f"{layer} {name} stretch": of(width), f"{layer} {name} shift": of(width)}
+    return learnt
+
+
+def word_by_word(learnt, rows, layers):
+    """The formulas of Vaswani and others (2017, sections 3.1 to 3.3), with the norms after each part and the GELU
+    x/2 (1 + erf(x / sqrt 2)) of "BERT", in plain loops."""
+    width = len(rows[0])
+    size = width // rereading.HEADS
+
+    def norm(name, x):
+        middle = sum(x) / width
+        deviation = math.sqrt(sum((one - middle) ** 2 for one in x) / width + 1e-12)
+        return np.array([(one - middle) / deviation for one in x]) * learnt[f"{name} stretch"] + learnt[f"{name} shift"]
+
+    def through(name, x):
+        return np.array(x) @ learnt[name].astype(float) + learnt[f"{name} bias"]
+
+    x = [norm("norm", row + learnt["places"][place]) for place, row in enumerate(rows)]
+    for layer in range(layers):
+        asks = [through(f"{layer} asks", row).reshape(3, rereading.HEADS, size) for row in x]
+        mixed = []
+        for query, _, _ in asks:
+            heads = []
+            for head in range(rereading.HEADS):
+                heed = [math.exp(float(query[head] @ key[head]) / math.sqrt(size)) for _, key, _ in asks]
+                heads += list(sum(one / sum(heed) * value[head] for one, (_, _, value) in zip(heed, asks, strict=True)))
+            mixed.append(heads)
+        x = [norm(f"{layer} norm mixed", row + through(f"{layer} mixes", heads)) for row, heads in zip(x, mixed, strict=True)]
+        wide = [[one / 2 * (1 + math.erf(one / math.sqrt(2))) for one in through(f"{layer} widens", row)] for row in x]
+        x = [norm(f"{layer} norm", row + through(f"{layer} narrows", one)) for row, one in zip(x, wide, strict=True)]
+    return np.array([through("out", row) for row in x])
+
+
+def test_the_transformer_gives_what_its_formulas_give_word_by_word():
+    random = np.random.default_rng(3)
+    width = 2 * rereading.HEADS
+    learnt = small(random, width)
+    rows = random.normal(size=(2, 7, width)).astype(np.float32)
+    inside = np.ones((2, 7), bool)
+    inside[1, 4:] = False
+    found = rereading.forward(learnt, rows, inside, 2)
+    assert found[0] == pytest.approx(word_by_word(learnt, rows[0], 2), abs=0.01)
+    # What stands beyond the end of the shorter one changes nothing.
+    assert found[1, :4] == pytest.approx(word_by_word(learnt, rows[1, :4], 2), abs=0.01)
+
+
+def test_the_bent_numbers_are_the_published_ones():
+    """GELU(x) = x times the normal distribution function at x (Hendrycks and Gimpel, 2016), here from the error function."""
+    x = np.linspace(-6, 6, 241, dtype=np.float32)
+    assert rereading.bent(x) == pytest.approx([one / 2 * (1 + math.erf(one / math.sqrt(2))) for one in x.tolist()], abs=0.001)
+
+
+STRETCHES = [
+    "hold the bell like this .".split(),
+    "breathe out .".split(),
+    "see the zzqx , love , and set your left foot down".split(),
+    ["turn"],
+]
+
+
+def test_a_stretch_is_read_alike_alone_and_among_others():
+    network = rereading.learnt("en")
+    together = network.likely(STRETCHES)
+    assert [found.shape for found in together] == [(len(stretch), 1 + len(network.kinds)) for stretch in STRETCHES]
+    for stretch, found in zip(STRETCHES, together, strict=True):
+        network._met.clear()
+        assert network.likely([stretch])[0] == pytest.approx(found, abs=0.0011)
+        assert found.sum(axis=1) == pytest.approx(np.ones(len(stretch)), abs=0.006)
+
+
+def test_what_was_found_is_kept_but_not_for_ever(monkeypatch):
+    network = rereading.learnt("en")
+    network._met.clear()
+    (first,) = network.likely([STRETCHES[0]])
+    monkeypatch.setattr(rereading, "forward", None)
+    assert network.likely([STRETCHES[0]])[0] is first
+    monkeypatch.undo()
+    monkeypatch.setattr(rereading, "KEPT", 2)
+    for stretch in STRETCHES:
+        network.likely([stretch])
+        assert len(network._met) <= 3
+
+
+def test_the_kinds_are_those_of_the_first_reading():
+    assert rereading.learnt("en").kinds == weighing.learnt("en").kinds
+
+
+def weighed(text):
+    block = list(read(text, "en"))
+    return weighing.weigh(block, [True] * len(block), {"blocks": 0.0, "advice": 0.0}, "en")
+
+
+def test_what_is_told_is_a_mean_of_both_readings():
+    ((sentence, first),) = weighed("Hold the bell like this.")
+    ((same, both),) = rereading.reread([(sentence, first)], {"blocks": 0.0, "advice": 0.0}, "en")
+    (closely,) = rereading.learnt("en").likely([sentence.words])
+    assert same is sentence
+    assert both.found == pytest.approx((first.found + closely) / 2, abs=1e-6)
+    assert both.of["blocks"] == pytest.approx(both.found[:, both.columns["blocks"]].sum(axis=1), abs=1e-6)
+
+
+def test_sentences_where_no_word_stays_likely_are_left_out():
+    every = weighed("Breathe out. Now turn that way. Look at the ceiling. Stand tall.")
+    kept = lambda blocks, advice: [  # noqa: E731
+        " ".join(sentence.words) for sentence, _ in rereading.reread(every, {"blocks": blocks, "advice": advice}, "en")
+    ]
+    assert len(kept(0.0, 0.0)) == 4
+    assert kept(0.5, 0.5) == ["now turn that way .", "look at the ceiling ."]
+    assert kept(0.5, math.inf) == ["now turn that way ."]
+    assert kept(math.inf, math.inf) == []
+
+
+def test_a_long_sentence_is_read_in_stretches(monkeypatch):
+    """A fault at its end is found, and no more is worked out at once than LONGEST words."""
+    text = ", ".join(f"breathe in for {count} and out for {count}" for count in range(2, 31)) + ", and hold it like this."
+    lengths = []
+    forward = rereading.forward
+    monkeypatch.setattr(rereading, "forward", lambda learnt, x, *rest: lengths.append(x.shape[1]) or forward(learnt, x, *rest))
+    assert [mark.words for mark in check_text(text)] == ["like this"]
+    assert lengths and max(lengths) <= rereading.LONGEST + 2
+
+
+def test_a_sentence_in_which_nothing_is_likely_at_first_sight_is_not_read_closely(monkeypatch):
+    asked = []
+    reread = rereading.reread
+    monkeypatch.setattr(rereading, "reread", lambda weighed, *rest: asked.extend(" ".join(s.words) for s, _ in weighed) or reread(weighed, *rest))
+    check_text("Put your left hand on your right knee. Hold the bell like this. Breathe out through your mouth.")
+    assert asked == ["hold the bell like this ."]
+
+
+def likely(text, word):
+    (sentence,) = read(text, "en")
+    (found,) = rereading.learnt("en").likely([sentence.words])
+    return 1 - found[sentence.words.index(word), 0]
+
+
+@pytest.mark.parametrize(
+    "fault, harmless, word",
+    [
+        ("Copy me and bend your knee like this.", "I have never felt a stretch like this before.", "this"),
+        ("Bring your hand up to here.", "I have worked here for nine years.", "here"),
+        ("Check in the mirror that your knee is straight.", "There is a mirror in the hall, and it is cold.", "mirror"),
+    ],
+)
+def test_the_whole_sentence_decides(fault, harmless, word):
+    assert likely(fault, word) > 0.7 and likely(fault, word) > likely(harmless, word) + 0.3
+
+
+def test_no_passage_that_is_held_out_is_learnt_from():
+    held = {row["text"] for row in learn_closely.read([learn_closely.CORPUS / f"open_{name}.jsonl" for name in learn_closely.HELD_OUT])}
+    assert len(held) > 2000 and held.isdisjoint(text for text, _, _ in learn_closely.texts(learn_closely.HELD_OUT))
+
+
+def test_the_two_readings_have_the_same_doubts_about_strengths():
+    assert min(engine.DOUBT.values()) > engine.GLANCE
