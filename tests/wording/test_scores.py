@@ -57,6 +57,8 @@ FIRST = ("a", "b", "c")
 OTHERS = ("an", "bj", "v", "w")
 NEWER = ("dc", "ef", "eh")
 NEWEST = ("gh",)
+READ_TWICE = ("hc",)
+"""Of thirty voices, labelled, then read again whole and mended by their writer."""
 
 
 @pytest.mark.parametrize(
@@ -76,6 +78,10 @@ NEWEST = ("gh",)
         (NEWEST, "talk", score.BLOCKING, 0.83, 0.81),
         (NEWEST, "rare", score.BLOCKING, 0.87, 0.82),
         (NEWEST, "talk", score.ADVICE, 0.83, 0.85),
+        (READ_TWICE, "talk", score.BLOCKING, 0.91, 0.93),
+        (READ_TWICE, "rare", score.BLOCKING, 0.95, 0.90),
+        (READ_TWICE, "talk", score.ADVICE, 0.94, 0.94),
+        (READ_TWICE, "rare", score.ADVICE, 0.95, 0.90),
     ],
 )
 def test_sealed_passages_keep_their_scores(sets, sort, kinds, precision, recall):
