@@ -12,9 +12,11 @@ Seven open sets, HELD_OUT, are not learnt from: by them the thresholds of
 `engine` are chosen.
 
 It takes half an hour on two cores.  Everything random comes from one seed; a
-machine with other cores may round otherwise and come to slightly other numbers.  What is shipped was learnt by a trial of this
-script with the same settings but another seed, and sentences let through by a
-network of `learn.py` without HELD_OUT.
+machine with other cores may round otherwise and come to slightly other numbers.
+
+What is shipped was not written by this script: a trial of it learnt from the
+same passages with another seed, from sentences that a network of `learn.py`
+without HELD_OUT let through, and what it "learnt from" was put in by hand.
 """
 
 import argparse
@@ -29,7 +31,6 @@ HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 
 from learn import LEARNT, NAMES, fingerprint, letters, passages, targets, texts  # noqa: E402
-from score import CORPUS, read  # noqa: E402, F401
 from word_vectors import tensors  # noqa: E402
 
 from handouts.wording import engine, rereading, searching, weighing  # noqa: E402
