@@ -17,7 +17,7 @@ from typing import NamedTuple
 from handouts.errors import Fault, StudioFaults
 from handouts.reading.text_file import decode_text, read_bytes
 from handouts.wording.allowed import WHY, find_allows, match_allows, unused
-from handouts.wording.engine import check_text
+from handouts.wording.engine import check_text, is_read_closely
 from handouts.wording.marks import Strength
 from handouts.wording.names import ALLOW, LANGUAGES
 from handouts.wording.settings import Settings, find_settings, read_settings
@@ -71,6 +71,7 @@ class CheckedText:
     """What was found in one text.
 
     path: as the user named it, "-" for standard input.
+    closely: false of a text that is too long to be read as closely as others.
     fails: a finding is as strong as the settings ask for.
     """
 
@@ -80,6 +81,7 @@ class CheckedText:
     whole_text: tuple[Finding, ...]
     allowed: tuple[Allowed, ...]
     reading: Reading
+    closely: bool
     fails: bool
 
     @property
@@ -168,6 +170,7 @@ def check_one(
         tuple(whole),
         tuple(Allowed(found[at][0], allow.reason) for at, allow in sorted(let.items())),
         document.reading,
+        is_read_closely(text, language),
         any(settings.fails_at == "advice" or finding.strength == "blocks" for finding in (*marks, *whole)),
     )
 

@@ -28,9 +28,11 @@ def check(paths: tuple[str, ...], studio: Path | None, language: str, report: st
 
         _write(report_sarif(checked) + "\n")
     else:
-        from handouts.wording.reports.text import report_text, summary
+        from handouts.wording.reports.text import report_text, summary, too_long
 
         _write("".join(f"{line}\n" for line in report_text(checked, _wants_colour())))
+        for line in too_long(checked):
+            print(line, file=sys.stderr)
         print(summary(checked), file=sys.stderr)
     return checked.exit_status
 

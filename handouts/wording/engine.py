@@ -15,7 +15,7 @@ from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
 from handouts.wording.prose import PAUSES, Sentence
-from handouts.wording.searching import phrases, read, suspicious
+from handouts.wording.searching import hinting, phrases, read
 
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
@@ -25,14 +25,17 @@ DOUBT: Mapping[Strength, float] = {"blocks": 0.25, "advice": 0.25}
 
 A sentence without such a word is not looked at further, so nothing below is lower.
 """
-SURE: Mapping[Strength, float] = {"blocks": 0.6, "advice": 0.5}
+SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
 """How likely it must be without a phrase."""
 SURER = 0.8
 """How likely it must be for its likeliest kind to take the place of the phrase's own."""
-GLANCE = 0.02
+GLANCE = 0.1
 """How likely it must be at first sight for the sentence to be read closely."""
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
+
+CLOSELY_UP_TO = 200_000
+"""Characters of a text up to which it is read closely: some seconds of work, and more than any text of exercises."""
 
 BLOCK = 500
 """Words that are weighed at once: their numbers stay within reach of the processor."""
@@ -46,10 +49,29 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
     marks: list[Mark] = []
-    for block in _blocks(read(text, language)):
-        for sentence, likely in _in_question(block, language):
-            marks += _check(sentence, likely, language, text)
+    for sentence, likely in _in_question(read(text, language), language, is_read_closely(text, language)):
+        marks += _check(sentence, likely, language, text)
     return marks
+
+
+def is_read_closely(text: str, language: str) -> bool:
+    """Whether a text is short enough that nothing of what was learnt is left unasked."""
+    return len(text) <= CLOSELY_UP_TO or hinting(language) is None
+
+
+def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Iterator[tuple[Sentence, "Likely | None"]]:
+    """The sentences that may hold a fault, with how likely each word is part of one; None where nothing was learnt."""
+    may_hold_a_fault = hinting(language)
+    if may_hold_a_fault is None:
+        yield from ((sentence, None) for sentence in every)
+        return
+    for block in _blocks(filter(may_hold_a_fault, every)):
+        weighing, rereading = _networks()
+        if closely:
+            glanced = weighing.weigh(block, dict.fromkeys(DOUBT, GLANCE), language)
+            yield from rereading.reread(glanced, DOUBT, language) if glanced else ()
+        else:
+            yield from weighing.weigh(block, DOUBT, language)
 
 
 def _blocks(every: Iterable[Sentence]) -> Iterator[list[Sentence]]:
@@ -64,20 +86,6 @@ def _blocks(every: Iterable[Sentence]) -> Iterator[list[Sentence]]:
             block, count = [], 0
     if block:
         yield block
-
-
-def _in_question(block: list[Sentence], language: str) -> Iterable[tuple[Sentence, "Likely | None"]]:
-    """The sentences that may hold a fault, with how likely each word is part of one; None where nothing was learnt."""
-    words = suspicious(language)
-    if not words:
-        return [(sentence, None) for sentence in block]
-    asked = [not words.isdisjoint(sentence.words) for sentence in block]
-    if not any(asked):
-        return []
-    weighing, rereading = _networks()
-    weighed = weighing.weigh(block, asked, dict.fromkeys(DOUBT, GLANCE), language)
-    reread: Iterable[tuple[Sentence, Likely]] = rereading.reread(weighed, DOUBT, language) if weighed else []
-    return reread
 
 
 @cache

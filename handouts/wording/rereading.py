@@ -26,6 +26,7 @@ from numpy.typing import NDArray
 from handouts.wording.marks import Strength
 from handouts.wording.prose import Sentence
 from handouts.wording.searching import LEARNT
+from handouts.wording.stored import load
 from handouts.wording.weighing import Likely, Numbers, lines
 
 LONGEST = 120
@@ -34,11 +35,11 @@ AT_ONCE = 600
 """Words of stretches of like length that are worked out together."""
 KEPT = 20_000
 """Stretches of which is kept what was found: a text is read again at each keystroke of an editor."""
-CLOSELY = 0.5
+CLOSELY = 0.7
 """The weight of the close reading; the rest is that of `weighing`."""
 HEADS = 12
-BEGIN, END, UNKNOWN = "[CLS]", "[SEP]", "[UNK]"
-"""The pieces before and after a stretch, and of what has no other piece, as the encoder names them."""
+BEGIN, END, UNKNOWN, HIDDEN = "[CLS]", "[SEP]", "[UNK]", "[MASK]"
+"""The pieces before and after a stretch, of what has no other piece, and of a word that is not told, as the encoder names them."""
 
 
 def reread(
@@ -49,25 +50,23 @@ def reread(
     weighed: sentences, and how likely each of their words is by `weighing`: what is told is the mean of both, the close reading counting for CLOSELY.
     least: by strength, how likely a word of the sentence must be.
     """
-    stretches = [
-        (number, at, sentence.words[at : at + LONGEST])
-        for number, (sentence, _) in enumerate(weighed)
-        for at in range(0, len(sentence.words), LONGEST)
-    ]
-    found = [likely.found.copy() for _, likely in weighed]
-    closely = learnt(language).likely([words for _, _, words in stretches])
-    for (number, at, words), closer in zip(stretches, closely, strict=True):
-        part = found[number][at : at + len(words)]
-        part += (closer - part) * np.float32(CLOSELY)
-    both = [
-        (sentence, Likely.of_kinds(every, likely.columns, likely.names))
-        for (sentence, likely), every in zip(weighed, found, strict=True)
-    ]
+    cuts = [stretches(sentence.words) for sentence, _ in weighed]
+    closely = iter(learnt(language).likely([stretch for cut in cuts for stretch in cut]))
+    both = []
+    for (sentence, first), cut in zip(weighed, cuts, strict=True):
+        closer = np.concatenate([next(closely) for _ in cut])
+        found = first.found + (closer - first.found) * np.float32(CLOSELY)
+        both.append((sentence, Likely.of_kinds(found, first.columns, first.names)))
     return [
         (sentence, likely)
         for sentence, likely in both
         if any(max(of_words) >= least[strength] for strength, of_words in likely.of.items())
     ]
+
+
+def stretches(of_words: list[Any]) -> list[list[Any]]:
+    """A sentence's words, or what stands for each, in parts that are read at once."""
+    return [of_words[at : at + LONGEST] for at in range(0, len(of_words), LONGEST)]
 
 
 class Reader:
@@ -95,8 +94,7 @@ class Reader:
 
     @classmethod
     def read(cls, path: Path) -> Self:
-        with np.load(path, allow_pickle=False) as arrays:
-            return cls({name: arrays[name] for name in arrays.files})
+        return cls(load(path))
 
     def likely(self, stretches: Sequence[Sequence[str]]) -> list[Numbers]:
         """Of each stretch of words, how likely each word is part of no fault and of one of each kind: (words, 1 + kinds).
@@ -106,10 +104,14 @@ class Reader:
         """
         asked = [tuple(stretch) for stretch in stretches]
         if len(self._met) > KEPT:
-            self._met.clear()
+            self.forget()
         for together in _of_like_length({stretch for stretch in asked if stretch not in self._met}):
             self._met |= zip(together, self._found(together), strict=True)
         return [self._met[stretch] for stretch in asked]
+
+    def forget(self) -> None:
+        """Keeps nothing of what was found until now."""
+        self._met.clear()
 
     def _found(self, stretches: list[tuple[str, ...]]) -> Iterator[Numbers]:
         longest = max(map(len, stretches)) + 2
@@ -136,8 +138,9 @@ class Reader:
 
 def unpacked(arrays: Mapping[str, NDArray[Any]], name: str) -> Numbers:
     """An array of the file as numbers: whole ones times the scale of their column."""
-    array = arrays[name].astype(np.float32)
-    found: Numbers = array * arrays[f"{name} scale"].astype(np.float32) if f"{name} scale" in arrays else array
+    found: Numbers = arrays[name].astype(np.float32)
+    if f"{name} scale" in arrays:
+        found *= arrays[f"{name} scale"]
     return found
 
 
@@ -225,4 +228,4 @@ def pieces(word: str, known: Mapping[str, int]) -> list[str]:
 @cache
 def learnt(language: str) -> Reader:
     """What was learnt of a language."""
-    return Reader.read(LEARNT / f"{language}.close.npz")
+    return Reader.read(LEARNT / f"{language}.close.npy")

@@ -1,7 +1,8 @@
-"""The sentences of a text, and what the phrases of the kinds find in one."""
+"""The sentences of a text, whether one may hold a fault, and what the phrases of the kinds find in it."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from functools import cache
+from itertools import repeat
 from pathlib import Path
 
 from handouts.wording.kinds import lexicon
@@ -9,14 +10,35 @@ from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.prose import Sentence, sentences
 
 LEARNT = Path(__file__).parent / "learnt"
-"""Of a language, the suspicious words and the network that `weighing` reads."""
+"""Of a language, the hints, and what `weighing` and `rereading` read with."""
 
 
 @cache
-def suspicious(language: str) -> frozenset[str]:
-    """The words of which a sentence must hold one to be asked about; none where nothing was learnt."""
+def hinting(language: str) -> Callable[[Sentence], bool] | None:
+    """Tells whether a sentence may hold a fault; None where nothing was learnt.
+
+    Each word, each pair of words and the first word hint at a fault, or at
+    none: in `learnt`, a line each, hundredths of a logarithm of the odds.  The
+    first line, which has no word, is where the sum begins; a sentence is in
+    question if it does not end below 0.  This is only to leave out most of a
+    well-written text, fast.
+    """
     path = LEARNT / f"{language}.txt"
-    return frozenset(path.read_text("utf-8").split()) if path.exists() else frozenset()
+    if not path.exists():
+        return None
+    told = (line.partition(" ") for line in path.read_text("utf-8").splitlines())
+    hints = {words: int(number) for number, _, words in told}
+    start = hints.pop("")
+
+    def may_hold_a_fault(sentence: Sentence) -> bool:
+        return sum(map(hints.get, features(sentence.words), repeat(0)), start) >= 0
+
+    return may_hold_a_fault
+
+
+def features(words: list[str]) -> set[str]:
+    """What hints in a sentence: "hold", "it", " hold", which begins it, and "hold it"."""
+    return {*words, *map(" ".join, zip(["", *words], words, strict=False))}
 
 
 def read(text: str, language: str) -> Iterator[Sentence]:

@@ -8,7 +8,7 @@ the gates of Dauphin and others, "Language Modeling with Gated Convolutional
 Networks", ICML 2017.  Each word is a row of numbers: what was learnt of the
 word and of its classes in the lexicon.  Each layer makes every row short, and
 adds to each word's row something of the short rows beside it, at a reach of
-its own, so that in the end a word knows of the eight before it and after it.
+its own, so that in the end a word knows of the eight before it and after it in its sentence.
 From its last row comes how likely it is no part of a fault, or part of one of
 each kind.  That the rows seen are short halves what a layer costs.
 
@@ -29,11 +29,10 @@ from handouts.wording.kinds import kinds
 from handouts.wording.marks import Strength
 from handouts.wording.prose import Sentence
 from handouts.wording.searching import LEARNT
+from handouts.wording.stored import load
 
 REACHES = (1, 2, 4, 1)
-"""How far each layer looks to either side of a word, in words."""
-AROUND = sum(REACHES)
-"""How far all of them look: words further away change nothing."""
+"""How far each layer looks to either side of a word, in words of its sentence; all together, eight."""
 
 Numbers = NDArray[np.float32]
 
@@ -63,32 +62,29 @@ class Likely(NamedTuple):
 
 
 def weigh(
-    block: Sequence[Sentence], asked: Sequence[bool], least: Mapping[Strength, float], language: str
+    block: Sequence[Sentence], least: Mapping[Strength, float], language: str
 ) -> list[tuple[Sentence, Likely]]:
     """The sentences that may hold a fault, and how likely each of their words is part of one.
 
-    block: sentences that follow on one another: each is weighed with the others around it.
-    asked: of each, whether the question is asked.
+    block: the sentences that are asked about, weighed together.
     least: by strength, how likely a word of the sentence must be.
     """
     network = learnt(language)
-    names = network.kinds
-    words = [word for sentence in block for word in sentence.words]
-    classes = [bits for sentence in block for bits in sentence.classes]
-    lengths = [len(sentence.words) for sentence in block]
-    # What no sentence asked about can reach is left out: most of a well-written text.
-    kept = np.flatnonzero(np.convolve(np.repeat(asked, lengths), np.ones(2 * AROUND + 1))[AROUND:-AROUND] > 0.5)
-    found = np.zeros((len(words), 1 + len(names)), np.float32)
-    found[kept] = network.likely([words[place] for place in kept], [classes[place] for place in kept])
     columns = _columns(language)
+    lengths = [len(sentence.words) for sentence in block]
+    found = network.likely(
+        [word for sentence in block for word in sentence.words],
+        [bits for sentence in block for bits in sentence.classes],
+        lengths,
+    )
     sums = {strength: found[:, of].sum(axis=1) for strength, of in columns.items()}
     starts = np.cumsum([0, *lengths])
     enough = [np.maximum.reduceat(every, starts[:-1]) >= least[strength] for strength, every in sums.items()]
     likely = []
-    for place in np.flatnonzero(np.logical_or.reduce(enough) & asked).tolist():
+    for place in np.flatnonzero(np.logical_or.reduce(enough)).tolist():
         start, end = starts[place], starts[place + 1]
         of = {strength: every[start:end].tolist() for strength, every in sums.items()}
-        likely.append((block[place], Likely(of, found[start:end], columns, names)))
+        likely.append((block[place], Likely(of, found[start:end], columns, network.kinds)))
     return likely
 
 
@@ -102,33 +98,40 @@ def _columns(language: str) -> dict[Strength, list[int]]:
     }
 
 
-def beside(x: Any, reach: int) -> Any:
-    """(words, 3 * numbers): the row of each word between those `reach` words before and after it, noughts beyond the ends."""
-    gap = np.zeros((reach, x.shape[1]), np.float32)
-    padded = np.concatenate([gap, x, gap])
-    return np.concatenate([padded[: -2 * reach], x, padded[2 * reach :]], axis=1)
+def beside(x: Any, reach: int, of: NDArray[np.int_]) -> Any:
+    """(words, 3 * numbers): the row of each word between those `reach` words before and after it in its sentence, noughts where it has none there.
+
+    of: (words,), the number of each word's sentence.
+    """
+    width = x.shape[1]
+    found = np.zeros((len(x), 3 * width), x.dtype)
+    together = (of[reach:] == of[:-reach])[:, None]
+    np.multiply(x[:-reach], together, out=found[reach:, :width])
+    found[:, width : 2 * width] = x
+    np.multiply(x[reach:], together, out=found[:-reach, 2 * width :])
+    return found
 
 
 def forward(
     learnt: Mapping[str, Any],
     x: Any,
-    inside: Any = None,
+    of: NDArray[np.int_],
     drop: Callable[[Any], Any] = lambda x: x,
-    beside: Callable[[Any, int], Any] = beside,
+    beside: Callable[[Any, int, NDArray[np.int_]], Any] = beside,
     numeric: Any = np,
 ) -> Any:
     """The logits of each word: no fault, then each kind.
 
     learnt: the arrays of the layers, by name.
     x: (words, width), the row of each word.
-    inside: (words, 1), 0 at the places between two texts and else 1; None where there is one text.
+    of: (words,), the number of each word's sentence.
     drop: leaves out some numbers at random, while learning.
     beside, numeric: this module's and numpy, or what stands for them while learning.
     """
     for number, reach in enumerate(REACHES):
         size = numeric.sqrt(numeric.mean(x * x, axis=1, keepdims=True) + np.float32(1e-5))
         short = numeric.dot(x, learnt[f"short {number}"]) / size + learnt[f"short bias {number}"]
-        around = beside(short if inside is None else short * inside, reach)
+        around = beside(short, reach, of)
         taken = numeric.dot(around, learnt[f"taps {number}"]) + learnt[f"taps bias {number}"]
         gate = numeric.tanh(numeric.dot(around, learnt[f"gates {number}"]) + learnt[f"gates bias {number}"])
         x = x + drop(taken * (gate + np.float32(1)))
@@ -155,18 +158,18 @@ class Network:
 
     @classmethod
     def read(cls, path: Path) -> Self:
-        with np.load(path, allow_pickle=False) as arrays:
-            return cls({name: arrays[name] for name in arrays.files})
+        return cls(load(path))
 
-    def likely(self, words: Sequence[str], classes: Sequence[int]) -> Numbers:
+    def likely(self, words: Sequence[str], classes: Sequence[int], lengths: Sequence[int]) -> Numbers:
         """How likely each word is part of no fault and of one of each kind: (words, 1 + kinds), to three decimals.
 
-        words, classes: of sentences that follow on one another.
+        words, classes: of sentences, one after the other.
+        lengths: how many words each sentence has.
         Rounded, so that what lies on a threshold does not hang on the order in which a machine adds.
         """
         places = [self._place(word) for word in words]
         x = self._rows[places].astype(np.float32) * self._scale[places]
-        logits = forward(self._layers, x + self._of_classes(classes))
+        logits = forward(self._layers, x + self._of_classes(classes), np.repeat(np.arange(len(lengths)), lengths))
         odds = np.exp(logits - logits.max(axis=1, keepdims=True))
         found: Numbers = np.round(odds / odds.sum(axis=1, keepdims=True), 3)
         return found
@@ -197,4 +200,4 @@ def lines(array: NDArray[Any]) -> list[str]:
 @cache
 def learnt(language: str) -> Network:
     """What was learnt for a language."""
-    return Network.read(LEARNT / f"{language}.npz")
+    return Network.read(LEARNT / f"{language}.npy")

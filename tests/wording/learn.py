@@ -1,6 +1,7 @@
 """Learns what `handouts/wording/weighing.py` weighs with, from the open labelled passages.
 
-    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.npz and en.txt
+    python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.npy and en.txt
+    python tests/wording/learn.py --hints            learns en.txt alone, in a minute
     python tests/wording/learn.py --without SET ...  learns without these sets of passages, to score them honestly
     python tests/wording/learn.py --why "a sentence" prints each word that may be a fault, and the words that decide
 
@@ -12,6 +13,9 @@ The learner is Adam (Kingma and Ba, ICLR 2015) with a rate that rises, then
 falls to nothing; numbers are left out at random while learning ("dropout",
 Srivastava and others, JMLR 2014), and so are words, so that the words around
 them must do.  The library autograd works out which way to change each number.
+
+The hints of en.txt are a logistic regression with few weights (Tibshirani's
+"lasso", Journal of the Royal Statistical Society B, 1996), by scikit-learn.
 """
 
 import argparse
@@ -30,10 +34,11 @@ sys.path[:0] = [str(ROOT), str(HERE)]
 
 from score import CORPUS, overlap, read, unbracketed  # noqa: E402
 
-from handouts.wording import weighing  # noqa: E402
+from handouts.wording import rereading, weighing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
 from handouts.wording.prose import sentences  # noqa: E402
-from handouts.wording.searching import LEARNT  # noqa: E402
+from handouts.wording.searching import LEARNT, features, hinting  # noqa: E402
+from handouts.wording.stored import save  # noqa: E402
 
 NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
@@ -54,16 +59,19 @@ SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
 SEED = 2026
 
-SUSPICIOUS = 0.06
-"""The share of a word's places that must be part of a fault for the word to be suspicious."""
+MET, WEIGHTY = 3, 0.4
+"""How often a word or pair must be met to be a hint, and how little its weight may cost: the less, the fewer are hints."""
+AT_LEAST = 0.01
+"""How likely a fault must be, by the hints alone, for the sentence to be in question."""
 
 
 class Passage(NamedTuple):
-    """words, classes: as the checker sees them; targets: of each word 0 or 1 + the number of its kind; counts: what it counts for."""
+    """words, classes: as the checker sees them; targets: of each word 0 or 1 + the number of its kind; lengths: words of each sentence; counts: what it counts for."""
 
     words: list[str]
     classes: list[int]
     targets: list[int]
+    lengths: list[int]
     counts: int
 
 
@@ -85,12 +93,13 @@ def passages(without=()):
 
 
 def as_read(text, marks, counts):
-    words, classes, of_words = [], [], []
+    words, classes, of_words, lengths = [], [], [], []
     for sentence in sentences(text, lexicon("en").known):
         words += sentence.words
         classes += sentence.classes
         of_words += targets(sentence, marks)
-    return Passage(words, classes, of_words, counts)
+        lengths.append(len(sentence.words))
+    return Passage(words, classes, of_words, lengths, counts)
 
 
 def targets(sentence, marks):
@@ -108,25 +117,31 @@ def fingerprint(rows, settings=None):
     Not with the examples and the exercise texts: what the checker says of each
     is a test of its own, so they need no learning anew while it is right.
     """
-    settings = settings or (WIDTH, SHORT, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, weighing.REACHES, NAMES)
+    settings = settings or (WIDTH, SHORT, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, MET, WEIGHTY, AT_LEAST, weighing.REACHES, NAMES)
     told = json.dumps([settings, [row for row in rows if row.counts == 1]], ensure_ascii=False).encode()
     return hashlib.sha256(told).hexdigest()[:16]
 
 
-def suspicious(rows):
-    """The words that are part of a fault often enough; of an example's fault, its rarest if no other."""
-    every, faulty = collections.Counter(), collections.Counter()
+def hints(rows):
+    """The lines of en.txt: see `searching.hinting`."""
+    from sklearn.feature_extraction.text import CountVectorizer
+    from sklearn.linear_model import LogisticRegression
+
+    every, faulty, counts = [], [], []
     for row in rows:
-        for word, target in zip(row.words, row.targets, strict=True):
-            every[word] += row.counts
-            faulty[word] += row.counts * bool(target)
-    share = {word: faulty[word] / every[word] for word in faulty if word[0].isalnum()}
-    found = {word for word in share if share[word] >= SUSPICIOUS}
-    for row in rows:
-        if row.counts == SETTLED and any(row.targets) and found.isdisjoint(row.words):
-            faults = [word for word, target in zip(row.words, row.targets, strict=True) if target and word in share]
-            found.add(min(faults, key=every.__getitem__))
-    return sorted(found)
+        at = 0
+        for length in row.lengths:
+            every.append(row.words[at : at + length])
+            faulty.append(any(row.targets[at : at + length]))
+            counts.append(row.counts)
+            at += length
+    counter = CountVectorizer(analyzer=features, min_df=MET, dtype=np.float32)
+    learner = LogisticRegression(l1_ratio=1, C=WEIGHTY, solver="liblinear", intercept_scaling=10, random_state=SEED)
+    learner.fit(counter.fit_transform(every), faulty, counts)
+    start = round(100 * (learner.intercept_[0] - np.log(AT_LEAST / (1 - AT_LEAST))))
+    weights = zip(np.round(100 * learner.coef_[0]).astype(int).tolist(), counter.get_feature_names_out(), strict=True)
+    told = sorted((weight for weight in weights if weight[0]), key=lambda weight: (-weight[0], weight[1]))
+    return [str(start), *(f"{weight} {feature}" for weight, feature in told)]
 
 
 class Learner:
@@ -141,7 +156,7 @@ class Learner:
 
         self.numeric = numpy
         self.beside = primitive(weighing.beside)
-        defvjp(self.beside, lambda found, x, reach: lambda slopes: merged(slopes, reach))
+        defvjp(self.beside, lambda found, x, reach, of: lambda slopes: merged(slopes, reach, of))
         self.random = np.random.default_rng(SEED)
         with np.load(VECTORS) as found:
             self.words = weighing.lines(found["words"])
@@ -180,16 +195,17 @@ class Learner:
         return self.random.normal(0, inward**-0.5, (inward, outward))
 
     def batch(self, rows):
-        """Rows of passages as arrays, with gaps between them, each with a number for each word: the word, its classes, its target, and what it counts for."""
-        gap = max(weighing.REACHES)
-        words, classes, targets, counts = [], [], [], []
+        """Rows of passages as arrays, each with a number for each word: the word, its classes, its sentence, its target, and what it counts for."""
+        words, classes, lengths, targets, counts = [], [], [], [], []
         for row in rows:
-            words += [self.places[word] for word in row.words] + [0] * gap
-            classes += row.classes + [0] * gap
-            targets += row.targets + [0] * gap
-            counts += [row.counts] * len(row.words) + [0] * gap
+            words += [self.places[word] for word in row.words]
+            classes += row.classes
+            lengths += row.lengths
+            targets += row.targets
+            counts += [row.counts] * len(row.words)
         spread = (np.array(classes)[:, None] >> np.arange(CLASSES) & 1).astype(np.float32)
-        return np.array(words), spread, np.eye(1 + len(NAMES), dtype=np.float32)[targets], np.array(counts, np.float32)[:, None]
+        of = np.repeat(np.arange(len(lengths)), lengths)
+        return np.array(words), spread, of, np.eye(1 + len(NAMES), dtype=np.float32)[targets], np.array(counts, np.float32)
 
     def drop(self, share):
         def leave_out(x):
@@ -198,14 +214,14 @@ class Learner:
 
         return leave_out
 
-    def loss(self, learnt, own, vectors, spread, targets, counts):
+    def loss(self, learnt, own, vectors, spread, of, targets, counts):
         """How unlikely the labels are, as a mean over the words."""
-        numeric, inside = self.numeric, (counts > 0).astype(np.float32)
+        numeric = self.numeric
         x = own + numeric.dot(vectors, learnt["of vectors"]) + numeric.dot(spread, learnt["classes"])
-        logits = weighing.forward(learnt, self.drop(LEFT_OUT)(x), inside, self.drop(LEFT_OUT_INSIDE), self.beside, numeric)
+        logits = weighing.forward(learnt, self.drop(LEFT_OUT)(x), of, self.drop(LEFT_OUT_INSIDE), self.beside, numeric)
         logits = logits - numeric.max(logits, axis=1, keepdims=True)
         likely = numeric.sum(logits * targets, axis=1) - numeric.log(numeric.sum(numeric.exp(logits), axis=1))
-        return -numeric.sum(likely * counts[:, 0]) / np.float32(counts.sum())
+        return -numeric.sum(likely * counts) / np.float32(counts.sum())
 
     def step(self, rows, rate):
         """Learns from some passages; the loss before it."""
@@ -258,12 +274,13 @@ class Learner:
         }
 
 
-def merged(slopes, reach):
+def merged(slopes, reach, of):
     """The way back through `weighing.beside`: what each row's three copies say of it, together."""
     before, total, after = np.split(slopes, 3, axis=1)
     total = total.copy()
-    total[:-reach] += before[reach:]
-    total[reach:] += after[:-reach]
+    together = (of[reach:] == of[:-reach])[:, None]
+    total[:-reach] += before[reach:] * together
+    total[reach:] += after[:-reach] * together
     return total
 
 
@@ -281,41 +298,51 @@ def learn(rows, rounds=ROUNDS, tell=lambda line: None):
 
 
 def why(text):
-    """Prints how likely each word is part of a fault, and which other words of the sentence make it more or less so."""
-    network = weighing.learnt("en")
+    """Prints how likely each word is part of a fault, by both readings together, and which other words of the sentence make it more or less so."""
+    may_hold_a_fault = hinting("en")
     for sentence in sentences(text, lexicon("en").known):
         words, classes = sentence.words, sentence.classes
-        found = network.likely(words, classes)
-        without = []
-        for place in range(len(words)):
-            hidden = [*words[:place], "", *words[place + 1 :]], [*classes[:place], 0, *classes[place + 1 :]]
-            without.append(network.likely(*hidden)[:, 0])
+        found = both(words, classes)
+        # A word is hidden as it was while learning.
+        without = [both(words, classes, hidden=place)[:, 0] for place in range(len(words))]
+        asked = "in question" if may_hold_a_fault(sentence) else "not in question, by the hints"
+        print(f"{sentence.quote(0, len(words))!r} is {asked}")
         for place in np.flatnonzero(found[:, 0] <= 0.9):
             changes = [(other[place] - found[place, 0], word) for word, other in zip(words, without, strict=True)]
             del changes[place]
             heaviest = sorted(changes, key=lambda change: -abs(change[0]))[:6]
             told = "; ".join(f"{word} {change:+.2f}" for change, word in heaviest if abs(change) >= 0.01)
-            kind = network.kinds[int(found[place, 1:].argmax())]
+            kind = NAMES[int(found[place, 1:].argmax())]
             print(f"{words[place]}, {kind}: {1 - found[place, 0]:.2f}; {told or 'no other word alone decides'}")
+
+
+def both(words, classes, hidden=None):
+    """How likely each word is part of no fault and of one of each kind, by both readings together; one word may be hidden."""
+    seen = ["" if place == hidden else word for place, word in enumerate(words)]
+    kept = [0 if place == hidden else bits for place, bits in enumerate(classes)]
+    first = weighing.learnt("en").likely(seen, kept, [len(seen)])
+    closely = rereading.learnt("en").likely(rereading.stretches([word or rereading.HIDDEN for word in seen]))
+    return first + (np.concatenate(closely) - first) * rereading.CLOSELY
 
 
 def main(argv=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--without", nargs="*", default=[], metavar="SET")
     parser.add_argument("--rounds", type=int, default=ROUNDS, help="fewer are for a trial")
-    parser.add_argument("--words", action="store_true", help="write the list of suspicious words anew, and learn nothing")
+    parser.add_argument("--hints", action="store_true", help="learn the hints alone")
     parser.add_argument("--why", metavar="TEXT")
     arguments = parser.parse_args(argv)
     if arguments.why:
         return why(arguments.why)
     rows = passages(arguments.without)
-    path = LEARNT / "en.npz"
-    path.with_suffix(".txt").write_text("\n".join(suspicious(rows)) + "\n", "utf-8")
-    if arguments.words:
-        return print(f"Wrote the suspicious words of {len(rows)} passages: {path.stem}.txt")
+    path = LEARNT / "en.npy"
+    path.with_suffix(".txt").write_text("\n".join(hints(rows)) + "\n", "utf-8")
+    print(f"Learnt the hints from {len(rows)} passages: {path.stem}.txt", flush=True)
+    if arguments.hints:
+        return None
     learner = learn(rows, arguments.rounds, lambda line: print(line, flush=True))
-    np.savez(path, **learner.arrays(fingerprint(rows)))
-    print(f"Learnt from {len(rows)} passages: {path.relative_to(ROOT)} and {path.stem}.txt")
+    save(path, learner.arrays(fingerprint(rows)))
+    print(f"Learnt the network: {path.relative_to(ROOT)}")
 
 
 if __name__ == "__main__":

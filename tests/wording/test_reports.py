@@ -21,13 +21,13 @@ import pytest
 from click.testing import CliRunner
 
 from handouts.cli import main
-from handouts.wording import command
+from handouts.wording import command, engine
 from handouts.wording.checking import check_all
 from handouts.wording.names import ALL_NAMES, ALLOW
 from handouts.wording.reports.explain import explain, explained
 from handouts.wording.reports.json import report_json
 from handouts.wording.reports.sarif import report_sarif
-from handouts.wording.reports.text import report_text, summary
+from handouts.wording.reports.text import report_text, summary, too_long
 
 ROOT = Path(__file__).resolve().parents[2]
 TEXT = """---
@@ -112,6 +112,20 @@ def test_the_summary_is_one_line(texts):
     )
     Path("fine.md").write_text("Sit tall.\n", "utf-8")
     assert summary(check_all(["fine.md"])) == "1 text checked: nothing to change."
+
+
+def test_a_text_that_is_too_long_for_the_close_reading_is_told(texts, monkeypatch):
+    Path("fine.md").write_text("Sit tall.\n", "utf-8")
+    assert list(too_long(check_all(["fine.md"]))) == []
+    monkeypatch.setattr(engine, "CLOSELY_UP_TO", 9)
+    checked = check_all(["fine.md", "row.md"])
+    fine, row = too_long(checked)
+    assert fine.startswith("fine.md: ") and row.startswith("row.md: ") and "cut it into shorter files" in fine
+    assert [file["closely"] for file in json.loads(report_json(checked))["files"]] == [False, False]
+    assert "fine.md: the text is longer" in run("fine.md").stderr
+    # A language without a close reading has nothing to miss.
+    Path("fine.fr.md").write_text("Asseyez-vous bien droit.\n", "utf-8")
+    assert list(too_long(check_all(["fine.fr.md"]))) == []
 
 
 # --- the command -------------------------------------------------------------------

@@ -10,7 +10,8 @@ import pytest
 from handouts.wording import check_text, engine, weighing
 from handouts.wording.kinds import lexicon
 from handouts.wording.prose import sentences
-from handouts.wording.searching import read
+from handouts.wording.searching import features, hinting, read
+from handouts.wording.stored import load
 
 HERE = Path(__file__).parent
 spec = importlib.util.spec_from_file_location("wording_learn", HERE / "learn.py")
@@ -23,9 +24,8 @@ ADVICE = "run: python tests/wording/learn.py"
 def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
     """Learning takes a quarter of an hour, so what it was given is compared, not what comes of it."""
     rows = learn.passages()
-    with np.load(learn.LEARNT / "en.npz") as shipped:
-        assert shipped["learnt from"].tobytes().decode() == learn.fingerprint(rows), ADVICE
-    assert engine.suspicious("en") == set(learn.suspicious(rows)), f"{ADVICE}, or with --words alone"
+    told = load(learn.LEARNT / "en.npy")["learnt from"].tobytes().decode()
+    assert told == learn.fingerprint(rows), ADVICE
 
 
 def test_the_fingerprint_changes_with_a_label_a_word_and_a_setting(monkeypatch):
@@ -53,12 +53,19 @@ def test_a_passage_is_read_as_the_checker_reads_it():
 PICTURE = 1 + learn.NAMES.index("picture")
 
 
-def rows_of(*pairs):
-    """Passages of plain words, of which those in capitals are part of a picture."""
-    return [
-        learn.Passage(words.lower().split(), [0] * len(words.split()), [PICTURE * word.isupper() for word in words.split()], 1)
-        for words in pairs
-    ]
+def rows_of(*passages):
+    """Passages of plain words, of which those in capitals are part of a picture; sentences end with a full stop."""
+    rows = []
+    for passage in passages:
+        words = passage.split()
+        lengths = [len(sentence.split()) for sentence in passage.replace(".", ".\n").splitlines()]
+        rows.append(learn.Passage([word.lower() for word in words], [0] * len(words), [PICTURE * word.isupper() for word in words], lengths, 1))
+    return rows
+
+
+def of_sentence(network, words):
+    words = words.split()
+    return network.likely(words, [0] * len(words), [len(words)])
 
 
 @pytest.fixture(scope="module")
@@ -72,7 +79,7 @@ def test_learning_finds_what_decides(small):
     network = weighing.Network(small.arrays("nothing"))
 
     def plate(words):
-        return network.likely(words.split(), [0] * len(words.split()))[words.split().index("plate"), PICTURE]
+        return of_sentence(network, words)[words.split().index("plate"), PICTURE]
 
     assert plate("see the plate") > 0.9 and plate("lift the plate") < 0.1
     # In words that it has not met together.
@@ -90,48 +97,75 @@ def test_the_checker_gives_what_the_learner_learnt(small):
     words = "now see the big plate".split()
     places = np.array([small.places[word] for word in words])
     x = small.learnt["of words"][small.own[places]] + small.vectors[places] @ small.learnt["of vectors"]
-    logits = weighing.forward(small.learnt, x)
+    logits = weighing.forward(small.learnt, x, np.zeros(5, int))
     expected = np.exp(logits) / np.exp(logits).sum(axis=1, keepdims=True)
-    assert weighing.Network(small.arrays("nothing")).likely(words, [0] * 5) == pytest.approx(expected, abs=0.02)
+    assert of_sentence(weighing.Network(small.arrays("nothing")), "now see the big plate") == pytest.approx(expected, abs=0.02)
 
 
 @pytest.mark.parametrize("reach", [1, 2, 4])
-def test_the_rows_beside_a_word_are_those_that_a_convolution_takes(reach):
+def test_the_rows_beside_a_word_are_those_that_a_convolution_takes_within_its_sentence(reach):
     """Against numpy's own convolution, with a kernel that has gaps."""
     random = np.random.default_rng(1)
     x, taps = random.normal(size=(30, 1)), random.normal(size=3)
     kernel = np.zeros(2 * reach + 1)
     kernel[[0, reach, 2 * reach]] = taps[::-1]
-    assert (weighing.beside(x, reach) @ taps) == pytest.approx(np.convolve(x[:, 0], kernel, "same"))
+    lengths = [11, 1, 3, 15]
+    parts = np.split(x[:, 0], np.cumsum(lengths)[:-1])
+    # Of a part shorter than the kernel the middle of the whole convolution counts.
+    expected = np.concatenate([np.convolve(part, kernel)[reach : reach + len(part)] for part in parts])
+    assert (weighing.beside(x, reach, np.repeat(range(4), lengths)) @ taps) == pytest.approx(expected)
 
 
 @pytest.mark.parametrize("reach", [1, 2, 4])
 def test_the_way_back_through_the_rows_beside_is_their_transpose(reach):
     random = np.random.default_rng(2)
     x, slopes = random.normal(size=(20, 3)), random.normal(size=(20, 9))
-    assert (weighing.beside(x, reach) * slopes).sum() == pytest.approx((x * learn.merged(slopes, reach)).sum())
+    of = np.repeat([0, 1, 2], [2, 7, 11])
+    assert (weighing.beside(x, reach, of) * slopes).sum() == pytest.approx((x * learn.merged(slopes, reach, of)).sum())
 
 
-def test_leaving_out_what_cannot_be_reached_changes_nothing():
+def test_a_sentence_is_weighed_alike_alone_and_among_others():
     text = (
         "Stand tall. Feet a hip's width apart, toes to 12 o'clock. Breathe in through the nose and out through the mouth. "
         "Now turn that way. Rest for two minutes, drink some water and shake your arms out. Then do it like this again."
     )
     block = list(read(text, "en"))
     nothing = {"blocks": 0.0, "advice": 0.0}
-    every = weighing.weigh(block, [True] * len(block), nothing, "en")
+    every = weighing.weigh(block, nothing, "en")
     assert [sentence for sentence, _ in every] == block
-    for number, sentence in enumerate(block):
-        ((asked, likely),) = weighing.weigh(block, [place == number for place in range(len(block))], nothing, "en")
-        assert asked is sentence
-        assert likely.found == pytest.approx(every[number][1].found, abs=0.0011)
+    for sentence, among in every:
+        ((_, alone),) = weighing.weigh([sentence], nothing, "en")
+        assert alone.found == pytest.approx(among.found, abs=0.0011)
+
+
+def test_the_hints_are_few_and_say_what_decides():
+    """Of words that stand in faults and outside alike, a pair or the first word can be the hint."""
+    rows = rows_of("turn this WAY .", "now turn this WAY .", "try this weight .", "now try this weight .", "keep this pace .") * 30
+    start, *lines = learn.hints(rows)
+    weights = {words: int(number) for number, _, words in (line.partition(" ") for line in lines)}
+    assert int(start) and 0 < len(weights) < 12
+    assert max(weights, key=weights.__getitem__) in ("turn", "way", "this way", "turn this", "way .")
+    assert "this" not in weights and "now" not in weights
+
+
+@pytest.mark.parametrize(
+    "text, asked", [("Copy me.", True), ("Do it like this.", True), ("Breathe out through your mouth.", False), ("Rest for two minutes.", False)]
+)
+def test_a_sentence_is_in_question_by_its_hints(text, asked):
+    (sentence,) = read(text, "en")
+    assert hinting("en")(sentence) is asked
+
+
+def test_hints_are_words_and_pairs_of_which_one_begins_the_sentence():
+    assert features(["turn", "it", "and", "turn"]) == {"turn", "it", "and", " turn", "turn it", "it and", "and turn"}
+    assert features([]) == set()
 
 
 def test_sentences_where_no_word_is_likely_enough_are_left_out():
     block = list(read("Breathe out. Now turn that way. Look at the ceiling. Stand tall.", "en"))
 
     def kept(blocks, advice):
-        weighed = weighing.weigh(block, [True] * len(block), {"blocks": blocks, "advice": advice}, "en")
+        weighed = weighing.weigh(block, {"blocks": blocks, "advice": advice}, "en")
         return [block.index(sentence) for sentence, _ in weighed]
 
     assert kept(0.0, 0.0) == [0, 1, 2, 3]
@@ -143,15 +177,21 @@ def test_sentences_where_no_word_is_likely_enough_are_left_out():
 
 def test_an_unknown_compound_is_read_as_its_last_part_and_any_other_unknown_word_as_unknown():
     network = weighing.learnt("en")
-    of = lambda words: network.likely(words.split(), [0] * len(words.split()))  # noqa: E731
-    assert (of("see the zzqx-poster") == of("see the poster")).all()
-    assert (of("see the zzqx") == of("see the qqzv")).all()
-    assert (of("see the zzqx") != of("see the poster")).any()
+    compound, poster, unknown, other = (of_sentence(network, f"see the {word}") for word in ("zzqx-poster", "poster", "zzqx", "qqzv"))
+    assert (compound == poster).all() and (unknown == other).all() and (unknown != poster).any()
+
+
+def test_the_learner_tells_which_words_decided(capsys):
+    learn.why("Breathe out through your mouth. Hold the bell like this.")
+    breathe, hold, *told = capsys.readouterr().out.splitlines()
+    assert breathe.endswith("is not in question, by the hints") and hold.endswith("is in question")
+    (this,) = [line for line in told if line.startswith("this, demonstration: ")]
+    assert "like +" in this and "mouth" not in this
 
 
 def likely(text, word):
     (sentence,) = sentences(text, lexicon("en").known)
-    found = weighing.learnt("en").likely(sentence.words, sentence.classes)
+    found = weighing.learnt("en").likely(sentence.words, sentence.classes, [len(sentence.words)])
     return 1 - found[sentence.words.index(word), 0]
 
 
@@ -194,7 +234,7 @@ def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch)
 
 
 def test_a_language_without_weights_has_its_phrases_alone():
-    assert engine.suspicious("fr") == frozenset()
+    assert hinting("fr") is None
     assert [mark.kind for mark in check_text("Faites comme ça.", language="fr")] == ["demonstration"]
 
 

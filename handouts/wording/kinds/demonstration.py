@@ -927,7 +927,6 @@ ENGLISH = Kind(
         "Anna keeps time. [[Borrow hers]].",
         "Omar, [[show the boys]].",
         "[[Here's what that looks like]].",
-        "Step, close, and then a kind of [[this]].",
     ),
     leave=(
         "The nurse will show you how to take it.",

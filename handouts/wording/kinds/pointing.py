@@ -851,7 +851,6 @@ ENGLISH = Kind(
         "Drop the arms to [[more like there]].",
         "The gap should be [[about this]].",
         "The heavy jars live [[down there]].",
-        "You know where the bell stops? [[There]].",
         "[[Not that way]], the other way.",
         "Run to the first cone, [[back to here]], then rest.",
         "Sprint back to [[this one]].",

@@ -155,7 +155,6 @@ _PHRASES = Phrases(
         [ look|looks|looking dusky|puffy|redder|paler|darker|bluish|yellowish|bruised|inflamed|swollen|mottled ]
         ^ [ see if|whether your|the|one|both|either _ ] !get|can|feel
         ^ [ watch your|the|each|that kneecap|knee|knees|kneecaps|hip|hips|elbow|elbows|heel|heels|wrist|wrists|shoulder|shoulders|ankle|ankles|thumb|chest|tummy|belly ] :|;|.|throughout|closely|carefully|it|they|all
-        ^ [ look where ] you
         [ aim|line with|up your|by eye|eyes|eyeline ]
         [ peek|peep|peer|glance through|under|between|past|round|around ]
         [ no|any|some daylight between|under|through ]
@@ -356,7 +355,6 @@ ENGLISH = Kind(
         "If [[you can't see]] your hands, they're too far back.",
         "Keep your hands [[in view]].",
         "[[See whether]] your knees track over your toes.",
-        "[[Look where]] you're going.",
         "[[Line up your eye]] with the pin.",
         "It should [[look symmetrical]].",
         "[[Compare both calves by sight]].",

@@ -12,6 +12,7 @@ from handouts.wording.checking import Checked, CheckedText, Finding
 def report_json(checked: Checked) -> str:
     """One object: `files`, each with `path`, `marks`, `whole_text`, `reading`, and `faults` of files.
 
+    `closely` is false of a text that was too long for the close reading.
     Lines and columns count from 1, `start` and `end` from 0; all of them count
     characters of the file (Unicode code points), `end` is exclusive.
     """
@@ -33,6 +34,7 @@ def _text(text: CheckedText) -> dict[str, Any]:
         "whole_text": [_finding(finding, "check") for finding in text.whole_text],
         "allowed": [{**_finding(allowed.finding, "kind"), "reason": allowed.reason} for allowed in text.allowed],
         "reading": text.reading._asdict(),
+        "closely": text.closely,
     }
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from handouts.wording.checking import Checked, CheckedText, Finding, counted
+from handouts.wording.engine import CLOSELY_UP_TO
 
 _LONGEST = 70
 """Characters of the author's words that a line repeats."""
@@ -24,6 +25,16 @@ def report_text(checked: Checked, colour: bool = False) -> Iterator[str]:
     for text in checked.texts:
         for finding in text.findings:
             yield _line(text, finding, colour)
+
+
+def too_long(checked: Checked) -> Iterator[str]:
+    """A line for each text that was too long for the close reading."""
+    for text in checked.texts:
+        if not text.closely:
+            yield (
+                f"{text.path}: the text is longer than {CLOSELY_UP_TO:,} characters, so it was read less closely and more"
+                " may be missed; to have it read closely, cut it into shorter files"
+            )
 
 
 def summary(checked: Checked) -> str:
