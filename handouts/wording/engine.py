@@ -6,10 +6,10 @@ without a phrase, they mark words themselves where they speak clearly for it.
 """
 
 import os
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cache
 from types import ModuleType
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
@@ -38,7 +38,7 @@ CLOSELY_UP_TO = 200_000
 """Characters of a text up to which it is read closely: some seconds of work, and more than any text of exercises."""
 
 BLOCK = 500
-"""Words that are weighed at once: their numbers stay within reach of the processor."""
+"""Words that are weighed, or read closely, at once: their numbers stay within reach of the processor."""
 
 
 def check_text(text: str, *, language: str = "en") -> list[Mark]:
@@ -65,22 +65,26 @@ def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Ite
     if may_hold_a_fault is None:
         yield from ((sentence, None) for sentence in every)
         return
-    for block in _blocks(filter(may_hold_a_fault, every)):
-        weighing, rereading = _networks()
-        if closely:
-            glanced = weighing.weigh(block, dict.fromkeys(DOUBT, GLANCE), language)
-            yield from rereading.reread(glanced, DOUBT, language) if glanced else ()
-        else:
-            yield from weighing.weigh(block, DOUBT, language)
+    least = dict.fromkeys(DOUBT, GLANCE) if closely else DOUBT
+    weighed = (
+        found
+        for block in _blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)
+        for found in _networks()[0].weigh(block, least, language)
+    )
+    if not closely:
+        yield from weighed
+        return
+    for glanced in _blocks(weighed, lambda found: found[0]):
+        yield from _networks()[1].reread(glanced, DOUBT, language)
 
 
-def _blocks(every: Iterable[Sentence]) -> Iterator[list[Sentence]]:
-    """The sentences in blocks of about BLOCK words."""
-    block: list[Sentence] = []
+def _blocks(every: Iterable[Any], sentence: Callable[[Any], Sentence]) -> Iterator[list[Any]]:
+    """Sentences, or what goes with each, in blocks of about BLOCK words."""
+    block: list[Any] = []
     count = 0
-    for sentence in every:
-        block.append(sentence)
-        count += len(sentence.words)
+    for one in every:
+        block.append(one)
+        count += len(sentence(one).words)
         if count >= BLOCK:
             yield block
             block, count = [], 0

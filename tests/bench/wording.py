@@ -27,6 +27,7 @@ from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
+os.environ["OPENBLAS_NUM_THREADS"] = "1"  # as the program itself loads numpy
 
 import table  # noqa: E402
 
