@@ -20,6 +20,7 @@ The hints of en.txt are a logistic regression with few weights (Tibshirani's
 
 import argparse
 import collections
+import copy
 import hashlib
 import json
 import sys
@@ -34,7 +35,7 @@ sys.path[:0] = [str(ROOT), str(HERE)]
 
 from score import CORPUS, overlap, read, unbracketed  # noqa: E402
 
-from handouts.wording import rereading, weighing  # noqa: E402
+from handouts.wording import engine, rereading, weighing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
 from handouts.wording.prose import sentences  # noqa: E402
 from handouts.wording.searching import LEARNT, features, hinting  # noqa: E402
@@ -102,6 +103,14 @@ def as_read(text, marks, counts):
     return Passage(words, classes, of_words, lengths, counts)
 
 
+def by_sentence(row):
+    """Words and targets of each sentence of a passage."""
+    at = 0
+    for length in row.lengths:
+        yield row.words[at : at + length], row.targets[at : at + length]
+        at += length
+
+
 def targets(sentence, marks):
     """Of each word of a sentence 0, or 1 + the number of the kind of its mark."""
     found = []
@@ -129,12 +138,10 @@ def hints(rows):
 
     every, faulty, counts = [], [], []
     for row in rows:
-        at = 0
-        for length in row.lengths:
-            every.append(row.words[at : at + length])
-            faulty.append(any(row.targets[at : at + length]))
+        for words, of_words in by_sentence(row):
+            every.append(words)
+            faulty.append(any(of_words))
             counts.append(row.counts)
-            at += length
     counter = CountVectorizer(analyzer=features, min_df=MET, dtype=np.float32)
     learner = LogisticRegression(l1_ratio=1, C=WEIGHTY, solver="liblinear", intercept_scaling=10, random_state=SEED)
     learner.fit(counter.fit_transform(every), faulty, counts)
@@ -301,10 +308,10 @@ def why(text):
     """Prints how likely each word is part of a fault, by both readings together, and which other words of the sentence make it more or less so."""
     may_hold_a_fault = hinting("en")
     for sentence in sentences(text, lexicon("en").known):
-        words, classes = sentence.words, sentence.classes
-        found = both(words, classes)
+        words = sentence.words
+        found = both(sentence)
         # A word is hidden as it was while learning.
-        without = [both(words, classes, hidden=place)[:, 0] for place in range(len(words))]
+        without = [both(hiding(sentence, place))[:, 0] for place in range(len(words))]
         asked = "in question" if may_hold_a_fault(sentence) else "not in question, by the hints"
         print(f"{sentence.quote(0, len(words))!r} is {asked}")
         for place in np.flatnonzero(found[:, 0] <= 0.9):
@@ -316,13 +323,19 @@ def why(text):
             print(f"{words[place]}, {kind}: {1 - found[place, 0]:.2f}; {told or 'no other word alone decides'}")
 
 
-def both(words, classes, hidden=None):
-    """How likely each word is part of no fault and of one of each kind, by both readings together; one word may be hidden."""
-    seen = ["" if place == hidden else word for place, word in enumerate(words)]
-    kept = [0 if place == hidden else bits for place, bits in enumerate(classes)]
-    first = weighing.learnt("en").likely(seen, kept, [len(seen)])
-    closely = rereading.learnt("en").likely(rereading.stretches([word or rereading.HIDDEN for word in seen]))
-    return first + (np.concatenate(closely) - first) * rereading.CLOSELY
+def both(sentence):
+    """How likely each word is part of no fault and of one of each kind, by both readings together."""
+    any_at_all = dict.fromkeys(engine.DOUBT, 0.0)
+    ((_, likely),) = rereading.reread(weighing.weigh([sentence], any_at_all, "en"), any_at_all, "en")
+    return likely.found
+
+
+def hiding(sentence, place):
+    """The sentence with one word not told."""
+    hidden = copy.copy(sentence)
+    hidden.words = [*sentence.words[:place], rereading.HIDDEN, *sentence.words[place + 1 :]]
+    hidden.classes = [*sentence.classes[:place], 0, *sentence.classes[place + 1 :]]
+    return hidden
 
 
 def main(argv=None):

@@ -10,7 +10,7 @@ library torch is needed too, here alone.  Run `learn.py --hints` first: what is
 learnt from are the sentences that its hints put in question, and some of the
 others.
 
-It takes half an hour on two cores.  Everything random comes from one seed; a
+It takes three quarters of an hour on two cores.  Everything random comes from one seed; a
 machine with other cores may round otherwise and come to slightly other numbers.
 """
 

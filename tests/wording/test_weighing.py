@@ -1,7 +1,9 @@
 """What was learnt: it comes from the passages, and it listens to the words around."""
 
+import collections
 import importlib.util
 import math
+import types
 from pathlib import Path
 
 import numpy as np
@@ -21,9 +23,13 @@ spec.loader.exec_module(learn)
 ADVICE = "run: python tests/wording/learn.py"
 
 
-def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
+@pytest.fixture(scope="module")
+def rows():
+    return learn.passages()
+
+
+def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings(rows):
     """Learning takes a quarter of an hour, so what it was given is compared, not what comes of it."""
-    rows = learn.passages()
     told = load(learn.LEARNT / "en.npy")["learnt from"].tobytes().decode()
     assert told == learn.fingerprint(rows), ADVICE
 
@@ -41,6 +47,25 @@ def test_no_sealed_passage_is_learnt_from():
     learnt_from = {text for text, _, _ in learn.texts()}
     sealed = {row["text"] for row in learn.read(sorted(learn.CORPUS.glob("sealed_*.jsonl")))}
     assert sealed and learnt_from.isdisjoint(sealed)
+
+
+def test_a_set_that_is_left_out_is_not_learnt_from():
+    sets = ("ea", "eg", "dd", "ec", "dg", "ak", "c")
+    left_out = {row["text"] for row in learn.read([learn.CORPUS / f"open_{name}.jsonl" for name in sets])}
+    assert len(left_out) > 2000 and left_out.isdisjoint(text for text, _, _ in learn.texts(sets))
+
+
+def test_the_hints_that_are_shipped_come_from_these_passages_and_lose_few_faults(rows):
+    """Learning them takes a minute, so it is asked whether each was met often enough and what they let through."""
+    _, *lines = (learn.LEARNT / "en.txt").read_text("utf-8").splitlines()
+    sentences = [(words, any(targets), row.counts) for row in rows for words, targets in learn.by_sentence(row)]
+    met = collections.Counter(feature for words, _, _ in sentences for feature in features(words))
+    assert all(met[line.partition(" ")[2]] >= learn.MET for line in lines)
+    asked = [hinting("en")(types.SimpleNamespace(words=words)) for words, _, _ in sentences]
+    of_faults = [one for one, (_, faulty, _) in zip(asked, sentences, strict=True) if faulty]
+    assert sum(of_faults) / len(of_faults) > 0.99
+    of_examples = [one for one, (_, faulty, counts) in zip(asked, sentences, strict=True) if faulty and counts == learn.SETTLED]
+    assert all(of_examples)
 
 
 def test_a_passage_is_read_as_the_checker_reads_it():
