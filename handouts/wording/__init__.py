@@ -4,7 +4,7 @@
     for mark in check_text("Hold the bell like this."):
         print(mark.start, mark.end, mark.kind, mark.words)
 
-Needs numpy, and loads it when a sentence may hold a fault.
+Needs numpy and onnxruntime, and loads them when a sentence may hold a fault.
 """
 
 from handouts.wording.engine import check_text

@@ -17,8 +17,8 @@ from typing import NamedTuple
 from handouts.errors import Fault, StudioFaults
 from handouts.reading.text_file import decode_text, read_bytes
 from handouts.wording.allowed import WHY, find_allows, match_allows, unused
-from handouts.wording.engine import check_text, is_read_closely
-from handouts.wording.marks import Strength
+from handouts.wording.engine import check_texts, is_read_closely
+from handouts.wording.marks import Mark, Strength
 from handouts.wording.names import ALLOW, LANGUAGES
 from handouts.wording.settings import Settings, find_settings, read_settings
 from handouts.wording.whole_text import CHECKS
@@ -27,6 +27,9 @@ from handouts.wording.whole_text.reading import Reading
 
 LARGEST = 100_000_000
 """Bytes of a file that is checked."""
+
+TOGETHER = 200_000
+"""Characters of texts that are checked together."""
 
 ENDINGS = (".md", ".markdown", ".txt")
 """Of the files that are checked in a folder; a file that is named may end in anything."""
@@ -111,17 +114,21 @@ def check_all(paths: Iterable[str], standard_input: bytes = b"", language: str =
     texts: list[CheckedText] = []
     faults: list[Fault] = []
     settings: dict[Path, Settings] = {}
+    opened: list[_Opened] = []
     for shown in _files(paths, faults):
         path = Path(shown)
         try:
             data = standard_input if shown == "-" else read_bytes(path, shown, LARGEST)
             text = decode_text(data, shown)
             folder = Path.cwd() if shown == "-" else Path(os.path.abspath(path)).parent
-            found = check_one(text, shown, _settings_of(folder, settings, faults), language, faults)
+            opened.append(_open(text, shown, _settings_of(folder, settings, faults), language, faults, data))
         except StudioFaults as problem:
             faults += problem.faults
             continue
-        texts.append(_at_line_ends(found, data) if b"\r" in data else found)
+        if sum(len(one.text) for one in opened) >= TOGETHER:
+            texts += _check_opened(opened)
+            opened = []
+    texts += _check_opened(opened)
     return Checked(tuple(texts), tuple(dict.fromkeys(faults)))
 
 
@@ -130,21 +137,58 @@ def check_one(
 ) -> CheckedText:
     """Check one text.
 
-    text: lines ended by "\\n".  shown: its path, which need not exist.
+    text: lines ended by "\n".  shown: its path, which need not exist.
     faults: takes what is wrong with the front matter; the text is checked all
         the same.
     """
-    faults = [] if faults is None else faults
+    (checked,) = _check_opened([_open(text, shown, settings, language, [] if faults is None else faults)])
+    return checked
+
+
+class _Opened(NamedTuple):
+    """A text that is ready to be checked.
+
+    data: the file, where its line ends are not all "\\n"; else empty.
+    """
+
+    text: str
+    shown: str
+    settings: Settings
+    language: str
+    facts: Facts
+    data: bytes
+
+
+def _open(
+    text: str, shown: str, settings: Settings, language: str, faults: list[Fault], data: bytes = b""
+) -> _Opened:
     facts = _facts(text, shown, faults)
     language = language or facts.language or _language_of_name(shown) or settings.language
     if language not in LANGUAGES:
         wrong = f"the language '{language}' is not one that is checked"
         raise StudioFaults((Fault(shown, _line_of_key(text, "language"), wrong, f"write {' or '.join(LANGUAGES)}"),))
+    return _Opened(text, shown, settings, language, facts, data if b"\r" in data else b"")
+
+
+def _check_opened(opened: Sequence[_Opened]) -> Iterator[CheckedText]:
+    """Each text checked, in order."""
+    marks = {
+        language: check_texts([one.text for one in opened if one.language == language], language=language)
+        for language in {one.language for one in opened}
+    }
+    for one in opened:
+        checked = _checked(one, marks[one.language][one.text])
+        yield _at_line_ends(checked, one.data) if one.data else checked
+
+
+def _checked(opened: _Opened, marks_found: Iterable[Mark]) -> CheckedText:
+    """The marks and the flaws of the whole text, without those that are known or let stand."""
+    text, shown, settings, language, facts, _ = opened
     document = Document(text, language, _with_original(facts, shown, language))
     places = _Places(text)
     known = settings.known_pattern()
     found: list[tuple[Finding, bool, bool]] = []  # with: is it a mark, does it concern the whole text
-    for mark in check_text(text, language=language):
+    for mark in marks_found:
         if mark.kind not in settings.turned_off and not (known and _is_known(text, mark.start, mark.end, known)):
             finding = places.finding(
                 mark.start, mark.end, mark.kind, mark.strength, mark.why, mark.suggest, mark.rewrite

@@ -8,6 +8,7 @@ without a phrase, they mark words themselves where they speak clearly for it.
 import os
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cache
+from itertools import chain
 from types import ModuleType
 from typing import TYPE_CHECKING, Any
 
@@ -34,7 +35,7 @@ GLANCE = 0.1
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
-CLOSELY_UP_TO = 200_000
+CLOSELY_UP_TO = 1_000_000
 """Characters of a text up to which it is read closely: some seconds of work, and more than any text of exercises."""
 
 BLOCK = 500
@@ -48,10 +49,23 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     language: "en" or "fr".
     Where two kinds fit the same words, the one higher in `KINDS` has them.
     """
-    marks: list[Mark] = []
-    for sentence, likely in _in_question(read(text, language), language, is_read_closely(text, language)):
-        marks += _check(sentence, likely, language, text)
-    return marks
+    return check_texts([text], language=language)[text]
+
+
+def check_texts(texts: Iterable[str], *, language: str = "en") -> dict[str, list[Mark]]:
+    """The marks of each text, as `check_text` finds them; of many short texts together, which is faster than one by one."""
+    found: dict[str, list[Mark]] = {text: [] for text in texts}
+    if hinting(language) is None:
+        for text, marks in found.items():
+            for sentence in read(text, language):
+                marks += _check(sentence, None, language, text)
+        return found
+    for closely in (True, False):
+        together = [text for text in found if is_read_closely(text, language) is closely]
+        every = chain.from_iterable(read(text, language) for text in together)
+        for sentence, likely in _in_question(every, language, closely):
+            found[sentence.text] += _check(sentence, likely, language, sentence.text)
+    return found
 
 
 def is_read_closely(text: str, language: str) -> bool:
@@ -59,23 +73,22 @@ def is_read_closely(text: str, language: str) -> bool:
     return len(text) <= CLOSELY_UP_TO or hinting(language) is None
 
 
-def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Iterator[tuple[Sentence, "Likely | None"]]:
-    """The sentences that may hold a fault, with how likely each word is part of one; None where nothing was learnt."""
+def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Iterator[tuple[Sentence, "Likely"]]:
+    """The sentences that may hold a fault, with how likely each word is part of one."""
     may_hold_a_fault = hinting(language)
-    if may_hold_a_fault is None:
-        yield from ((sentence, None) for sentence in every)
-        return
     least = dict.fromkeys(DOUBT, GLANCE) if closely else DOUBT
     weighed = (
         found
         for block in _blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)
-        for found in _networks()[0].weigh(block, least, language)
+        for found in _weighing().weigh(block, least, language)
     )
     if not closely:
         yield from weighed
         return
     for glanced in _blocks(weighed, lambda found: found[0]):
-        yield from _networks()[1].reread(glanced, DOUBT, language)
+        from handouts.wording import rereading  # when first needed, as above
+
+        yield from rereading.reread(glanced, DOUBT, language)
 
 
 def _blocks(every: Iterable[Any], sentence: Callable[[Any], Sentence]) -> Iterator[list[Any]]:
@@ -93,8 +106,8 @@ def _blocks(every: Iterable[Any], sentence: Callable[[Any], Sentence]) -> Iterat
 
 
 @cache
-def _networks() -> tuple[ModuleType, ModuleType]:
-    """The modules that weigh and read closely, loaded when first needed: numpy takes longer to load than a short text to check.
+def _weighing() -> ModuleType:
+    """The module that weighs, loaded when first needed: numpy takes longer to load than a short text to check.
 
     With one thread for its sums, which are too small to be shared: a second
     would only wait, and cost as much as the first.
@@ -102,12 +115,12 @@ def _networks() -> tuple[ModuleType, ModuleType]:
     threads = os.environ.get(_THREADS)
     os.environ[_THREADS] = "1"
     try:
-        from handouts.wording import rereading, weighing
+        from handouts.wording import weighing
     finally:
         del os.environ[_THREADS]
         if threads is not None:
             os.environ[_THREADS] = threads
-    return weighing, rereading
+    return weighing
 
 
 _THREADS = "OPENBLAS_NUM_THREADS"

@@ -221,9 +221,9 @@ def main() -> None:
         against_proselint(Path(folder), "exercise texts", library())
         against_proselint(Path(folder), "exercise texts and talk", cut(prose(MEGABYTE // (4 if quick else 1)), 60_000))
         cold_start(5 if quick else 15)
-        of_talk(CLOSELY_UP_TO)
+        of_talk(MEGABYTE // 5)
         growth(Path(folder), (CLOSELY_UP_TO // 4, CLOSELY_UP_TO))
-        growth(Path(folder), (2 * CLOSELY_UP_TO, MEGABYTE) if quick else (2 * CLOSELY_UP_TO, MEGABYTE, 20 * MEGABYTE))
+        growth(Path(folder), (2 * CLOSELY_UP_TO, 4 * CLOSELY_UP_TO) if quick else (2 * CLOSELY_UP_TO, 20 * MEGABYTE))
         made_to_be_slow(Path(folder), MEGABYTE if quick else 20 * MEGABYTE)
 
 

@@ -5,6 +5,7 @@ import re
 from pathlib import Path
 
 import pytest
+from packaging.requirements import Requirement
 
 ROOT = Path(__file__).resolve().parents[2]
 # SPDX License List names, and the older classifiers of the Python index.
@@ -24,11 +25,12 @@ def licence(name):
     return "; ".join(filter(None, (told.get("License-Expression"), *classified, (told.get("License") or "").split("\n")[0])))
 
 
-INSTALLED = sorted(
-    re.match(r"[a-z0-9_.-]+", block)[0]
-    for block in blocks("handouts/first_run.lock")
-    if "platform_python_implementation" not in block.split("\n")[0] and "sys_platform" not in block.split("\n")[0]
-)
+def wanted_here(block):
+    marker = Requirement(block.split(" \\")[0]).marker
+    return marker is None or marker.evaluate()
+
+
+INSTALLED = sorted(re.match(r"[a-z0-9_.-]+", block)[0] for block in blocks("handouts/first_run.lock") if wanted_here(block))
 
 
 @pytest.mark.parametrize("name", INSTALLED)

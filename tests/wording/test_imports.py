@@ -65,10 +65,12 @@ def test_checking_a_text_without_front_matter_loads_no_yaml(tmp_path):
     [
         # numpy takes longer to load than a short text to check: only for a sentence that may have a fault.
         ("Breathe out and press both feet into the floor.", set()),
-        ("Hold it like this.", {"numpy"}),
+        # onnxruntime as long again: only where a fault is a little likely.
+        ("This is the last set.", {"numpy"}),
+        ("Hold it like this.", {"numpy", "onnxruntime"}),
     ],
 )
-def test_the_checker_alone_needs_the_standard_library_and_numpy_where_there_is_something_to_weigh(text, needed, tmp_path):
+def test_the_checker_alone_needs_the_standard_library_and_more_only_for_what_may_be_a_fault(text, needed, tmp_path):
     modules = loaded_after(f"from handouts.wording import check_text; check_text({text!r})", tmp_path)
     foreign = {name.partition(".")[0] for name in modules} - set(sys.stdlib_module_names) - {"handouts", "__main__"}
     assert {name for name in foreign if not name.startswith(("_", "sitecustomize", "usercustomize"))} == needed

@@ -1,4 +1,4 @@
-"""The close reading: it works as the published descriptions say, comes from the passages, and decides by the whole sentence."""
+"""The close reading: it comes from the passages, is asked of few sentences, and decides by the whole sentence."""
 
 import importlib.util
 import math
@@ -47,67 +47,6 @@ def test_a_word_is_cut_into_the_longest_pieces_that_are_known(word, expected):
     assert rereading.pieces(word, PIECES) == expected
 
 
-def small(random, width, layers=2, kinds=3):
-    """Numbers at random for a small transformer."""
-    of = lambda *shape: random.normal(0, 0.5, shape).astype(np.float32)  # noqa: E731
-    learnt = {"places": of(9, width), "norm stretch": of(width), "norm shift": of(width), "out": of(width, kinds), "out bias": of(kinds)}
-    for layer in range(layers):
-        for name, inward, outward in (("asks", width, 3 * width), ("mixes", width, width), ("widens", width, 4 * width), ("narrows", 4 * width, width)):
-            learnt |= {f"{layer} {name}": of(inward, outward), f"{layer} {name} bias": of(outward)}
-        for name in ("norm mixed", "norm"):
-            learnt |= {f"{layer} {name} stretch": of(width), f"{layer} {name} shift": of(width)}
-    return learnt
-
-
-def word_by_word(learnt, rows, layers):
-    """The formulas of Vaswani and others (2017, sections 3.1 to 3.3), with the norms after each part and the GELU
-    x/2 (1 + erf(x / sqrt 2)) of "BERT", in plain loops."""
-    width = len(rows[0])
-    size = width // rereading.HEADS
-
-    def norm(name, x):
-        middle = sum(x) / width
-        deviation = math.sqrt(sum((one - middle) ** 2 for one in x) / width + 1e-12)
-        return np.array([(one - middle) / deviation for one in x]) * learnt[f"{name} stretch"] + learnt[f"{name} shift"]
-
-    def through(name, x):
-        return np.array(x) @ learnt[name].astype(float) + learnt[f"{name} bias"]
-
-    x = [norm("norm", row + learnt["places"][place]) for place, row in enumerate(rows)]
-    for layer in range(layers):
-        asks = [through(f"{layer} asks", row).reshape(3, rereading.HEADS, size) for row in x]
-        mixed = []
-        for query, _, _ in asks:
-            heads = []
-            for head in range(rereading.HEADS):
-                heed = [math.exp(float(query[head] @ key[head]) / math.sqrt(size)) for _, key, _ in asks]
-                heads += list(sum(one / sum(heed) * value[head] for one, (_, _, value) in zip(heed, asks, strict=True)))
-            mixed.append(heads)
-        x = [norm(f"{layer} norm mixed", row + through(f"{layer} mixes", heads)) for row, heads in zip(x, mixed, strict=True)]
-        wide = [[one / 2 * (1 + math.erf(one / math.sqrt(2))) for one in through(f"{layer} widens", row)] for row in x]
-        x = [norm(f"{layer} norm", row + through(f"{layer} narrows", one)) for row, one in zip(x, wide, strict=True)]
-    return np.array([through("out", row) for row in x])
-
-
-def test_the_transformer_gives_what_its_formulas_give_word_by_word():
-    random = np.random.default_rng(3)
-    width = 2 * rereading.HEADS
-    learnt = small(random, width)
-    rows = random.normal(size=(2, 7, width)).astype(np.float32)
-    inside = np.ones((2, 7), bool)
-    inside[1, 4:] = False
-    found = rereading.forward(learnt, rows, inside, 2)
-    assert found[0] == pytest.approx(word_by_word(learnt, rows[0], 2), abs=0.01)
-    # What stands beyond the end of the shorter one changes nothing.
-    assert found[1, :4] == pytest.approx(word_by_word(learnt, rows[1, :4], 2), abs=0.01)
-
-
-def test_the_bent_numbers_are_the_published_ones():
-    """GELU(x) = x times the normal distribution function at x (Hendrycks and Gimpel, 2016), here from the error function."""
-    x = np.linspace(-6, 6, 241, dtype=np.float32)
-    assert rereading.bent(x) == pytest.approx([one / 2 * (1 + math.erf(one / math.sqrt(2))) for one in x.tolist()], abs=0.001)
-
-
 STRETCHES = [
     "hold the bell like this .".split(),
     "breathe out .".split(),
@@ -130,7 +69,7 @@ def test_what_was_found_is_kept_but_not_for_ever(monkeypatch):
     network = rereading.learnt("en")
     network.forget()
     (first,) = network.likely([STRETCHES[0]])
-    monkeypatch.setattr(rereading, "forward", None)
+    monkeypatch.setattr(network, "_graph", None)
     assert network.likely([STRETCHES[0]])[0] is first
     monkeypatch.undo()
     monkeypatch.setattr(rereading, "KEPT", 2)
@@ -172,10 +111,10 @@ def test_a_long_sentence_is_read_in_stretches(monkeypatch):
     """A fault at its end is found, and no more is worked out at once than LONGEST words."""
     text = ", ".join(f"breathe in for {count} and out for {count}" for count in range(2, 31)) + ", and hold it like this."
     lengths = []
-    forward = rereading.forward
-    monkeypatch.setattr(rereading, "forward", lambda learnt, x, *rest: lengths.append(x.shape[1]) or forward(learnt, x, *rest))
+    rows_of = rereading.Rows.of
+    monkeypatch.setattr(rereading.Rows, "of", lambda rows, stretches: lengths.extend(map(len, stretches)) or rows_of(rows, stretches))
     assert [mark.words for mark in check_text(text)] == ["like this"]
-    assert lengths and max(lengths) <= rereading.LONGEST + 2
+    assert lengths and max(lengths) <= rereading.LONGEST
 
 
 def test_a_sentence_in_which_nothing_is_likely_at_first_sight_is_not_read_closely(monkeypatch):
