@@ -69,6 +69,8 @@ NAME = 2
 """The bit of the class `name`, the second class of every lexicon: unknown words with a capital inside a sentence."""
 FORENAME = 4
 """The bit of the class `forename`, the third: common words that are names when they have a capital."""
+LEAD = 30
+"""Words before a sentence that it is read with."""
 
 
 class Sentence:
@@ -82,16 +84,25 @@ class Sentence:
         no mark and need none.
     classes: one integer a word, the bits of the lexicon classes it is in.
     earlier: the words of the two sentences before, in lower case.
+    lead: the words and pauses before it, in order; up to LEAD of them.
     """
 
-    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "classes", "text", "words")
+    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "classes", "lead", "text", "words")
 
     def __init__(
-        self, text: str, piece: str, offset: int, words: list[str], classes: list[int], before: tuple[str, str]
+        self,
+        text: str,
+        piece: str,
+        offset: int,
+        words: list[str],
+        classes: list[int],
+        before: tuple[str, str],
+        lead: list[str],
     ):
         self.text = text
         self.words = words
         self.classes = classes
+        self.lead = lead
         self._before = before
         self._earlier: list[str] | None = None
         self._piece = piece
@@ -134,14 +145,18 @@ def sentences(text: str, known: Mapping[str, int]) -> Iterator[Sentence]:
     """
     prose = blank_out(text)
     last = last_but_one = ""
+    lead: list[str] = []
     for start, end in sentence_spans(prose):
         piece = prose[start:end]
-        if not piece.isspace() and (sentence := _sentence(text, piece, start, known, (last_but_one, last))).words:
+        if not piece.isspace() and (sentence := _sentence(text, piece, start, known, (last_but_one, last), lead)).words:
             yield sentence
+            lead = (lead + sentence.words)[-LEAD:]
         last_but_one, last = last, piece
 
 
-def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], before: tuple[str, str]) -> Sentence:
+def _sentence(
+    text: str, piece: str, offset: int, known: Mapping[str, int], before: tuple[str, str], lead: list[str]
+) -> Sentence:
     words = _words(piece)
     classes = list(map(known.__getitem__, words))
     for capital in _CAPITALS.findall(piece):
@@ -154,7 +169,7 @@ def _sentence(text: str, piece: str, offset: int, known: Mapping[str, int], befo
             for place, word in enumerate(words):
                 if word == name:
                     classes[place] |= NAME
-    return Sentence(text, piece, offset, words, classes, before)
+    return Sentence(text, piece, offset, words, classes, before, lead)
 
 
 def _words(piece: str) -> list[str]:

@@ -1,7 +1,9 @@
 """Reads closely the sentences in which `weighing` finds that a fault may be.
 
 What `weighing` knows of a sentence are its words and their likes.  Whether
-somebody is asked to watch, or it is only told, can hang on the whole of it.
+somebody is asked to watch, or it is only told, can hang on the whole of it, and
+on what was said before: "do four like that" is a fault only where no words have
+said how.  So it is read with the words before it.
 This is a small transformer, as in Vaswani and others, "Attention Is All You
 Need", NeurIPS 2017, with the layers of Devlin and others, "BERT", NAACL 2019.
 It was not learnt from nothing: it began as the sentence encoder
@@ -18,25 +20,27 @@ import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
-from typing import Any, Self
+from typing import Any, NamedTuple, Self
 
 import numpy as np
 import onnxruntime
 from numpy.typing import NDArray
 
 from handouts.wording.marks import Strength
-from handouts.wording.prose import Sentence
+from handouts.wording.prose import LEAD, Sentence
 from handouts.wording.searching import LEARNT
 from handouts.wording.stored import load
 from handouts.wording.weighing import Likely, Numbers, lines
 
-LONGEST = 120
+LONGEST = 80
 """Words that are read at once; a longer sentence is read in stretches."""
-AT_ONCE = 600
-"""Words of stretches of like length that are worked out together."""
+PLACES = 1 + LEAD + 1 + LONGEST + 1
+"""Words that the transformer is given at most: a lead and a stretch, and a piece before, between and after them."""
+AT_ONCE = 1000
+"""Words of stretches of like length that are worked out together, with their leads."""
 KEPT = 20_000
 """Stretches of which is kept what was found: a text is read again at each keystroke of an editor."""
-CLOSELY = 0.7
+CLOSELY = 0.85
 """The weight of the close reading; the rest is that of `weighing`."""
 BEGIN, END, UNKNOWN, HIDDEN = "[CLS]", "[SEP]", "[UNK]", "[MASK]"
 """The pieces before and after a stretch, of what has no other piece, and of a word that is not told, as the encoder names them."""
@@ -50,7 +54,7 @@ def reread(
     weighed: sentences, and how likely each of their words is by `weighing`: what is told is the mean of both, the close reading counting for CLOSELY.
     least: by strength, how likely a word of the sentence must be.
     """
-    cuts = [stretches(sentence.words) for sentence, _ in weighed]
+    cuts = [stretches(sentence.lead, sentence.words) for sentence, _ in weighed]
     closely = iter(learnt(language).likely([stretch for cut in cuts for stretch in cut]))
     both = []
     for (sentence, first), cut in zip(weighed, cuts, strict=True):
@@ -64,9 +68,32 @@ def reread(
     ]
 
 
-def stretches(of_words: list[Any]) -> list[list[Any]]:
-    """A sentence's words, or what stands for each, in parts that are read at once."""
-    return [of_words[at : at + LONGEST] for at in range(0, len(of_words), LONGEST)]
+class Stretch(NamedTuple):
+    """Words that are read at once, and the lead: the words before them, by which it is read."""
+
+    lead: tuple[str, ...]
+    words: tuple[str, ...]
+
+    @property
+    def given(self) -> tuple[str, ...]:
+        """What the transformer is given: words and the pieces around them."""
+        return (BEGIN, *self.lead, END, *self.words, END) if self.lead else (BEGIN, *self.words, END)
+
+    @property
+    def place(self) -> int:
+        """Where the words begin in what is given."""
+        return len(self.lead) + 2 if self.lead else 1
+
+
+def stretches(lead: Sequence[str], words: Sequence[str]) -> list[Stretch]:
+    """A sentence in parts that are read at once: a later one is led by the end of the one before.
+
+    lead: the words before it, LEAD of them at most.
+    """
+    found = [Stretch(tuple(lead), tuple(words[:LONGEST]))]
+    for at in range(LONGEST, len(words), LONGEST):
+        found.append(Stretch(tuple(words[at - LEAD : at]), tuple(words[at : at + LONGEST])))
+    return found
 
 
 class Reader:
@@ -84,7 +111,7 @@ class Reader:
         self.kinds = kinds
         self._rows = rows
         self._graph = graph
-        self._met: dict[tuple[str, ...], Numbers] = {}
+        self._met: dict[Stretch, Numbers] = {}
 
     @classmethod
     def read(cls, path: Path) -> Self:
@@ -92,13 +119,12 @@ class Reader:
         arrays = load(path)
         return cls(tuple(lines(arrays["kinds"])), Rows(arrays), _opened(path.with_suffix(".onnx")))
 
-    def likely(self, stretches: Sequence[Sequence[str]]) -> list[Numbers]:
-        """Of each stretch of words, how likely each word is part of no fault and of one of each kind: (words, 1 + kinds).
+    def likely(self, asked: Sequence[Stretch]) -> list[Numbers]:
+        """Of each stretch, how likely each word is part of no fault and of one of each kind: (words, 1 + kinds).
 
         To three decimals, so that what lies on a threshold does not hang on
         the order in which a machine adds.
         """
-        asked = [tuple(stretch) for stretch in stretches]
         if len(self._met) > KEPT:
             self.forget()
         for together in of_like_length({stretch for stretch in asked if stretch not in self._met}):
@@ -109,11 +135,11 @@ class Reader:
         """Keeps nothing of what was found until now."""
         self._met.clear()
 
-    def _found(self, together: list[tuple[str, ...]]) -> Iterator[Numbers]:
+    def _found(self, together: list[Stretch]) -> Iterator[Numbers]:
         rows, inside = self._rows.of(together)
         (likely,) = self._graph.run(["likely"], {"rows": rows, "inside": inside})
         found = np.round(likely, 3)
-        return (found[number, 1 : 1 + len(stretch)] for number, stretch in enumerate(together))
+        return (of_stretch[one.place : one.place + len(one.words)] for one, of_stretch in zip(together, found, strict=True))
 
 
 class Rows:
@@ -128,14 +154,15 @@ class Rows:
         self._of_pieces, self._scale = arrays["piece rows"], arrays["piece scale"]
         self._of_words: dict[str, Numbers] = {}
 
-    def of(self, stretches: Sequence[Sequence[str]]) -> tuple[Numbers, NDArray[np.bool_]]:
-        """The rows of stretches of words, (stretches, words, width), each stretch between BEGIN and END; and which of them are inside, (stretches, words), not beyond the end of a shorter one."""
-        longest = max(map(len, stretches)) + 2
+    def of(self, stretches: Sequence[Stretch]) -> tuple[Numbers, NDArray[np.bool_]]:
+        """The rows of what is given of some stretches, (stretches, words, width); and which are inside, (stretches, words), not beyond the end of a shorter one."""
+        longest = max(len(stretch.given) for stretch in stretches)
         rows = np.zeros((len(stretches), longest, self._of_pieces.shape[1]), np.float32)
         inside = np.zeros((len(stretches), longest), bool)
         for number, stretch in enumerate(stretches):
-            rows[number, : len(stretch) + 2] = [self._of_word(word) for word in (BEGIN, *stretch, END)]
-            inside[number, : len(stretch) + 2] = True
+            given = stretch.given
+            rows[number, : len(given)] = [self._of_word(word) for word in given]
+            inside[number, : len(given)] = True
         return rows, inside
 
     def _of_word(self, word: str) -> Numbers:
@@ -158,11 +185,11 @@ def _opened(graph: Path) -> onnxruntime.InferenceSession:
     return onnxruntime.InferenceSession(graph, options, disabled_optimizers=["SkipLayerNormFusion"])
 
 
-def of_like_length(stretches: set[tuple[str, ...]]) -> Iterator[list[tuple[str, ...]]]:
+def of_like_length(stretches: set[Stretch]) -> Iterator[list[Stretch]]:
     """Stretches in groups of about AT_ONCE words, the gaps at their ends counted in."""
-    together: list[tuple[str, ...]] = []
-    for stretch in sorted(stretches, key=lambda stretch: (len(stretch), stretch)):
-        if together and (len(together) + 1) * (len(stretch) + 2) > AT_ONCE:
+    together: list[Stretch] = []
+    for length, stretch in sorted((len(stretch.given), stretch) for stretch in stretches):
+        if together and (len(together) + 1) * length > AT_ONCE:
             yield together
             together = []
         together.append(stretch)

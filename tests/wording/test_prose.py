@@ -12,7 +12,7 @@ import pytest
 import handouts.wording
 from handouts.wording import check_text
 from handouts.wording.kinds import lexicon
-from handouts.wording.prose import LONGEST_SENTENCE, SAME_FEW, blank_out, sentence_spans, sentences
+from handouts.wording.prose import LEAD, LONGEST_SENTENCE, SAME_FEW, blank_out, sentence_spans, sentences
 
 
 def words(text):
@@ -151,3 +151,15 @@ def test_no_group_repeats_possessively(pattern):
 def test_a_pause_after_a_number_or_a_possessive_is_a_word_of_its_own():
     (sentence,) = sentences("The judges' side, 14, or 2: 3", lexicon("en").known)
     assert sentence.words == ["the", "judges", "side", ",", "14", ",", "or", "2", ":", "3"]
+
+
+def test_a_sentence_knows_the_words_that_lead_to_it():
+    found = list(sentences("Sit tall, feet flat.\n\n## Movement\n\nDon't stop. Do four.", lexicon("en").known))
+    assert [sentence.lead for sentence in found] == [
+        [],
+        ["sit", "tall", ",", "feet", "flat", "."],
+        ["sit", "tall", ",", "feet", "flat", ".", "movement"],
+        ["sit", "tall", ",", "feet", "flat", ".", "movement", "do", "not", "stop", "."],
+    ]
+    long = [*sentences(f"{'very ' * 2}{' '.join(map(str, range(LEAD + 9)))}. Then stop.", lexicon("en").known)][1].lead
+    assert len(long) == LEAD and long[-2:] == [str(LEAD + 8), "."]

@@ -48,21 +48,43 @@ def test_a_word_is_cut_into_the_longest_pieces_that_are_known(word, expected):
 
 
 STRETCHES = [
-    "hold the bell like this .".split(),
-    "breathe out .".split(),
-    "see the zzqx , love , and set your left foot down".split(),
-    ["turn"],
+    rereading.Stretch(tuple(lead.split()), tuple(words.split()))
+    for lead, words in (
+        ("", "hold the bell like this ."),
+        ("stand tall .", "breathe out ."),
+        ("", "see the zzqx , love , and set your left foot down"),
+        ("press up , and lower until the bell touches your chest .", "turn"),
+    )
 ]
 
 
 def test_a_stretch_is_read_alike_alone_and_among_others():
     network = rereading.learnt("en")
+    network.forget()
     together = network.likely(STRETCHES)
-    assert [found.shape for found in together] == [(len(stretch), 1 + len(network.kinds)) for stretch in STRETCHES]
+    assert [found.shape for found in together] == [(len(stretch.words), 1 + len(network.kinds)) for stretch in STRETCHES]
     for stretch, found in zip(STRETCHES, together, strict=True):
         network.forget()
         assert network.likely([stretch])[0] == pytest.approx(found, abs=0.0011)
-        assert found.sum(axis=1) == pytest.approx(np.ones(len(stretch)), abs=0.006)
+        assert found.sum(axis=1) == pytest.approx(np.ones(len(stretch.words)), abs=0.006)
+
+
+def test_the_words_stand_where_the_lead_ends():
+    for stretch in STRETCHES:
+        assert stretch.given[stretch.place : stretch.place + len(stretch.words)] == stretch.words
+    assert STRETCHES[1].given == ("[CLS]", "stand", "tall", ".", "[SEP]", "breathe", "out", ".", "[SEP]")
+
+
+def test_a_long_sentence_is_cut_and_each_part_led_by_the_one_before():
+    words = [str(number) for number in range(2 * rereading.LONGEST + 5)]
+    cut = rereading.stretches(["so", "then"], words)
+    assert [word for stretch in cut for word in stretch.words] == words
+    assert [len(stretch.words) for stretch in cut] == [rereading.LONGEST, rereading.LONGEST, 5]
+    assert cut[0].lead == ("so", "then")
+    assert [(stretch.lead[0], stretch.lead[-1]) for stretch in cut[1:]] == [
+        (str(at - rereading.LEAD), str(at - 1)) for at in (rereading.LONGEST, 2 * rereading.LONGEST)
+    ]
+    assert all(len(stretch.given) <= rereading.PLACES for stretch in cut)
 
 
 def test_what_was_found_is_kept_but_not_for_ever(monkeypatch):
@@ -90,9 +112,9 @@ def weighed(text):
 def test_what_is_told_is_a_mean_of_both_readings():
     ((sentence, first),) = weighed("Hold the bell like this.")
     ((same, both),) = rereading.reread([(sentence, first)], {"blocks": 0.0, "advice": 0.0}, "en")
-    (closely,) = rereading.learnt("en").likely([sentence.words])
+    (closely,) = rereading.learnt("en").likely(rereading.stretches([], sentence.words))
     assert same is sentence
-    assert both.found == pytest.approx(0.3 * first.found + 0.7 * closely, abs=1e-6)
+    assert both.found == pytest.approx(0.15 * first.found + 0.85 * closely, abs=1e-6)
     assert both.of["blocks"] == pytest.approx(both.found[:, both.columns["blocks"]].sum(axis=1), abs=1e-6)
 
 
@@ -112,9 +134,11 @@ def test_a_long_sentence_is_read_in_stretches(monkeypatch):
     text = ", ".join(f"breathe in for {count} and out for {count}" for count in range(2, 31)) + ", and hold it like this."
     lengths = []
     rows_of = rereading.Rows.of
-    monkeypatch.setattr(rereading.Rows, "of", lambda rows, stretches: lengths.extend(map(len, stretches)) or rows_of(rows, stretches))
+    monkeypatch.setattr(
+        rereading.Rows, "of", lambda rows, stretches: lengths.extend(len(one.given) for one in stretches) or rows_of(rows, stretches)
+    )
     assert [mark.words for mark in check_text(text)] == ["like this"]
-    assert lengths and max(lengths) <= rereading.LONGEST
+    assert lengths and max(lengths) <= rereading.PLACES
 
 
 def test_a_sentence_in_which_nothing_is_likely_at_first_sight_is_not_read_closely(monkeypatch):
@@ -126,8 +150,9 @@ def test_a_sentence_in_which_nothing_is_likely_at_first_sight_is_not_read_closel
 
 
 def likely(text, word):
-    (sentence,) = read(text, "en")
-    (found,) = rereading.learnt("en").likely([sentence.words])
+    """How likely a word of the last sentence of a text is part of a fault."""
+    *_, sentence = read(text, "en")
+    (found,) = rereading.learnt("en").likely(rereading.stretches(sentence.lead, sentence.words))
     return 1 - found[sentence.words.index(word), 0]
 
 
@@ -141,6 +166,12 @@ def likely(text, word):
 )
 def test_the_whole_sentence_decides(fault, harmless, word):
     assert likely(fault, word) > 0.7 and likely(fault, word) > likely(harmless, word) + 0.3
+
+
+@pytest.mark.parametrize("fault", ["Watch my knee, it stays still.", "Let me show you once more."])
+def test_the_words_before_decide(fault):
+    assert likely(f"{fault} See?", "see") > 0.7
+    assert likely("You have done this for a month and you are stronger. See?", "see") < 0.3
 
 
 def test_a_text_longer_than_any_text_of_exercises_is_read_at_first_sight_alone(monkeypatch):

@@ -884,7 +884,6 @@ ENGLISH = Kind(
         "Feel [[where my finger is]].",
         "Your hips should swing [[no wider than Delroy]]'s.",
         "Play [[copycat]] with the person on the next mat.",
-        "[[Voilà]], a perfect pike.",
         "Swing it [[the same road as me]].",
         "Mould your hand [[to match mine]].",
         "[[Magda will take you through]] it with her own arms.",
