@@ -35,7 +35,7 @@ GLANCE = 0.1
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
-CLOSELY_UP_TO = 1_000_000
+CLOSELY_UP_TO = 500_000
 """Characters of a text up to which it is read closely: some seconds of work, and more than any text of exercises."""
 
 BLOCK = 500

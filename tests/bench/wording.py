@@ -224,7 +224,7 @@ def main() -> None:
         of_talk(MEGABYTE // 5)
         growth(Path(folder), (CLOSELY_UP_TO // 4, CLOSELY_UP_TO))
         growth(Path(folder), (2 * CLOSELY_UP_TO, 4 * CLOSELY_UP_TO) if quick else (2 * CLOSELY_UP_TO, 20 * MEGABYTE))
-        made_to_be_slow(Path(folder), MEGABYTE if quick else 20 * MEGABYTE)
+        made_to_be_slow(Path(folder), 2 * MEGABYTE if quick else 20 * MEGABYTE)
 
 
 if __name__ == "__main__":
