@@ -115,6 +115,7 @@ def check_all(paths: Iterable[str], standard_input: bytes = b"", language: str =
     faults: list[Fault] = []
     settings: dict[Path, Settings] = {}
     opened: list[_Opened] = []
+    waiting = 0
     for shown in _files(paths, faults):
         path = Path(shown)
         try:
@@ -125,9 +126,10 @@ def check_all(paths: Iterable[str], standard_input: bytes = b"", language: str =
         except StudioFaults as problem:
             faults += problem.faults
             continue
-        if sum(len(one.text) for one in opened) >= TOGETHER:
+        waiting += len(text)
+        if waiting >= TOGETHER:
             texts += _check_opened(opened)
-            opened = []
+            opened, waiting = [], 0
     texts += _check_opened(opened)
     return Checked(tuple(texts), tuple(dict.fromkeys(faults)))
 

@@ -2,15 +2,16 @@
 
 What `weighing` knows of a sentence are its words and their likes.  Whether
 somebody is asked to watch, or it is only told, can hang on the whole of it, and
-on what was said before: "do four like that" is a fault only where no words have
-said how.  So it is read with the words before it.
+on what was said before: "see?" is a fault after a showing, and none after good
+news.  So it is read with the words before it.
+
 This is a small transformer, as in Vaswani and others, "Attention Is All You
 Need", NeurIPS 2017, with the layers of Devlin and others, "BERT", NAACL 2019.
 It was not learnt from nothing: it began as the sentence encoder
 all-MiniLM-L6-v2 (Wang and others, "MiniLM", NeurIPS 2020; published under the
 Apache License 2.0), which had read a great deal of English, and then learnt
 from the labelled passages.  Its numbers are whole ones, and the library
-onnxruntime works them out.  It takes ten times as long for a word as
+onnxruntime works them out.  It takes forty times as long for a word as
 `weighing`, so it is asked of few sentences, and what it said of one is kept.
 
 `python tests/wording/learn_closely.py` makes what is read here.

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from handouts.errors import StudioFaults
+from handouts.wording import checking
 from handouts.wording.checking import check_all, check_one
 from handouts.wording.names import CHECK_NAMES, KIND_NAMES, LANGUAGES
 from handouts.wording.settings import Settings, read_settings
@@ -364,3 +365,22 @@ def test_what_may_not_be_read_is_one_line_each(folder, tmp_path):
 
 def test_names_of_kinds_and_checks_differ():
     assert len({*KIND_NAMES, *CHECK_NAMES}) == len(KIND_NAMES) + len(CHECK_NAMES)
+
+
+def test_texts_that_are_checked_together_are_told_as_each_by_itself(tmp_path, monkeypatch):
+    """Also when they are more than are checked together, in two languages, with line ends of their own, or alike."""
+    texts = {
+        "a.md": b"Hold it like this.\n",
+        "b.fr.md": "Faites comme ça.\n".encode(),
+        "c.md": b"Sit tall.\r\nTurn that way.\r\n",
+        "d.md": b"Hold it like this.\n",
+        "e.md": b"",
+        "f.md": b"Look at the ceiling.\n",
+    }
+    for name, data in texts.items():
+        (tmp_path / name).write_bytes(data)
+    alone = [check_all([str(tmp_path / name)]).texts[0] for name in texts]
+    assert [len(text.marks) for text in alone] == [1, 1, 1, 1, 0, 1]
+    assert list(check_all([str(tmp_path)]).texts) == alone
+    monkeypatch.setattr(checking, "TOGETHER", 30)
+    assert list(check_all([str(tmp_path)]).texts) == alone
