@@ -139,7 +139,7 @@ def check_one(
 ) -> CheckedText:
     """Check one text.
 
-    text: lines ended by "\n".  shown: its path, which need not exist.
+    text: lines ended by "\\n".  shown: its path, which need not exist.
     faults: takes what is wrong with the front matter; the text is checked all
         the same.
     """

@@ -79,19 +79,19 @@ def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Ite
     least = dict.fromkeys(DOUBT, GLANCE) if closely else DOUBT
     weighed = (
         found
-        for block in _blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)
+        for block in blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)
         for found in _weighing().weigh(block, least, language)
     )
     if not closely:
         yield from weighed
         return
-    for glanced in _blocks(weighed, lambda found: found[0]):
-        from handouts.wording import rereading  # when first needed, as above
+    for glanced in blocks(weighed, lambda found: found[0]):
+        from handouts.wording import rereading  # when first needed: onnxruntime takes as long to load as numpy
 
         yield from rereading.reread(glanced, DOUBT, language)
 
 
-def _blocks(every: Iterable[Any], sentence: Callable[[Any], Sentence]) -> Iterator[list[Any]]:
+def blocks(every: Iterable[Any], sentence: Callable[[Any], Sentence]) -> Iterator[list[Any]]:
     """Sentences, or what goes with each, in blocks of about BLOCK words."""
     block: list[Any] = []
     count = 0

@@ -18,10 +18,10 @@ onnxruntime works them out.  It takes forty times as long for a word as
 """
 
 import unicodedata
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
-from typing import Any, NamedTuple, Self
+from typing import Any, NamedTuple, Self, TypeVar
 
 import numpy as np
 import onnxruntime
@@ -32,6 +32,8 @@ from handouts.wording.prose import LEAD, Sentence
 from handouts.wording.searching import LEARNT
 from handouts.wording.stored import load
 from handouts.wording.weighing import Likely, Numbers, lines
+
+Item = TypeVar("Item")
 
 LONGEST = 80
 """Words that are read at once; a longer sentence is read in stretches."""
@@ -157,11 +159,11 @@ class Rows:
 
     def of(self, stretches: Sequence[Stretch]) -> tuple[Numbers, NDArray[np.bool_]]:
         """The rows of what is given of some stretches, (stretches, words, width); and which are inside, (stretches, words), not beyond the end of a shorter one."""
-        longest = max(len(stretch.given) for stretch in stretches)
-        rows = np.zeros((len(stretches), longest, self._of_pieces.shape[1]), np.float32)
-        inside = np.zeros((len(stretches), longest), bool)
-        for number, stretch in enumerate(stretches):
-            given = stretch.given
+        every = [stretch.given for stretch in stretches]
+        longest = max(map(len, every))
+        rows = np.zeros((len(every), longest, self._of_pieces.shape[1]), np.float32)
+        inside = np.zeros((len(every), longest), bool)
+        for number, given in enumerate(every):
             rows[number, : len(given)] = [self._of_word(word) for word in given]
             inside[number, : len(given)] = True
         return rows, inside
@@ -187,13 +189,21 @@ def _opened(graph: Path) -> onnxruntime.InferenceSession:
 
 
 def of_like_length(stretches: set[Stretch]) -> Iterator[list[Stretch]]:
-    """Stretches in groups of about AT_ONCE words, the gaps at their ends counted in."""
-    together: list[Stretch] = []
-    for length, stretch in sorted((len(stretch.given), stretch) for stretch in stretches):
-        if together and (len(together) + 1) * length > AT_ONCE:
+    """Stretches in groups of about AT_ONCE words."""
+    return groups(sorted((len(stretch.given), stretch) for stretch in stretches), AT_ONCE)
+
+
+def groups(by_length: Iterable[tuple[int, Item]], most: int) -> Iterator[list[Item]]:
+    """Things, the shorter ones first, in groups of about `most` words, the gaps at the ends of the shorter ones counted in.
+
+    by_length: how many words each has, and the thing.
+    """
+    together: list[Item] = []
+    for length, one in by_length:
+        if together and (len(together) + 1) * length > most:
             yield together
             together = []
-        together.append(stretch)
+        together.append(one)
     if together:
         yield together
 

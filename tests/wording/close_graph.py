@@ -138,18 +138,17 @@ def written(learnt, layers, heads, met=None, told=None):
 
     x = normed(graph.add("Add", ["rows", places], "placed"), "norm")
     for layer in range(layers):
-        of = {name: f"{layer} {name}" for name in (*PRODUCTS, "norm mixed", "norm")}
-        asks = through(x, of["asks"])
+        asks = through(x, f"{layer} asks")
         parts = [f"{layer} {part}" for part in ("query", "key", "value")]
         graph.nodes.append(helper.make_node("Split", [asks], parts, f"{layer} parts", axis=2, num_outputs=3))
         query, key, value = map(by_head, parts, ([0, 2, 1, 3], [0, 2, 3, 1], [0, 2, 1, 3]))
         alike = graph.add("Mul", [graph.add("MatMul", [query, key], f"{layer} alike"), shrinks], f"{layer} alike, shrunk")
         heed = graph.add("Softmax", [graph.add("Add", [alike, beyond], f"{layer} alike inside")], f"{layer} heed", axis=-1)
         mixed = graph.add("Transpose", [graph.add("MatMul", [heed, value], f"{layer} heeded")], f"{layer} by word", perm=[0, 2, 1, 3])
-        mixed = through(graph.add("Reshape", [mixed, together], f"{layer} mixed"), of["mixes"])
-        x = normed(graph.add("Add", [x, mixed], f"{layer} with mixed"), of["norm mixed"])
-        wide = graph.add("Gelu", [through(x, of["widens"])], f"{layer} bent", approximate="tanh")
-        x = normed(graph.add("Add", [x, through(wide, of["narrows"])], f"{layer} with wide"), of["norm"])
+        mixed = through(graph.add("Reshape", [mixed, together], f"{layer} mixed"), f"{layer} mixes")
+        x = normed(graph.add("Add", [x, mixed], f"{layer} with mixed"), f"{layer} norm mixed")
+        wide = graph.add("Gelu", [through(x, f"{layer} widens")], f"{layer} bent", approximate="tanh")
+        x = normed(graph.add("Add", [x, through(wide, f"{layer} narrows")], f"{layer} with wide"), f"{layer} norm")
     logits = graph.add("MatMul", [x, graph.constant("out", learnt["out"])], "out product")
     logits = graph.add("Add", [logits, graph.constant("out bias", learnt["out bias"])], "logits")
     graph.add("Softmax", [logits], "likely", axis=-1)
@@ -169,6 +168,10 @@ def looked_at(learnt, layers, heads, batches):
 
 
 def range_of(name, came, matrix):
+    """The range of what comes into the product with a matrix (inward, outward).
+
+    came: (words, inward), some that came in.
+    """
     if not name.endswith("widens"):
         return Range.of(came)
     most = np.quantile(np.abs(came), 1 - SCARCE, axis=0) ** EVENED / np.abs(matrix).max(axis=1) ** (1 - EVENED)

@@ -89,11 +89,16 @@ def labelled(asked, led):
 
 def in_doubt(asked, random):
     """Of what is learnt from, what the first network finds at all likely to have a fault, what has one, what says what is meant, and some of the others."""
-    likely = set()
-    for at in range(0, len(asked), 500):
-        block = [sentence for sentence, *_ in asked[at : at + 500]]
-        likely |= {sentence for sentence, _ in weighing.weigh(block, dict.fromkeys(engine.DOUBT, DOUBT), "en")}
-    return [one for one in asked if one[0] in likely or any(one[1]) or one[2] > 1 or random.random() < LED_OTHERS]
+    likely = {
+        sentence
+        for block in engine.blocks((sentence for sentence, _, _ in asked), lambda sentence: sentence)
+        for sentence, _ in weighing.weigh(block, dict.fromkeys(engine.DOUBT, DOUBT), "en")
+    }
+    return [
+        (sentence, of_words, counts)
+        for sentence, of_words, counts in asked
+        if sentence in likely or any(of_words) or counts > 1 or random.random() < LED_OTHERS
+    ]
 
 
 def batches(found, random):
@@ -101,13 +106,8 @@ def batches(found, random):
     found = [found[place] for place in random.permutation(len(found))]
     together = []
     for at in range(0, len(found), POOL):
-        batch = []
-        for one in sorted(found[at : at + POOL], key=lambda one: len(one.stretch.given)):
-            if batch and (len(batch) + 1) * len(one.stretch.given) > BATCH:
-                together.append(batch)
-                batch = []
-            batch.append(one)
-        together.append(batch)
+        by_length = sorted(((len(one.stretch.given), one) for one in found[at : at + POOL]), key=lambda of: of[0])
+        together += rereading.groups(by_length, BATCH)
     return [together[place] for place in random.permutation(len(together))]
 
 
@@ -162,6 +162,10 @@ class Learner:
             self.known[word] = [self.pieces[piece] for piece in rereading.pieces(word, self.pieces)]
         return self.known[word]
 
+    def hiding_some(self, words):
+        """The words, a few of them not told."""
+        return tuple(rereading.HIDDEN if hides else word for word, hides in zip(words, self.random.random(len(words)) < HIDDEN, strict=True))
+
     def batch(self, found):
         """Stretches as tensors: the pieces, where each word's begin, which words are inside; and of each word its target and what it counts for."""
         longest = max(len(one.stretch.given) for one in found)
@@ -169,9 +173,7 @@ class Learner:
         inside = np.zeros((len(found), longest), bool)
         of_words, counts = np.zeros((len(found), longest), np.int64), np.zeros((len(found), longest), np.float32)
         for number, (stretch, wanted, count) in enumerate(found):
-            hides = self.random.random(LEAD + rereading.LONGEST) < HIDDEN
-            hidden = (word if not hide else rereading.HIDDEN for word, hide in zip((*stretch.lead, *stretch.words), hides, strict=False))
-            seen = rereading.Stretch(*(tuple(next(hidden) for _ in words) for words in stretch)).given
+            seen = rereading.Stretch(*map(self.hiding_some, stretch)).given
             for word in (*seen, *[rereading.UNKNOWN] * (longest - len(seen))):
                 begins.append(len(pieces))
                 pieces += self.of_word(word)
@@ -279,13 +281,15 @@ def main(argv=None):
     pieces, learnt = beginning(arguments.folder)
     learnt = learn(alone, pieces, learnt, ROUNDS, RATES, tell)
     learnt = learn(led, pieces, learnt, LED_ROUNDS, LED_RATES, tell)
-    write(arrays(pieces, learnt, told(arguments.without)), learnt, led)
+    write(pieces, learnt, led, told(arguments.without))
 
 
-def write(of_pieces, learnt, found):
+def write(pieces, learnt, found, told):
+    """Writes what the checker reads: the rows of words and the graph; `found` as in `graph`."""
     path = LEARNT / "en.close.npy"
-    save(path, of_pieces)
-    onnx.save(graph(learnt, rereading.Rows(of_pieces), found, of_pieces["learnt from"].tobytes().decode()), path.with_suffix(".onnx"))
+    of_words = arrays(pieces, learnt, told)
+    save(path, of_words)
+    onnx.save(graph(learnt, rereading.Rows(of_words), found, told), path.with_suffix(".onnx"))
     print(f"Wrote {path.name} and {path.stem}.onnx")
 
 

@@ -13,6 +13,7 @@ from onnx.reference import ReferenceEvaluator
 
 from handouts.wording import rereading
 from handouts.wording.searching import LEARNT
+from handouts.wording.stored import load
 
 HERE = Path(__file__).parent
 spec = importlib.util.spec_from_file_location("wording_close_graph", HERE / "close_graph.py")
@@ -146,7 +147,7 @@ def test_what_is_shipped_is_a_graph_of_the_standard_alone(shipped):
 
 def test_what_is_shipped_belongs_to_the_rows_of_words(shipped):
     told = {prop.key: prop.value for prop in shipped.metadata_props}
-    assert told["learnt from"] == rereading.load(LEARNT / "en.close.npy")["learnt from"].tobytes().decode()
+    assert told["learnt from"] == load(LEARNT / "en.close.npy")["learnt from"].tobytes().decode()
 
 
 def test_no_product_leaves_sixteen_bits(shipped):
@@ -164,7 +165,7 @@ def test_another_engine_comes_to_the_same(shipped):
         rereading.Stretch(tuple(lead.split()), tuple(words.split()))
         for lead, words in (("", "hold the bell like this ."), ("stand tall .", "breathe out ."), ("face me .", "turn that way"))
     ]
-    rows, inside = rereading.Rows(rereading.load(LEARNT / "en.close.npy")).of(stretches)
+    rows, inside = rereading.Rows(load(LEARNT / "en.close.npy")).of(stretches)
     (expected,) = ReferenceEvaluator(shipped).run(["likely"], {"rows": rows, "inside": inside})
     for found, of_stretch, stretch in zip(rereading.learnt("en").likely(stretches), expected, stretches, strict=True):
         assert found == pytest.approx(of_stretch[stretch.place : stretch.place + len(stretch.words)], abs=0.02)
