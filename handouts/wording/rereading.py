@@ -45,6 +45,8 @@ KEPT = 20_000
 """Stretches of which is kept what was found: a text is read again at each keystroke of an editor."""
 CLOSELY = 0.85
 """The weight of the close reading; the rest is that of `weighing`."""
+UNSURE = (0.1, 0.9)
+"""How likely a fault is at the likeliest word of a sentence that is read by itself, if it is to be read with the words before it too: between these."""
 BEGIN, END, UNKNOWN, HIDDEN = "[CLS]", "[SEP]", "[UNK]", "[MASK]"
 """The pieces before and after a stretch, of what has no other piece, and of a word that is not told, as the encoder names them."""
 
@@ -57,18 +59,32 @@ def reread(
     weighed: sentences, and how likely each of their words is by `weighing`: what is told is the mean of both, the close reading counting for CLOSELY.
     least: by strength, how likely a word of the sentence must be.
     """
-    cuts = [stretches(sentence.lead, sentence.words) for sentence, _ in weighed]
-    closely = iter(learnt(language).likely([stretch for cut in cuts for stretch in cut]))
-    both = []
-    for (sentence, first), cut in zip(weighed, cuts, strict=True):
-        closer = np.concatenate([next(closely) for _ in cut])
-        found = first.found + (closer - first.found) * np.float32(CLOSELY)
-        both.append((sentence, Likely.of_kinds(found, first.columns, first.names)))
+    settled = _closely([(sentence, (), first) for sentence, first in weighed], language)
+    low, high = UNSURE
+    unsure = [place for place, likely in enumerate(settled) if low <= max(map(max, likely.of.values())) < high]
+    led = [(sentence, sentence.lead, first) for sentence, first in (weighed[place] for place in unsure)]
+    for place, likely in zip(unsure, _closely(led, language), strict=True):
+        settled[place] = likely
     return [
         (sentence, likely)
-        for sentence, likely in both
+        for (sentence, _), likely in zip(weighed, settled, strict=True)
         if any(max(of_words) >= least[strength] for strength, of_words in likely.of.items())
     ]
+
+
+def _closely(asked: Sequence[tuple[Sentence, Sequence[str], Likely]], language: str) -> list[Likely]:
+    """How likely each word of some sentences is part of a fault, by both readings.
+
+    asked: sentences, the words before each that it is read with, and what `weighing` found.
+    """
+    cuts = [stretches(lead, sentence.words) for sentence, lead, _ in asked]
+    closely = iter(learnt(language).likely([stretch for cut in cuts for stretch in cut]))
+    both = []
+    for (_, _, first), cut in zip(asked, cuts, strict=True):
+        closer = np.concatenate([next(closely) for _ in cut])
+        found = first.found + (closer - first.found) * np.float32(CLOSELY)
+        both.append(Likely.of_kinds(found, first.columns, first.names))
+    return both
 
 
 class Stretch(NamedTuple):

@@ -129,6 +129,27 @@ def test_sentences_where_no_word_stays_likely_are_left_out():
     assert kept(math.inf, math.inf) == []
 
 
+def test_the_words_before_are_asked_only_where_a_sentence_by_itself_leaves_doubt(monkeypatch):
+    """By itself each sentence here is as likely to have a fault as its number says in hundredths, and no more by the words before it."""
+    low, high = (round(100 * bound) for bound in rereading.UNSURE)
+    numbers = (0, low - 1, low, high - 1, high, 100)
+    every = weighed("Stand tall. " + " ".join(f"Count {number}." for number in numbers))[1:]
+    asked = []
+
+    class Reader:
+        def likely(self, stretches):
+            asked.append([stretch for stretch in stretches if stretch.lead])
+            kinds = len(weighing.learnt("en").kinds)
+            faults = [0.0 if stretch.lead else int(stretch.words[1]) / 100 for stretch in stretches]
+            return [np.array([[1 - fault, fault, *[0.0] * (kinds - 1)]] * len(stretch.words)) for fault, stretch in zip(faults, stretches, strict=True)]
+
+    monkeypatch.setattr(rereading, "learnt", lambda language: Reader())
+    monkeypatch.setattr(rereading, "CLOSELY", 1.0)
+    kept = rereading.reread(every, {"blocks": 0.05, "advice": 0.05}, "en")
+    assert [int(sentence.words[1]) for sentence, _ in kept] == [low - 1, high, 100]
+    assert [[int(stretch.words[1]) for stretch in at_once] for at_once in asked] == [[], [low, high - 1]]
+
+
 def test_a_long_sentence_is_read_in_stretches(monkeypatch):
     """A fault at its end is found, and no more is worked out at once than LONGEST words."""
     text = ", ".join(f"breathe in for {count} and out for {count}" for count in range(2, 31)) + ", and hold it like this."
@@ -171,7 +192,9 @@ def test_the_whole_sentence_decides(fault, harmless, word):
 @pytest.mark.parametrize("fault", ["Watch my knee, it stays still.", "Let me show you once more."])
 def test_the_words_before_decide(fault):
     assert likely(f"{fault} See?", "see") > 0.7
-    assert likely("You have done this for a month and you are stronger. See?", "see") < 0.3
+    harmless = "You have done this for a month and you are stronger. See?"
+    assert likely(harmless, "see") < 0.3
+    assert "See" in [mark.words for mark in check_text(f"{fault} See?")] and not check_text(harmless)
 
 
 def test_a_text_longer_than_any_text_of_exercises_is_read_at_first_sight_alone(monkeypatch):
