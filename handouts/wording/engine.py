@@ -55,16 +55,11 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
 def check_texts(texts: Iterable[str], *, language: str = "en") -> dict[str, list[Mark]]:
     """The marks of each text, as `check_text` finds them; of many short texts together, which is faster than one by one."""
     found: dict[str, list[Mark]] = {text: [] for text in texts}
-    if hinting(language) is None:
-        for text, marks in found.items():
-            for sentence in read(text, language):
-                marks += _check(sentence, None, language, text)
-        return found
     for closely in (True, False):
         together = [text for text in found if is_read_closely(text, language) is closely]
         every = chain.from_iterable(read(text, language) for text in together)
         for sentence, likely in _in_question(every, language, closely):
-            found[sentence.text] += _check(sentence, likely, language, sentence.text)
+            found[sentence.text] += _check(sentence, likely, language)
     return found
 
 
@@ -73,9 +68,14 @@ def is_read_closely(text: str, language: str) -> bool:
     return len(text) <= CLOSELY_UP_TO or hinting(language) is None
 
 
-def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Iterator[tuple[Sentence, "Likely"]]:
-    """The sentences that may hold a fault, with how likely each word is part of one."""
+def _in_question(
+    every: Iterable[Sentence], language: str, closely: bool
+) -> Iterator[tuple[Sentence, "Likely | None"]]:
+    """The sentences that may hold a fault, with how likely each word is part of one; all, with None, in a language of which nothing was learnt."""
     may_hold_a_fault = hinting(language)
+    if may_hold_a_fault is None:
+        yield from ((sentence, None) for sentence in every)
+        return
     least = dict.fromkeys(DOUBT, GLANCE) if closely else DOUBT
     weighed = (
         found
@@ -126,7 +126,7 @@ def _weighing() -> ModuleType:
 _THREADS = "OPENBLAS_NUM_THREADS"
 
 
-def _check(sentence: Sentence, likely: "Likely | None", language: str, text: str) -> list[Mark]:
+def _check(sentence: Sentence, likely: "Likely | None", language: str) -> list[Mark]:
     found: list[tuple[Kind, Span, bool]] = []
     for kind, span, by_phrase in _candidates(sentence, likely, language):
         first, last = span = _whole_words(sentence, *span)
@@ -134,7 +134,7 @@ def _check(sentence: Sentence, likely: "Likely | None", language: str, text: str
             continue
         found.append((kind, span, by_phrase))
     found.sort(key=lambda one: one[1])
-    return [_mark(sentence, kind, span, text, whole=by_phrase) for kind, span, by_phrase in found]
+    return [_mark(sentence, kind, span, whole=by_phrase) for kind, span, by_phrase in found]
 
 
 def _candidates(sentence: Sentence, likely: "Likely | None", language: str) -> Iterator[tuple[Kind, Span, bool]]:
@@ -174,7 +174,7 @@ def runs(likely: Sequence[float], words: Sequence[str]) -> Iterator[Span]:
             begin = -1
 
 
-def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, whole: bool) -> Mark:
+def _mark(sentence: Sentence, kind: Kind, span: Span, whole: bool) -> Mark:
     """The mark of some words.
 
     whole: a phrase found them, so that others can take their place; what
@@ -184,7 +184,7 @@ def _mark(sentence: Sentence, kind: Kind, span: Span, text: str, whole: bool) ->
     start, end = sentence.starts[first], sentence.ends[last - 1]
     suggest = kind.suggest(sentence, first, last)
     rewrite = kind.rewrite(sentence, first, last) if whole else None
-    return Mark(start, end, kind.name, kind.strength, text[start:end], kind.why, suggest, rewrite)
+    return Mark(start, end, kind.name, kind.strength, sentence.text[start:end], kind.why, suggest, rewrite)
 
 
 def _whole_words(sentence: Sentence, first: int, last: int) -> Span:

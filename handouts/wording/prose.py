@@ -15,7 +15,7 @@ takes the comma of "14, or" for a part of the number.
 
 import re
 import unicodedata
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 
 LONGEST_SENTENCE = 1500
 """Characters after which a sentence without an end is cut at a space.
@@ -138,12 +138,16 @@ def word_at(words: list[str], place: int, beyond: str = "") -> str:
     return words[place] if 0 <= place < len(words) else beyond
 
 
-def sentences(text: str, known: Mapping[str, int]) -> Iterator[Sentence]:
+def sentences(
+    text: str, known: Mapping[str, int], apart: Callable[[str], str] = lambda prose: prose
+) -> Iterator[Sentence]:
     """The sentences of `text` that have words.
 
     known: from any word in lower case to its class bits.
+    apart: parts the words of a language that are written as one, each
+        character in its place.
     """
-    prose = blank_out(text)
+    prose = apart(blank_out(text))
     last = last_but_one = ""
     lead: list[str] = []
     for start, end in sentence_spans(prose):

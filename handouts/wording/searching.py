@@ -43,11 +43,12 @@ def features(words: list[str]) -> set[str]:
 
 def read(text: str, language: str) -> Iterator[Sentence]:
     """The sentences of a text."""
+    known = lexicon(language).known
     if language == "fr":
-        from handouts.wording.lexicons import fr
+        from handouts.wording.lexicons.fr import apart
 
-        text = fr.apart(text)
-    return sentences(text, lexicon(language).known)
+        return sentences(text, known, apart)
+    return sentences(text, known)
 
 
 def phrases(sentence: Sentence, kinds: Iterable[Kind]) -> Iterator[tuple[Kind, Span]]:
