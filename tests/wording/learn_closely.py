@@ -12,7 +12,7 @@ are the sentences that its hints put in question, and some of the others, each
 by itself; then those of them that its network finds at all likely to have a
 fault, each with the words before it, as the checker asks about them.
 
-It takes an hour and a quarter on two cores.  Everything random comes from one seed; a
+It takes an hour and a half on two cores.  Everything random comes from one seed; a
 machine with other cores may round otherwise and come to slightly other numbers.
 """
 
@@ -41,7 +41,7 @@ LAYERS, HEADS = 6, 12
 OTHERS = 0.05
 """The share of the sentences that the hints leave out that are learnt from too."""
 ROUNDS = 3
-DOUBT, LED_OTHERS, LED_ROUNDS = 0.02, 0.1, 2
+DOUBT, LED_OTHERS, LED_ROUNDS = 0.02, 0.1, 3
 """How likely a fault must be, by the first network, for a sentence to be learnt from with its lead; the share of the others; and how often."""
 BATCH = 2000
 """Words that are learnt from at once, with the gaps at the ends of the shorter sentences."""

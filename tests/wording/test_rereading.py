@@ -114,7 +114,7 @@ def test_what_is_told_is_a_mean_of_both_readings():
     ((same, both),) = rereading.reread([(sentence, first)], {"blocks": 0.0, "advice": 0.0}, "en")
     (closely,) = rereading.learnt("en").likely(rereading.stretches([], sentence.words))
     assert same is sentence
-    assert both.found == pytest.approx(0.15 * first.found + 0.85 * closely, abs=1e-6)
+    assert both.found == pytest.approx(0.3 * first.found + 0.7 * closely, abs=1e-6)
     assert both.of["blocks"] == pytest.approx(both.found[:, both.columns["blocks"]].sum(axis=1), abs=1e-6)
 
 

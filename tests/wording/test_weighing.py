@@ -278,4 +278,4 @@ def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(su
         {"blocks": [picture], "advice": []},
         network.kinds,
     )
-    assert [mark.kind for mark in engine._check(sentence, likely, "en", text)] == ([kind] if kind else [])
+    assert [mark.kind for mark in engine._check(sentence, likely, "en")] == ([kind] if kind else [])
