@@ -18,7 +18,7 @@ spec.loader.exec_module(learn_closely)
 
 
 def test_what_is_shipped_was_learnt_from_these_passages_with_these_settings():
-    """Learning takes an hour and a quarter, so what it was given is compared, not what comes of it."""
+    """Learning takes an hour and a half, so what it was given is compared, not what comes of it."""
     told = load(learn_closely.LEARNT / "en.close.npy")["learnt from"].tobytes().decode()
     assert told == learn_closely.told(), "run: python tests/wording/learn_closely.py FOLDER"
 

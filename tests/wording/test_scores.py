@@ -82,7 +82,7 @@ AS_SPOKEN = tuple(first + second for first in "klmn" for second in "abcdefgh")
         (NEWEST, "talk", score.BLOCKING, 0.89, 0.81),
         (NEWEST, "talk", score.ADVICE, 0.83, 0.87),
         (NEWEST, "rare", score.BLOCKING, 0.95, 0.83),
-        (READ_TWICE, "talk", score.BLOCKING, 0.90, 0.90),
+        (READ_TWICE, "talk", score.BLOCKING, 0.90, 0.88),
         (READ_TWICE, "talk", score.ADVICE, 0.84, 0.93),
         (READ_TWICE, "rare", score.BLOCKING, 0.95, 0.87),
         (READ_TWICE, "rare", score.ADVICE, 0.90, 0.90),
