@@ -3,7 +3,7 @@
 What `weighing` knows of a sentence are its words and their likes.  Whether
 somebody is asked to watch, or it is only told, can hang on the whole of it, and
 on what was said before: "see?" is a fault after a showing, and none after good
-news.  So it is read with the words before it.
+news.  So it is read by itself and, where that leaves doubt, with the words before it.
 
 This is a small transformer, as in Vaswani and others, "Attention Is All You
 Need", NeurIPS 2017, with the layers of Devlin and others, "BERT", NAACL 2019.
