@@ -58,7 +58,7 @@ def _keep(match: re.Match[str]) -> str:
 
 
 def _at_words(patterns: tuple[str, ...]) -> re.Pattern[str]:
-    """Any of the patterns, each of which begins with a word: within one, none is tried, which saves a quarter of the time."""
+    """Any of the patterns, at the beginnings of words alone: that none is tried within a word saves a quarter of the time."""
     return re.compile(rf"\b(?:{'|'.join(patterns)})", re.IGNORECASE)
 
 
@@ -158,13 +158,13 @@ _EN_LIKELY = re.compile(r"left|right|clock|half|quarter|thirty|:30", re.IGNORECA
 _EN_PATTERN = _at_words(
     (
         rf"(?P<kept>{_EN_KEPT})",
-        rf"(?P<half>\bhalf[\s-]past\s+{_EN_HOUR})",
-        rf"(?P<quarter>\bquarter\s+(?:past|to)\s+{_EN_HOUR})",
+        rf"(?P<half>half[\s-]past\s+{_EN_HOUR})",
+        rf"(?P<quarter>quarter\s+(?:past|to)\s+{_EN_HOUR})",
         rf"(?P<hours>{_EN_HOUR}(?::30)?(?:{_EN_LINK}{_EN_HOUR}(?::30)?)*{_EN_OCLOCK}{_EN_TIME_OF_DAY})",
-        rf"(?P<thirty>\b(?:{_EN_HOUR_WORD})[\s-]thirty\b)",
+        rf"(?P<thirty>(?:{_EN_HOUR_WORD})[\s-]thirty\b)",
         rf"(?P<colon>{_EN_COLON})",
-        r"(?P<turn>\b(?:(?:anti|counter)-?)?clockwise\b)",
-        r"(?P<side>\b(?:left|right)(?=(?:most|wards?)?\b))",
+        r"(?P<turn>(?:(?:anti|counter)-?)?clockwise\b)",
+        r"(?P<side>(?:left|right)(?=(?:most|wards?)?\b))",
     )
 )
 _EN_SWAPS: dict[str, Swap] = {
@@ -328,8 +328,8 @@ _FR_LIKELY = re.compile(r"h|aiguille|gauche|droit", re.IGNORECASE)
 _FR_PATTERN = _at_words(
     (
         rf"(?P<hours>{_FR_HOUR}(?:{_FR_LINK}{_FR_HOUR})*{_FR_UNIT})",
-        r"(?P<turn>\bsens\s+(?:(?:anti-?)?horaire\b|(?:(?:inverse|contraire)\s+)?des\s+aiguilles\b))",
-        r"(?P<side>\b(?:gauches?|droite?s?)\b)",
+        r"(?P<turn>sens\s+(?:(?:anti-?)?horaire\b|(?:(?:inverse|contraire)\s+)?des\s+aiguilles\b))",
+        r"(?P<side>(?:gauches?|droite?s?)\b)",
     )
 )
 _FR_SWAPS: dict[str, Swap] = {"hours": _fr_hours, "turn": _fr_turn, "side": _fr_side}
