@@ -75,7 +75,7 @@ AS_SPOKEN = tuple(first + second for first in "mno" for second in "abcdefgh")
         (OTHERS, "talk", score.BLOCKING, 0.88, 0.79),
         (OTHERS, "talk", score.ADVICE, 0.65, 0.86),
         (OTHERS, "rare", score.BLOCKING, 0.92, 0.81),
-        (NEWER, "talk", score.BLOCKING, 0.83, 0.79),
+        (NEWER, "talk", score.BLOCKING, 0.81, 0.79),
         (NEWER, "talk", score.ADVICE, 0.81, 0.72),
         (NEWER, "rare", score.BLOCKING, 0.91, 0.75),
         (NEWER, "rare", score.ADVICE, 0.82, 0.87),
