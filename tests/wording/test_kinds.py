@@ -64,6 +64,8 @@ def test_the_blocking_kinds_come_in_the_order_of_the_guide():
     "sentence, part",
     [
         ("Bring the dumbbell over here.", "until the dumbbell touches"),
+        ("Bring the dumbbells over here.", "until the dumbbells touch the"),
+        ("Bring your elbows about there.", "where the elbows should be"),
         ("Hold your hands this far apart.", "two fists apart"),
         ("Turn the palms toward the camera.", "palms forward"),
         ("Step to my left.", "your left"),

@@ -778,10 +778,11 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
         return f"Say which {words[last - 1]} it is by touch, sound or steps: \"ten steps ahead, where the floor turns rough\"."
     moved = [words[place] for place in range(first) if classes[place] & _KIT and not classes[place] & _PARTS]
     if moved and moved[-1] not in ("one", "ones", "end", "side", "set"):
-        return f'Say which part of the body it reaches: "until the {moved[-1]} touches the outside of your thigh, just above the knee".'
+        touch = "touch" if moved[-1].endswith("s") else "touches"
+        return f'Say which part of the body it reaches: "until the {moved[-1]} {touch} the outside of your thigh, just above the knee".'
     parts = [words[place] for place in range(first) if classes[place] & _PARTS]
     if parts:
-        return f'Say where the {parts[-1]} comes to, by another part of the body or something to touch: "level with your lowest rib", "on the edge of the chair".'
+        return f'Say where the {parts[-1]} should be, by another part of the body or something to touch: "level with your lowest rib", "on the edge of the chair".'
     return "Say the place by a part of the body, the clock or something to touch: \"on the front of your thigh, a hand above the knee\"."
 
 
