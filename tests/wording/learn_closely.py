@@ -68,7 +68,7 @@ class Labelled(NamedTuple):
 
 
 def in_question(random, without=()):
-    """What is learnt from: the open passages, the examples and the exercise texts, some sets left out: sentences, targets and what they count for."""
+    """What may be learnt from: the open passages, the examples and the exercise texts, some sets left out: sentences, targets and what they count for."""
     may_hold_a_fault = searching.hinting("en")
     for text, marks, counts in texts(without):
         for sentence in searching.read(text, "en"):
@@ -76,14 +76,14 @@ def in_question(random, without=()):
                 yield sentence, targets(sentence, marks), counts
 
 
-def labelled(asked, led):
-    """Stretches of sentences, with the words before them or without."""
+def labelled(asked):
+    """Stretches of sentences, with the words before them."""
     found = []
     for sentence, of_words, counts in asked:
         at = 0
         for stretch in rereading.stretches(sentence.lead, sentence.words):
             end = at + len(stretch.words)
-            found.append(Labelled(stretch if led else stretch._replace(lead=()), of_words[at:end], counts))
+            found.append(Labelled(stretch, of_words[at:end], counts))
             at = end
     return found
 
@@ -278,8 +278,9 @@ def main(argv=None):
     random = np.random.default_rng(SEED)
     tell = lambda line: print(line, flush=True)  # noqa: E731
     asked = in_doubt(list(in_question(random, arguments.without)), random)
-    alone, led = labelled(asked, led=False), labelled(asked, led=True)
-    tell(f"Learns from {len(alone)} sentences by themselves, then from {len(led)} with the words before them")
+    led = labelled(asked)
+    alone = [one._replace(stretch=one.stretch._replace(lead=())) for one in led]
+    tell(f"Learns from {len(led)} sentences, by themselves and then with the words before them")
     pieces, learnt = beginning(arguments.folder)
     learnt = learn(alone, pieces, learnt, ROUNDS, RATES, tell)
     learnt = learn(led, pieces, learnt, LED_ROUNDS, LED_RATES, tell)
