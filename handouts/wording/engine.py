@@ -15,16 +15,16 @@ from typing import TYPE_CHECKING, Any
 from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
-from handouts.wording.prose import PAUSES, Sentence
+from handouts.wording.prose import PAUSES, Sentence, word_at
 from handouts.wording.searching import hinting, phrases, read
 
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
 
-DOUBT: Mapping[Strength, float] = {"blocks": 0.25, "advice": 0.25}
+DOUBT: Mapping[Strength, float] = {"blocks": 0.4, "advice": 0.4}
 """How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
 
-A sentence without such a word is not looked at further, so nothing below is lower.
+A sentence without such a word is not looked at further.
 """
 SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
 """How likely it must be without a phrase."""
@@ -37,6 +37,9 @@ ALONG = 0.25
 
 CLOSELY_UP_TO = 500_000
 """Characters of a text up to which it is read closely: some seconds of work, and more than any text of exercises."""
+
+LEADING_ON = frozenset("a an and as but or the then to with your".split())
+"""Words that lead on to others: a mark does not end with one unless a pause follows."""
 
 BLOCK = 500
 """Words that are weighed, or read closely, at once: their numbers stay within reach of the processor."""
@@ -129,7 +132,7 @@ _THREADS = "OPENBLAS_NUM_THREADS"
 def _check(sentence: Sentence, likely: "Likely | None", language: str) -> list[Mark]:
     found: list[tuple[Kind, Span, bool]] = []
     for kind, span, by_phrase in _candidates(sentence, likely, language):
-        first, last = span = _whole_words(sentence, *span)
+        first, last = span = _to_its_end(sentence, *_whole_words(sentence, *span))
         if any(first < end and begin < last for _, (begin, end), _ in found):
             continue
         found.append((kind, span, by_phrase))
@@ -193,4 +196,12 @@ def _whole_words(sentence: Sentence, first: int, last: int) -> Span:
         first -= 1
     if last < len(sentence.words) and sentence.ends[last - 1] == sentence.starts[last] and sentence.words[last] not in PAUSES:
         last += 1
+    return first, last
+
+
+def _to_its_end(sentence: Sentence, first: int, last: int) -> Span:
+    """The span, without words at its end that only lead on: "the wall clock", not "the wall clock to"."""
+    goes_on = word_at(sentence.words, last, ".") not in PAUSES
+    while goes_on and last - first > 1 and sentence.words[last - 1] in LEADING_ON:
+        last -= 1
     return first, last

@@ -279,3 +279,17 @@ def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(su
         network.kinds,
     )
     assert [mark.kind for mark in engine._check(sentence, likely, "en")] == ([kind] if kind else [])
+
+
+@pytest.mark.parametrize(
+    "text, found, marked",
+    [
+        ("Use the wall clock to count.", (1, 5), "the wall clock"),
+        ("Keep your gaze level and your chin in.", (0, 6), "Keep your gaze level"),
+        ("Bring it where I am pointing to, then press.", (2, 7), "where I am pointing to"),
+        ("Stand on the and hold.", (2, 3), "the"),
+    ],
+)
+def test_a_mark_does_not_end_with_a_word_that_leads_on(text, found, marked):
+    (sentence,) = read(text, "en")
+    assert sentence.quote(*engine._to_its_end(sentence, *found)) == marked
