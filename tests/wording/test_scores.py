@@ -61,7 +61,7 @@ NEWEST = ("gh",)
 READ_TWICE = ("hc",)
 """Of thirty voices, labelled, then read again whole and mended by their writer."""
 LATEST = ("ha", "hb", "hd", "he", "hf", "hg", "hh")
-AS_SPOKEN = tuple(first + second for first in "mno" for second in "abcdefgh")
+AS_SPOKEN = ("mg", "mh", "nf", "nh", *(first + second for first in "op" for second in "abcdefgh"))
 """Of many voices, as they would speak and write, each set read again whole and mended by its writer."""
 
 
