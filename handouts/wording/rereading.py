@@ -17,6 +17,7 @@ onnxruntime works them out.  It takes forty times as long for a word as
 `python tests/wording/learn_closely.py` makes what is read here.
 """
 
+import math
 import unicodedata
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache
@@ -41,6 +42,8 @@ PLACES = 1 + LEAD + 1 + LONGEST + 1
 """Words that the transformer is given at most: a lead and a stretch, and a piece before, between and after them."""
 AT_ONCE = 1000
 """Words of stretches of like length that are worked out together, with their leads."""
+ONCE_MORE = 10
+"""Words that take about as long as asking the transformer once more."""
 KEPT = 20_000
 """Stretches of which is kept what was found: a text is read again at each keystroke of an editor."""
 CLOSELY = 0.7
@@ -205,21 +208,25 @@ def _opened(graph: Path) -> onnxruntime.InferenceSession:
 
 
 def of_like_length(stretches: set[Stretch]) -> Iterator[list[Stretch]]:
-    """Stretches in groups of about AT_ONCE words."""
-    return groups(sorted((len(stretch.given), stretch) for stretch in stretches), AT_ONCE)
+    """Stretches in groups of about AT_ONCE words, with few gaps."""
+    return groups(sorted((len(stretch.given), stretch) for stretch in stretches), AT_ONCE, ONCE_MORE)
 
 
-def groups(by_length: Iterable[tuple[int, Item]], most: int) -> Iterator[list[Item]]:
+def groups(by_length: Iterable[tuple[int, Item]], most: int, gaps: float = math.inf) -> Iterator[list[Item]]:
     """Things, the shorter ones first, in groups of about `most` words, the gaps at the ends of the shorter ones counted in.
 
     by_length: how many words each has, and the thing.
+    gaps: a thing that would make more words of gaps than this in its group begins another.
     """
     together: list[Item] = []
+    longest = 0
     for length, one in by_length:
-        if together and (len(together) + 1) * length > most:
+        many = len(together)
+        if many and ((many + 1) * length > most or many * (length - longest) > gaps):
             yield together
             together = []
         together.append(one)
+        longest = length
     if together:
         yield together
 

@@ -25,7 +25,7 @@ def _find(document: Document) -> Iterator[Flaw]:
         if other == piece.text:
             continue
         back = mirror(other, document.language)
-        if _plain(back) != _plain(piece.text):
+        if back != piece.text and _plain(back) != _plain(piece.text):
             yield Flaw(
                 piece.start,
                 piece.end,

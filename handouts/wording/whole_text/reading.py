@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import NamedTuple
 
 from handouts.wording.whole_text.syllables import syllables
@@ -39,21 +40,27 @@ def words_of(text: str) -> list[str]:
     return _WORD.findall(text)
 
 
+@lru_cache(maxsize=20_000)
+def _counted(between_spaces: str) -> tuple[int, int]:
+    """How many words, and how many syllables as in English, stand between two spaces, in lower case."""
+    words = words_of(between_spaces)
+    return len(words), sum(map(syllables, words))
+
+
 def measure(sentences: Iterable[str], language: str) -> Reading:
     """How some sentences read; each holds a word at least."""
     texts = list(sentences)
+    total = spoken = longest = 0
     # Most words stand between spaces many times over: each is looked into once.
-    counts: Counter[str] = Counter()
     for between_spaces, count in Counter("\n".join(texts).lower().split()).items():
-        for word in words_of(between_spaces):
-            counts[word] += count
-    total, longest = counts.total(), 0
+        words, their_syllables = _counted(between_spaces)
+        total += count * words
+        spoken += count * their_syllables
     for text in texts:
         if len(text) > 2 * longest:  # a shorter one cannot have more words
             longest = max(longest, len(words_of(text)))
     if language != "en":
         return Reading(total, len(texts), longest, None, None)
-    spoken = sum(syllables(word) * count for word, count in counts.items())
     grade = None
     if total >= FEWEST:
         grade = round(0.39 * total / len(texts) + 11.8 * spoken / total - 15.59, 1)
