@@ -40,7 +40,7 @@ LAYERS, HEADS = 6, 12
 """Of the encoder's six layers, the first so many; and how many heads each has."""
 OTHERS = 0.05
 """The share of the sentences that the hints leave out that may be learnt from too."""
-DOUBT, CERTAIN = 0.02, 0.1
+DOUBT, CERTAIN = 0.03, 0.05
 """How likely a fault must be, by the first network, for a sentence to be learnt from; and the share of the others."""
 ROUNDS, LED_ROUNDS = 3, 2
 """How often the sentences are gone through by themselves, and with the words before them."""

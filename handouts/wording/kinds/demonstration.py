@@ -867,7 +867,7 @@ ENGLISH = Kind(
         "You're doing [[this]] with your shoulders.",
         "[[Just as she's]] doing it.",
         "You[['ll notice]] I don't lock my knees.",
-        "[[Watch]] what happens when I push too hard.",
+        "[[Watch]] what happens when I bend my knees.",
         "[[Watch your partner]] do one first.",
         "[[Pay attention to my]] hands.",
         "I'll run through it [[while you watch]].",

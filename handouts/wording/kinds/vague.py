@@ -1197,8 +1197,8 @@ def _described(words: list[str], first: int, last: int) -> bool:
         return True  # "your blood pressure has come down a bit"
     if words[begin : begin + 1] in (["open"], ["close"], ["shut"]) and not _HOUSE.isdisjoint(words[begin:first]):
         return True
-    if words[max(0, first - 2) : first] == ["a", "step"] and words[last - 1] in ("further", "farther"):
-        return True  # "take it a step further"
+    if _no_distance(words, first, last):
+        return True
     if {"up", "down", "along"}.intersection(words[last - 1 : last + 1]) and not _ROADS.isdisjoint(words[last : last + 3]) and _has(words, begin, first, _IS):
         return True  # "the car park is a bit further up the road"
     if begin == first and word_at(words, begin - 1) == "and" and _has(words, max(0, begin - 5), begin, say.PAST):
@@ -1246,6 +1246,13 @@ _WATERS = _words("pool pools water lake river sea bay pond lido")
 _WORN = _words("shoe shoes boot boots trainer trainers sock socks glove gloves waistband shirt helmet jacket")
 _SPREADS = _words("spreads travels radiates creeps")
 _IS = _words("is are 's was were feels feel seems looks sits")
+
+
+def _no_distance(words: list[str], first: int, last: int) -> bool:
+    """Whether the words before the size make it the amount of something that has no length."""
+    if words[max(0, last - 3) : last - 1] == ["a", "step"] and words[last - 1] in ("further", "farther"):
+        return True  # "take it a step further"
+    return words[last - 1] in ("low", "high") and word_at(words, first - 1) in say.UNSPATIAL  # "turn the lamp low"
 
 
 # --- what explains a size ---------------------------------------------------------------------------------------------
@@ -1561,7 +1568,7 @@ ENGLISH = Kind(
     why="A size without a measure: two readers would do two different things.",
     suggest=suggest,
     find=find,
-    explained=lambda sentence, first, last: _explained(sentence.words, first, last),
+    explained=lambda sentence, first, last: _explained(sentence.words, first, last) or _no_distance(sentence.words, first, last),
     flag=(
         "Step-ups: use a [[low]] step.",
         "Sit tall and come [[less far]] forward.",
