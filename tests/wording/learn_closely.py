@@ -12,7 +12,7 @@ are the sentences that its hints put in question and its network finds at all
 likely to have a fault, and some of the others: first each by itself, then each
 with the words before it, as the checker asks about them.
 
-It takes 80 minutes on two cores without bfloat16.  Everything random comes from one
+It takes 95 minutes on two cores without bfloat16.  Everything random comes from one
 seed; another machine may round otherwise and come to slightly other numbers.
 """
 

@@ -69,7 +69,7 @@ def test_front_matter_without_an_end_is_prose():
 
 
 def test_contractions_and_curly_quotes_are_read_alike():
-    straight, curly = "Don't do it like that. As I'm doing it.", "Don’t do it like that. As I’m doing it."
+    straight, curly = "Don't bend it like this. As I'm doing it.", "Don’t bend it like this. As I’m doing it."
     assert [m.start for m in check_text(straight)] == [m.start for m in check_text(curly)]
     assert len(check_text(straight)) == 2
 
