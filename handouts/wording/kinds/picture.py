@@ -321,7 +321,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
         return "Give a measure that can be heard or counted: \"twenty-two strokes a minute, one every slow breath\", or name the setting that speaks it."
     parts = [words[place] for place in range(len(words)) if is_part(sentence, place) and not first <= place < last]
     if parts:
-        return f"Put what it shows into words: where the {parts[0]} starts, which way it moves and what it touches at the end. A picture may stay beside the words."
+        return f"Put what it shows into words: from where to where, and which way, the {parts[0]} should move, and what is touched at the end. A picture may stay beside the words."
     return "Put what it shows into words, from the ground up: feet, knees, hips, back, shoulders, arms, hands; then the movement and where it ends."
 
 
