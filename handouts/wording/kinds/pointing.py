@@ -158,6 +158,8 @@ def _from_to(words: list[str]) -> bool:
 def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
     """Whether the sentence says the place or the size itself."""
     words = sentence.words
+    if _stops_when(words, last):
+        return True
     if words[last : last + 2] in (["until", "i"], ["till", "i"]):
         return False  # "until I say stop"
     if note == "place" and words[last : last + 2] == [",", "where"] and words[last + 2 : last + 3] in (["i"], ["my"]):
@@ -176,6 +178,15 @@ def _rescued(sentence: Sentence, first: int, last: int, note: str) -> bool:
         comma = next((place for place in range(last, min(len(words), last + 6)) if words[place] == ","), 0)
         return bool(comma) and explained_after(sentence, comma, size=True)
     return explained(sentence, first, last, size=size)
+
+
+def _stops_when(words: list[str], last: int) -> bool:
+    """Whether the sentence says when to stop, and "there" is that moment: "if there is pain, stop right there"."""
+    before = [word for word in words[:last] if word not in ("right", "just", "it")]
+    return before[-2:] == ["stop", "there"] and not _CONDITIONS.isdisjoint(words)
+
+
+_CONDITIONS = frozenset(("if", "when", "whenever", "once", "any", "should"))
 
 
 def _as_much_as(words: list[str], last: int) -> bool:
@@ -777,7 +788,7 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
     if classes[last - 1] & LEXICON.bits["room"] and not classes[last - 1] & _KIT:
         return f"Say which {words[last - 1]} it is by touch, sound or steps: \"ten steps ahead, where the floor turns rough\"."
     moved = [words[place] for place in range(first) if classes[place] & _KIT and not classes[place] & _PARTS]
-    if moved and moved[-1] not in ("one", "ones", "end", "side", "set"):
+    if moved and moved[-1] not in ("one", "ones", "end", "side", "set", "stop", "rest", "hold"):
         touch = "touch" if moved[-1].endswith("s") else "touches"
         return f'Say which part of the body it reaches: "until the {moved[-1]} {touch} the outside of your thigh, just above the knee".'
     parts = [words[place] for place in range(first) if classes[place] & _PARTS]
@@ -793,7 +804,9 @@ ENGLISH = Kind(
     why="A place, direction or size is pointed at, and no words say which.",
     suggest=suggest,
     find=find,
-    explained=lambda sentence, first, last: explained(sentence, first, last) or _as_much_as(sentence.words, last),
+    explained=lambda sentence, first, last: explained(sentence, first, last)
+    or _as_much_as(sentence.words, last)
+    or _stops_when(sentence.words, last),
     flag=(
         "Plant the pole [[here]], then push.",
         "Lift [[to about here]].",
@@ -878,6 +891,8 @@ ENGLISH = Kind(
         "Put the cold pack [[there]] for ten minutes.",
     ),
     leave=(
+        "If there is pain, stop right there and tell me.",
+        "Stop right there if the joint pinches.",
         "The golden rule is that pain ends the set.",
         "Here's a tip: breathe out as you lift.",
         "There are two ways to do it.",
