@@ -293,3 +293,11 @@ def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(su
 def test_a_mark_does_not_end_with_a_word_that_leads_on(text, found, marked):
     (sentence,) = read(text, "en")
     assert sentence.quote(*engine._to_its_end(sentence, *found)) == marked
+
+
+@pytest.mark.parametrize(
+    "text, marked",
+    [("Carry the load low.", ["low"]), ("Keep the weights high.", ["high"]), ("Turn the lamp low.", [])],
+)
+def test_where_no_phrase_is_found_a_thing_that_is_turned_has_no_height(text, marked):
+    assert [mark.words for mark in check_text(text)] == marked

@@ -1252,7 +1252,11 @@ def _no_distance(words: list[str], first: int, last: int) -> bool:
     """Whether the words before the size make it the amount of something that has no length."""
     if words[max(0, last - 3) : last - 1] == ["a", "step"] and words[last - 1] in ("further", "farther"):
         return True  # "take it a step further"
-    return words[last - 1] in ("low", "high") and word_at(words, first - 1) in say.UNSPATIAL  # "turn the lamp low"
+    turned = not _TURNED.isdisjoint(words[max(0, first - 4) : first])
+    return turned and words[last - 1] in ("low", "high") and word_at(words, first - 1) in say.UNSPATIAL  # "turn the lamp low"
+
+
+_TURNED = _words("turn turns turned turning dial")
 
 
 # --- what explains a size ---------------------------------------------------------------------------------------------
