@@ -216,7 +216,7 @@ def _checked(opened: _Opened, marks_found: Iterable[Mark]) -> CheckedText:
         tuple(whole),
         tuple(Allowed(found[at][0], allow.reason) for at, allow in sorted(let.items())),
         document.reading,
-        is_read_closely(text, language),
+        is_read_closely(text),
         any(settings.fails_at == "advice" or finding.strength == "blocks" for finding in (*marks, *whole)),
     )
 

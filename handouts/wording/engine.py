@@ -12,6 +12,7 @@ from itertools import chain
 from types import ModuleType
 from typing import TYPE_CHECKING, Any
 
+from handouts.wording.glossing import glossing
 from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
@@ -21,12 +22,13 @@ from handouts.wording.searching import hinting, phrases, read
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
 
-DOUBT: Mapping[Strength, float] = {"blocks": 0.4, "advice": 0.4}
-"""How likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
+DOUBT: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.4, "advice": 0.4}, "fr": {"blocks": 0.05, "advice": 0.05}}
+"""Of each language, how likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
 
-A sentence without such a word is not looked at further.
+A sentence without such a word is not looked at further.  French is known less
+well, by an English word for each, so its phrases count for more.
 """
-SURE: Mapping[Strength, float] = {"blocks": 0.7, "advice": 0.6}
+SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.7, "advice": 0.6}, "fr": {"blocks": 0.5, "advice": 0.5}}
 """How likely it must be without a phrase."""
 SURER = 0.8
 """How likely it must be for its likeliest kind to take the place of the phrase's own."""
@@ -38,7 +40,10 @@ ALONG = 0.25
 CLOSELY_UP_TO = 500_000
 """Characters of a text up to which it is read closely: some seconds of work, and more than any text of exercises."""
 
-LEADING_ON = frozenset("a an and as but or the then to with your".split())
+LEADING_ON = {
+    "en": frozenset("a an and as but or the then to with your".split()),
+    "fr": frozenset("à au aux avec d de des du en et j l la le les mais ou par pour puis qu que sur ton un une vos votre".split()),
+}
 """Words that lead on to others: a mark does not end with one unless a pause follows."""
 
 BLOCK = 500
@@ -59,39 +64,39 @@ def check_texts(texts: Iterable[str], *, language: str = "en") -> dict[str, list
     """The marks of each text, as `check_text` finds them; of many short texts together, which is faster than one by one."""
     found: dict[str, list[Mark]] = {text: [] for text in texts}
     for closely in (True, False):
-        together = [text for text in found if is_read_closely(text, language) is closely]
+        together = [text for text in found if is_read_closely(text) is closely]
         every = chain.from_iterable(read(text, language) for text in together)
         for sentence, likely in _in_question(every, language, closely):
             found[sentence.text] += _check(sentence, likely, language)
     return found
 
 
-def is_read_closely(text: str, language: str) -> bool:
+def is_read_closely(text: str) -> bool:
     """Whether a text is short enough that nothing of what was learnt is left unasked."""
-    return len(text) <= CLOSELY_UP_TO or hinting(language) is None
+    return len(text) <= CLOSELY_UP_TO
 
 
-def _in_question(
-    every: Iterable[Sentence], language: str, closely: bool
-) -> Iterator[tuple[Sentence, "Likely | None"]]:
-    """The sentences that may hold a fault, with how likely each word is part of one; all, with None, in a language of which nothing was learnt."""
-    may_hold_a_fault = hinting(language)
-    if may_hold_a_fault is None:
-        yield from ((sentence, None) for sentence in every)
-        return
-    least = dict.fromkeys(DOUBT, GLANCE) if closely else DOUBT
+def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Iterator[tuple[Sentence, "Likely"]]:
+    """The sentences that may hold a fault, with how likely each word is part of one."""
+    may_hold_a_fault = hinting()
+    doubt = DOUBT[language]
+    least = dict.fromkeys(doubt, min(GLANCE, *doubt.values())) if closely else doubt
+    if glossed := glossing(language):
+        every = map(glossed, every)
     weighed = (
         found
         for block in blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)
         for found in _weighing().weigh(block, least, language)
     )
-    if not closely:
-        yield from weighed
-        return
+    for sentence, likely in _reread(weighed, doubt) if closely else weighed:
+        yield sentence.written, likely
+
+
+def _reread(weighed: Iterable[tuple[Sentence, "Likely"]], doubt: Mapping[Strength, float]) -> Iterator[tuple[Sentence, "Likely"]]:
     for glanced in blocks(weighed, lambda found: found[0]):
         from handouts.wording import rereading  # when first needed: onnxruntime takes as long to load as numpy
 
-        yield from rereading.reread(glanced, DOUBT, language)
+        yield from rereading.reread(glanced, doubt)
 
 
 def blocks(every: Iterable[Any], sentence: Callable[[Any], Sentence]) -> Iterator[list[Any]]:
@@ -129,10 +134,10 @@ def _weighing() -> ModuleType:
 _THREADS = "OPENBLAS_NUM_THREADS"
 
 
-def _check(sentence: Sentence, likely: "Likely | None", language: str) -> list[Mark]:
+def _check(sentence: Sentence, likely: "Likely", language: str) -> list[Mark]:
     found: list[tuple[Kind, Span, bool]] = []
     for kind, span, by_phrase in _candidates(sentence, likely, language):
-        first, last = span = _to_its_end(sentence, *_whole_words(sentence, *span))
+        first, last = span = _to_its_end(sentence, LEADING_ON[language], *_whole_words(sentence, *span))
         if any(first < end and begin < last for _, (begin, end), _ in found):
             continue
         found.append((kind, span, by_phrase))
@@ -140,23 +145,20 @@ def _check(sentence: Sentence, likely: "Likely | None", language: str) -> list[M
     return [_mark(sentence, kind, span, whole=by_phrase) for kind, span, by_phrase in found]
 
 
-def _candidates(sentence: Sentence, likely: "Likely | None", language: str) -> Iterator[tuple[Kind, Span, bool]]:
+def _candidates(sentence: Sentence, likely: "Likely", language: str) -> Iterator[tuple[Kind, Span, bool]]:
     """What the phrases find and the words around do not deny, then what these find alone: kind, words, and whether a phrase found it.
 
     They may overlap, the first wins.
     """
-    every = kinds(language)
-    if likely is None:
-        yield from ((kind, span, True) for kind, span in phrases(sentence, every))
-        return
+    every, doubt = kinds(language), DOUBT[language]
     named = {kind.name: kind for kind in every}
-    open_to = [strength for strength, of_words in likely.of.items() if max(of_words) >= DOUBT[strength]]
+    open_to = [strength for strength, of_words in likely.of.items() if max(of_words) >= doubt[strength]]
     for kind, (first, last) in phrases(sentence, (kind for kind in every if kind.strength in open_to)):
         surest = max(likely.of[kind.strength][first:last])
-        if surest >= DOUBT[kind.strength]:
+        if surest >= doubt[kind.strength]:
             likeliest = named[likely.kind(kind.strength, first, last)] if surest >= SURER else kind
             yield likeliest, (first, last), likeliest is kind
-    for strength, sure in SURE.items():
+    for strength, sure in SURE[language].items():
         of_words = likely.of[strength]
         for first, last in runs(of_words, sentence.words):
             if max(of_words[first:last]) >= sure:
@@ -199,9 +201,9 @@ def _whole_words(sentence: Sentence, first: int, last: int) -> Span:
     return first, last
 
 
-def _to_its_end(sentence: Sentence, first: int, last: int) -> Span:
+def _to_its_end(sentence: Sentence, leading_on: frozenset[str], first: int, last: int) -> Span:
     """The span, without words at its end that only lead on: "the wall clock", not "the wall clock to"."""
     goes_on = word_at(sentence.words, last, ".") not in PAUSES
-    while goes_on and last - first > 1 and sentence.words[last - 1] in LEADING_ON:
+    while goes_on and last - first > 1 and sentence.words[last - 1] in leading_on:
         last -= 1
     return first, last

@@ -85,9 +85,10 @@ class Sentence:
     classes: one integer a word, the bits of the lexicon classes it is in.
     earlier: the words of the two sentences before, in lower case.
     lead: the words and pauses before it, in order; up to LEAD of them.
+    written: the sentence as the author wrote it: itself, unless it is one `said` in other words.
     """
 
-    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "classes", "lead", "text", "words")
+    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "_written", "classes", "lead", "text", "words")
 
     def __init__(
         self,
@@ -109,6 +110,17 @@ class Sentence:
         self._offset = offset
         self._starts: list[int] | None = None
         self._ends: list[int] = []
+        self._written: Sentence | None = None
+
+    def said(self, words: list[str], classes: list[int], lead: list[str]) -> "Sentence":
+        """The same sentence in other words, one for each of its own."""
+        other = Sentence(self.text, self._piece, self._offset, words, classes, self._before, lead)
+        other._written = self
+        return other
+
+    @property
+    def written(self) -> "Sentence":
+        return self._written or self
 
     @property
     def earlier(self) -> list[str]:

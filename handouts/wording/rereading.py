@@ -55,18 +55,18 @@ BEGIN, END, UNKNOWN, HIDDEN = "[CLS]", "[SEP]", "[UNK]", "[MASK]"
 
 
 def reread(
-    weighed: Sequence[tuple[Sentence, Likely]], least: Mapping[Strength, float], language: str
+    weighed: Sequence[tuple[Sentence, Likely]], least: Mapping[Strength, float]
 ) -> list[tuple[Sentence, Likely]]:
     """The sentences in which a fault stays likely when they are read closely, with how likely each word is part of one.
 
     weighed: sentences, and how likely each of their words is by `weighing`: what is told is the mean of both, the close reading counting for CLOSELY.
     least: by strength, how likely a word of the sentence must be.
     """
-    settled = _closely([(sentence, (), first) for sentence, first in weighed], language)
+    settled = _closely([(sentence, (), first) for sentence, first in weighed])
     low, high = UNSURE
     unsure = [place for place, likely in enumerate(settled) if low <= max(map(max, likely.of.values())) < high]
     led = [(sentence, sentence.lead, first) for sentence, first in (weighed[place] for place in unsure)]
-    for place, likely in zip(unsure, _closely(led, language), strict=True):
+    for place, likely in zip(unsure, _closely(led), strict=True):
         settled[place] = likely
     return [
         (sentence, likely)
@@ -75,13 +75,13 @@ def reread(
     ]
 
 
-def _closely(asked: Sequence[tuple[Sentence, Sequence[str], Likely]], language: str) -> list[Likely]:
+def _closely(asked: Sequence[tuple[Sentence, Sequence[str], Likely]]) -> list[Likely]:
     """How likely each word of some sentences is part of a fault, by both readings.
 
     asked: sentences, the words before each that it is read with, and what `weighing` found.
     """
     cuts = [stretches(lead, sentence.words) for sentence, lead, _ in asked]
-    closely = iter(learnt(language).likely([stretch for cut in cuts for stretch in cut]))
+    closely = iter(learnt().likely([stretch for cut in cuts for stretch in cut]))
     both = []
     for (_, _, first), cut in zip(asked, cuts, strict=True):
         closer = np.concatenate([next(closely) for _ in cut])
@@ -119,7 +119,7 @@ def stretches(lead: Sequence[str], words: Sequence[str]) -> list[Stretch]:
 
 
 class Reader:
-    """What was learnt of one language.
+    """What was learnt of English.
 
     kinds: the names of the kinds.
     rows: makes rows of words.
@@ -257,6 +257,6 @@ def pieces(word: str, known: Mapping[str, int]) -> list[str]:
 
 
 @cache
-def learnt(language: str) -> Reader:
-    """What was learnt of a language."""
-    return Reader.read(LEARNT / f"{language}.close.npy")
+def learnt() -> Reader:
+    """What was learnt."""
+    return Reader.read(LEARNT / "en.close.npy")

@@ -10,12 +10,12 @@ from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.prose import Sentence, sentences
 
 LEARNT = Path(__file__).parent / "learnt"
-"""Of a language, the hints, and what `weighing` and `rereading` read with."""
+"""Of English, the hints, and what `weighing` and `rereading` read with."""
 
 
 @cache
-def hinting(language: str) -> Callable[[Sentence], bool] | None:
-    """Tells whether a sentence may hold a fault; None where nothing was learnt.
+def hinting() -> Callable[[Sentence], bool]:
+    """Tells whether a sentence, in English or `glossing`, may hold a fault.
 
     Each word, each pair of words and the first word hint at a fault, or at
     none: in `learnt`, a line each, hundredths of a logarithm of the odds.  The
@@ -23,10 +23,7 @@ def hinting(language: str) -> Callable[[Sentence], bool] | None:
     question if it does not end below 0.  This is only to leave out most of a
     well-written text, fast.
     """
-    path = LEARNT / f"{language}.txt"
-    if not path.exists():
-        return None
-    told = (line.partition(" ") for line in path.read_text("utf-8").splitlines())
+    told = (line.partition(" ") for line in (LEARNT / "en.txt").read_text("utf-8").splitlines())
     hints = {words: int(number) for number, _, words in told}
     start = hints.pop("")
 

@@ -66,10 +66,11 @@ def weigh(
 ) -> list[tuple[Sentence, Likely]]:
     """The sentences that may hold a fault, and how likely each of their words is part of one.
 
-    block: the sentences that are asked about, weighed together.
+    block: the sentences that are asked about, weighed together; in English, or `glossing`.
     least: by strength, how likely a word of the sentence must be.
+    language: whose kinds are asked about.
     """
-    network = learnt(language)
+    network = learnt()
     columns = _columns(language)
     lengths = [len(sentence.words) for sentence in block]
     found = network.likely(
@@ -91,7 +92,7 @@ def weigh(
 @cache
 def _columns(language: str) -> dict[Strength, list[int]]:
     """By strength, the columns of its kinds in what the network finds."""
-    names = learnt(language).kinds
+    names = learnt().kinds
     return {
         strength: [1 + names.index(kind.name) for kind in kinds(language) if kind.strength == strength]
         for strength in get_args(Strength)
@@ -139,7 +140,7 @@ def forward(
 
 
 class Network:
-    """What was learnt for one language.
+    """What was learnt of English.
 
     arrays: by name: `words` and `kinds`, UTF-8, a line each; `rows` (words,
         width) of whole numbers and their `row scale`; `classes` (bits of the
@@ -198,6 +199,6 @@ def lines(array: NDArray[Any]) -> list[str]:
 
 
 @cache
-def learnt(language: str) -> Network:
-    """What was learnt for a language."""
-    return Network.read(LEARNT / f"{language}.npy")
+def learnt() -> Network:
+    """What was learnt."""
+    return Network.read(LEARNT / "en.npy")

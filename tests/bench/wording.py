@@ -93,7 +93,7 @@ def seconds(work: Callable[[], object], repeat: int = 3, again: bool = False) ->
     best = float("inf")
     for _ in range(repeat):
         if not again:
-            rereading.learnt("en").forget()
+            rereading.learnt().forget()
         start = time.process_time()
         work()
         best = min(best, time.process_time() - start)

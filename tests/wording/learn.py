@@ -306,7 +306,7 @@ def learn(rows, rounds=ROUNDS, tell=lambda line: None):
 
 def why(text):
     """Prints how likely each word is part of a fault, by both readings together, and which other words of the sentence make it more or less so."""
-    may_hold_a_fault = hinting("en")
+    may_hold_a_fault = hinting()
     for sentence in sentences(text, lexicon("en").known):
         words = sentence.words
         found = both(sentence)
@@ -325,8 +325,8 @@ def why(text):
 
 def both(sentence):
     """How likely each word is part of no fault and of one of each kind, by both readings together."""
-    any_at_all = dict.fromkeys(engine.DOUBT, 0.0)
-    ((_, likely),) = rereading.reread(weighing.weigh([sentence], any_at_all, "en"), any_at_all, "en")
+    any_at_all = dict.fromkeys(engine.DOUBT["en"], 0.0)
+    ((_, likely),) = rereading.reread(weighing.weigh([sentence], any_at_all, "en"), any_at_all)
     return likely.found
 
 

@@ -69,7 +69,7 @@ class Labelled(NamedTuple):
 
 def in_question(random, without=()):
     """What may be learnt from: the open passages, the examples and the exercise texts, some sets left out: sentences, targets and what they count for."""
-    may_hold_a_fault = searching.hinting("en")
+    may_hold_a_fault = searching.hinting()
     for text, marks, counts in texts(without):
         for sentence in searching.read(text, "en"):
             if may_hold_a_fault(sentence) or random.random() < OTHERS:
@@ -93,7 +93,7 @@ def in_doubt(asked, random):
     likely = {
         sentence
         for block in engine.blocks((sentence for sentence, _, _ in asked), lambda sentence: sentence)
-        for sentence, _ in weighing.weigh(block, dict.fromkeys(engine.DOUBT, DOUBT), "en")
+        for sentence, _ in weighing.weigh(block, dict.fromkeys(engine.DOUBT["en"], DOUBT), "en")
     }
     return [
         (sentence, of_words, counts)

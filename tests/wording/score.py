@@ -3,6 +3,7 @@
     python tests/wording/score.py                 the open passages
     python tests/wording/score.py --misses        and what was missed, marked wrongly or marked for nothing
     python tests/wording/score.py --sealed        the sealed passages: figures only, never a text
+    python tests/wording/score.py --french ...    the same of the French passages
     python tests/wording/score.py FILE ...        any other file of passages
 
 A predicted mark is right when it shares a character with a labelled mark.
@@ -35,7 +36,8 @@ def predicted(rows):
     from handouts.wording import check_text
 
     for row in rows:
-        row["predicted"] = [{"start": m.start, "end": m.end, "kind": m.kind} for m in check_text(row["text"])]
+        marks = check_text(row["text"], language=row.get("language", "en"))
+        row["predicted"] = [{"start": m.start, "end": m.end, "kind": m.kind} for m in marks]
     return rows
 
 
@@ -123,15 +125,17 @@ def main(argv=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("files", nargs="*", type=Path)
     parser.add_argument("--sealed", action="store_true", help="score the sealed passages; prints figures only")
+    parser.add_argument("--french", action="store_true", help="the French passages, in which the six blocking kinds are labelled")
     parser.add_argument("--misses", action="store_true", help="list the open passages that went wrong")
     parser.add_argument("--kind", action="append", help="with --misses: only this kind; may be given again")
     arguments = parser.parse_args(argv)
     if arguments.sealed and (arguments.misses or arguments.files):
         parser.error("--sealed prints figures only and takes no file and no --misses")
-    if any(path.name.startswith("sealed") for path in arguments.files):
+    if any("sealed" in path.name for path in arguments.files):
         parser.error("a sealed file is scored with --sealed alone")
     sys.path.insert(0, str(ROOT))
-    paths = arguments.files or sorted(CORPUS.glob("sealed_*.jsonl" if arguments.sealed else "open_*.jsonl"))
+    which = ("french_" if arguments.french else "") + ("sealed" if arguments.sealed else "open")
+    paths = arguments.files or sorted(CORPUS.glob(f"{which}_*.jsonl"))
     rows = predicted(read(paths))
     for sort, title in (("talk", "Natural talk"), ("rare", "Rare wording")):
         part = [row for row in rows if row.get("sort") == sort]

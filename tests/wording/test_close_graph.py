@@ -167,5 +167,5 @@ def test_another_engine_comes_to_the_same(shipped):
     ]
     rows, inside = rereading.Rows(load(LEARNT / "en.close.npy")).of(stretches)
     (expected,) = ReferenceEvaluator(shipped).run(["likely"], {"rows": rows, "inside": inside})
-    for found, of_stretch, stretch in zip(rereading.learnt("en").likely(stretches), expected, stretches, strict=True):
+    for found, of_stretch, stretch in zip(rereading.learnt().likely(stretches), expected, stretches, strict=True):
         assert found == pytest.approx(of_stretch[stretch.place : stretch.place + len(stretch.words)], abs=0.02)

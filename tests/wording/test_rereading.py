@@ -59,7 +59,7 @@ STRETCHES = [
 
 
 def test_a_stretch_is_read_alike_alone_and_among_others():
-    network = rereading.learnt("en")
+    network = rereading.learnt()
     network.forget()
     together = network.likely(STRETCHES)
     assert [found.shape for found in together] == [(len(stretch.words), 1 + len(network.kinds)) for stretch in STRETCHES]
@@ -88,7 +88,7 @@ def test_a_long_sentence_is_cut_and_each_part_led_by_the_one_before():
 
 
 def test_what_was_found_is_kept_but_not_for_ever(monkeypatch):
-    network = rereading.learnt("en")
+    network = rereading.learnt()
     network.forget()
     (first,) = network.likely([STRETCHES[0]])
     monkeypatch.setattr(network, "_graph", None)
@@ -101,7 +101,7 @@ def test_what_was_found_is_kept_but_not_for_ever(monkeypatch):
 
 
 def test_the_kinds_are_those_of_the_first_reading():
-    assert rereading.learnt("en").kinds == weighing.learnt("en").kinds
+    assert rereading.learnt().kinds == weighing.learnt().kinds
 
 
 def weighed(text):
@@ -111,8 +111,8 @@ def weighed(text):
 
 def test_what_is_told_is_a_mean_of_both_readings():
     ((sentence, first),) = weighed("Hold the bell like this.")
-    ((same, both),) = rereading.reread([(sentence, first)], {"blocks": 0.0, "advice": 0.0}, "en")
-    (closely,) = rereading.learnt("en").likely(rereading.stretches([], sentence.words))
+    ((same, both),) = rereading.reread([(sentence, first)], {"blocks": 0.0, "advice": 0.0})
+    (closely,) = rereading.learnt().likely(rereading.stretches([], sentence.words))
     assert same is sentence
     assert both.found == pytest.approx(0.3 * first.found + 0.7 * closely, abs=1e-6)
     assert both.of["blocks"] == pytest.approx(both.found[:, both.columns["blocks"]].sum(axis=1), abs=1e-6)
@@ -121,7 +121,7 @@ def test_what_is_told_is_a_mean_of_both_readings():
 def test_sentences_where_no_word_stays_likely_are_left_out():
     every = weighed("Breathe out. Now turn that way. Look at the ceiling. Stand tall.")
     kept = lambda blocks, advice: [  # noqa: E731
-        " ".join(sentence.words) for sentence, _ in rereading.reread(every, {"blocks": blocks, "advice": advice}, "en")
+        " ".join(sentence.words) for sentence, _ in rereading.reread(every, {"blocks": blocks, "advice": advice})
     ]
     assert len(kept(0.0, 0.0)) == 4
     assert kept(0.5, 0.5) == ["now turn that way .", "look at the ceiling ."]
@@ -139,13 +139,13 @@ def test_the_words_before_are_asked_only_where_a_sentence_by_itself_leaves_doubt
     class Reader:
         def likely(self, stretches):
             asked.append([stretch for stretch in stretches if stretch.lead])
-            kinds = len(weighing.learnt("en").kinds)
+            kinds = len(weighing.learnt().kinds)
             faults = [0.0 if stretch.lead else int(stretch.words[1]) / 100 for stretch in stretches]
             return [np.array([[1 - fault, fault, *[0.0] * (kinds - 1)]] * len(stretch.words)) for fault, stretch in zip(faults, stretches, strict=True)]
 
-    monkeypatch.setattr(rereading, "learnt", lambda language: Reader())
+    monkeypatch.setattr(rereading, "learnt", lambda: Reader())
     monkeypatch.setattr(rereading, "CLOSELY", 1.0)
-    kept = rereading.reread(every, {"blocks": 0.05, "advice": 0.05}, "en")
+    kept = rereading.reread(every, {"blocks": 0.05, "advice": 0.05})
     assert [int(sentence.words[1]) for sentence, _ in kept] == [low - 1, high, 100]
     assert [[int(stretch.words[1]) for stretch in at_once] for at_once in asked] == [[], [low, high - 1]]
 
@@ -173,7 +173,7 @@ def test_a_sentence_in_which_nothing_is_likely_at_first_sight_is_not_read_closel
 def likely(text, word):
     """How likely a word of the last sentence of a text is part of a fault."""
     *_, sentence = read(text, "en")
-    (found,) = rereading.learnt("en").likely(rereading.stretches(sentence.lead, sentence.words))
+    (found,) = rereading.learnt().likely(rereading.stretches(sentence.lead, sentence.words))
     return 1 - found[sentence.words.index(word), 0]
 
 
@@ -207,4 +207,4 @@ def test_a_text_longer_than_any_text_of_exercises_is_read_at_first_sight_alone(m
 
 
 def test_less_is_enough_for_a_close_reading_than_for_a_doubt():
-    assert min(engine.DOUBT.values()) > engine.GLANCE
+    assert min(engine.DOUBT["en"].values()) > engine.GLANCE

@@ -61,7 +61,7 @@ def test_the_hints_that_are_shipped_come_from_these_passages_and_lose_few_faults
     sentences = [(words, any(targets), row.counts) for row in rows for words, targets in learn.by_sentence(row)]
     met = collections.Counter(feature for words, _, _ in sentences for feature in features(words))
     assert all(met[line.partition(" ")[2]] >= learn.MET for line in lines)
-    asked = [hinting("en")(types.SimpleNamespace(words=words)) for words, _, _ in sentences]
+    asked = [hinting()(types.SimpleNamespace(words=words)) for words, _, _ in sentences]
     of_faults = [one for one, (_, faulty, _) in zip(asked, sentences, strict=True) if faulty]
     assert sum(of_faults) / len(of_faults) > 0.99
     of_examples = [one for one, (_, faulty, counts) in zip(asked, sentences, strict=True) if faulty and counts == learn.SETTLED]
@@ -178,7 +178,7 @@ def test_the_hints_are_few_and_say_what_decides():
 )
 def test_a_sentence_is_in_question_by_its_hints(text, asked):
     (sentence,) = read(text, "en")
-    assert hinting("en")(sentence) is asked
+    assert hinting()(sentence) is asked
 
 
 def test_hints_are_words_and_pairs_of_which_one_begins_the_sentence():
@@ -201,7 +201,7 @@ def test_sentences_where_no_word_is_likely_enough_are_left_out():
 
 
 def test_an_unknown_compound_is_read_as_its_last_part_and_any_other_unknown_word_as_unknown():
-    network = weighing.learnt("en")
+    network = weighing.learnt()
     compound, poster, unknown, other = (of_sentence(network, f"see the {word}") for word in ("zzqx-poster", "poster", "zzqx", "qqzv"))
     assert (compound == poster).all() and (unknown == other).all() and (unknown != poster).any()
 
@@ -216,7 +216,7 @@ def test_the_learner_tells_which_words_decided(capsys):
 
 def likely(text, word):
     (sentence,) = sentences(text, lexicon("en").known)
-    found = weighing.learnt("en").likely(sentence.words, sentence.classes, [len(sentence.words)])
+    found = weighing.learnt().likely(sentence.words, sentence.classes, [len(sentence.words)])
     return 1 - found[sentence.words.index(word), 0]
 
 
@@ -232,7 +232,7 @@ def test_the_words_around_decide(fault, harmless, word):
     assert likely(fault, word) > 0.7 and likely(fault, word) > likely(harmless, word) + 0.3
 
 
-NEVER = {"blocks": math.inf, "advice": math.inf}
+NEVER = {"en": {"blocks": math.inf, "advice": math.inf}}
 
 
 def test_words_that_speak_clearly_for_a_fault_need_no_phrase(monkeypatch):
@@ -258,16 +258,11 @@ def test_words_that_speak_clearly_against_a_fault_outweigh_a_phrase(monkeypatch)
     assert check_text(text) == []
 
 
-def test_a_language_without_weights_has_its_phrases_alone():
-    assert hinting("fr") is None
-    assert [mark.kind for mark in check_text("Faites comme ça.", language="fr")] == ["demonstration"]
-
-
 @pytest.mark.parametrize("surest, kind", [(0.9, "picture"), (0.7, "demonstration"), (0.1, None)])
 def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(surest, kind):
     text = "Hold the bell like this."
     (sentence,) = read(text, "en")
-    network = weighing.learnt("en")
+    network = weighing.learnt()
     found = np.zeros((len(sentence.words), 1 + len(network.kinds)), np.float32)
     picture = 1 + network.kinds.index("picture")
     found[:, picture] = surest
@@ -292,7 +287,7 @@ def test_a_phrase_names_the_kind_unless_the_words_around_are_surer_of_another(su
 )
 def test_a_mark_does_not_end_with_a_word_that_leads_on(text, found, marked):
     (sentence,) = read(text, "en")
-    assert sentence.quote(*engine._to_its_end(sentence, *found)) == marked
+    assert sentence.quote(*engine._to_its_end(sentence, engine.LEADING_ON["en"], *found)) == marked
 
 
 @pytest.mark.parametrize(

@@ -64,6 +64,11 @@ def find(sentence: Sentence) -> Iterator[Span]:
             yield first, last
 
 
+def _explained(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether words that no phrase found are only a "thus"."""
+    return sentence.words[first] in ("comme", "ainsi") and _says_thus(sentence, first, last)
+
+
 def _says_thus(sentence: Sentence, first: int, last: int) -> bool:
     """Whether "comme ça" means "thus", after words that have said the movement."""
     words = sentence.words
@@ -95,6 +100,7 @@ DEMONSTRATION = Kind(
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
     find=find,
+    explained=_explained,
     flag=(
         "Pliez le bras [[comme ça]].",
         "[[Regardez comment]] je pose le pied.",

@@ -107,6 +107,6 @@ POINTING = Kind(
         "Voici le point important.",
         "Il y a deux chaises.",
         "D'ici deux mois, vous changerez de poids.",
-        "Posez le coude de ce côté, puis l'autre.",
+        "Levez le genou gauche et gardez la hanche de ce côté au sol.",
     ),
 )
