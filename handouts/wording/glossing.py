@@ -23,6 +23,11 @@ from handouts.wording.prose import FORENAME, NAME, Sentence
 FILE = Path(__file__).parent / "lexicons" / "fr_in_english.txt"
 
 
+SUBJECTS = frozenset("j je tu il elle on nous vous ils elles qui".split())
+OBJECTS = {"l": "it", "la": "it", "le": "it", "les": "them", "leur": "them", "lui": "them", "m": "me", "me": "me", "nous": "us", "t": "you", "te": "you", "vous": "you"}
+"""Who does something; and to whom or what, which French says before the verb, and English after it."""
+
+
 class Glossary:
     """French words and what stands for them in English.
 
@@ -53,8 +58,19 @@ class Glossary:
                     found += english
                     break
             else:
-                found.append(self._alone(words[place]))
+                found += self._turned(words, place) or [self._alone(words[place])]
         return found
+
+    def _turned(self, words: list[str], place: int) -> list[str]:
+        """ "tu me regardes" in the order of "you watch me"; nothing where no such words stand."""
+        if words[place] not in SUBJECTS:
+            return []
+        verb = place + 1
+        while verb < len(words) and words[verb] in OBJECTS:
+            verb += 1
+        if verb == place + 1 or verb >= len(words) or words[verb] not in self.words:
+            return []
+        return [self._alone(words[place]), self._alone(words[verb]), *(OBJECTS[word] for word in words[place + 1 : verb])]
 
     def _alone(self, word: str) -> str:
         """A word by itself; of an unknown compound its first known part, which is what it is; else the word as it is."""
