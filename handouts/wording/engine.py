@@ -89,7 +89,7 @@ def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Ite
         for found in _weighing().weigh(block, least, language)
     )
     for sentence, likely in _reread(weighed, doubt) if closely else weighed:
-        yield sentence.written, likely
+        yield sentence.written, likely.placed(sentence.places)
 
 
 def _reread(weighed: Iterable[tuple[Sentence, "Likely"]], doubt: Mapping[Strength, float]) -> Iterator[tuple[Sentence, "Likely"]]:

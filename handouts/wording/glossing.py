@@ -4,8 +4,8 @@ All that was learnt was learnt from English, and most of it holds in French too:
 who is told to look at what, and whether words say the place that is pointed
 at.  So a French sentence is asked about as the row of English words that stand
 for its own, such as "tenez la barre comme ça" as "hold the bar like this".
-That is no English that anybody would write, but word by word it lies on the
-same places, so that what is found of a word is found of the author's word.
+That is no English that anybody would write, but each of its words stands for
+one of the author's, so that what is found of it is found of that one.
 
 `lexicons/fr_in_english.txt` has the words, a line each: an English word and
 the French ones that it stands for, or, with a "=" between, some English words
@@ -18,7 +18,7 @@ from functools import cache
 from pathlib import Path
 
 from handouts.wording.kinds import lexicon
-from handouts.wording.prose import FORENAME, NAME, Sentence
+from handouts.wording.prose import FORENAME, NAME, PAUSES, Sentence
 
 FILE = Path(__file__).parent / "lexicons" / "fr_in_english.txt"
 
@@ -26,6 +26,9 @@ FILE = Path(__file__).parent / "lexicons" / "fr_in_english.txt"
 SUBJECTS = frozenset("j je tu il elle on nous vous ils elles qui".split())
 OBJECTS = {"l": "it", "la": "it", "le": "it", "les": "them", "leur": "them", "lui": "them", "m": "me", "me": "me", "nous": "us", "t": "you", "te": "you", "vous": "you"}
 """Who does something; and to whom or what, which French says before the verb, and English after it."""
+LOOKS = lexicon("en").mask("colour", "looks")
+_NO_NAMES = PAUSES | OBJECTS.keys() | frozenset("au aux ce ces cet cette de des du et est sont en ou pas plus moins très trop bien un une mon ma mes ton ta tes".split())
+"""Words after which a colour is not that of the thing before."""
 
 
 class Glossary:
@@ -48,21 +51,24 @@ class Glossary:
         for ways in self.together.values():
             ways.sort(key=lambda way: -len(way[0]))  # the longest that fits is taken
 
-    def said(self, words: list[str]) -> list[str]:
-        """English words, one for each of these French ones."""
-        found: list[str] = []
+    def said(self, words: list[str]) -> list[tuple[str, int]]:
+        """English words, in the order of English, each with the place of the French one that it stands for."""
+        found: list[tuple[str, int]] = []
         while len(found) < len(words):
             place = len(found)
             for own, english in self.together.get(words[place], ()):
                 if words[place : place + len(own)] == own:
-                    found += english
+                    found += zip(english, range(place, place + len(own)), strict=True)
                     break
             else:
-                found += self._turned(words, place) or [self._alone(words[place])]
+                order = self._verb_first(words, place) or [place]
+                found += ((self._alone(words, one), one) for one in order)
+                if place and words[place - 1] not in _NO_NAMES and lexicon("en").known[found[-1][0]] & LOOKS:
+                    found[-2:] = found[-1], found[-2]  # "élastique rouge": "red band"
         return found
 
-    def _turned(self, words: list[str], place: int) -> list[str]:
-        """ "tu me regardes" in the order of "you watch me"; nothing where no such words stand."""
+    def _verb_first(self, words: list[str], place: int) -> list[int]:
+        """The places of "tu me regardes" in the order of "you watch me"; nothing where no such words stand."""
         if words[place] not in SUBJECTS:
             return []
         verb = place + 1
@@ -70,10 +76,13 @@ class Glossary:
             verb += 1
         if verb == place + 1 or verb >= len(words) or words[verb] not in self.words:
             return []
-        return [self._alone(words[place]), self._alone(words[verb]), *(OBJECTS[word] for word in words[place + 1 : verb])]
+        return [place, verb, *range(place + 1, verb)]
 
-    def _alone(self, word: str) -> str:
-        """A word by itself; of an unknown compound its first known part, which is what it is; else the word as it is."""
+    def _alone(self, words: list[str], place: int) -> str:
+        """One of some words by itself; of an unknown compound its first known part, which is what it is; else the word as it is."""
+        word = words[place]
+        if place and word in OBJECTS and words[place - 1] in SUBJECTS | OBJECTS.keys():
+            return OBJECTS[word]
         if word not in self.words and "-" in word:
             return next((self.words[part] for part in word.split("-") if part in self.words), word)
         return self.words.get(word, word)
@@ -92,11 +101,10 @@ def glossing(language: str) -> Callable[[Sentence], Sentence] | None:
     glossary, known = french(), lexicon("en").known
 
     def glossed(sentence: Sentence) -> Sentence:
-        words = glossary.said(sentence.words)
-        classes = [
-            known[word] | (bits & (NAME | FORENAME) if own not in glossary.words else 0)
-            for word, own, bits in zip(words, sentence.words, sentence.classes, strict=True)
-        ]
-        return sentence.said(words, classes, glossary.said(sentence.lead))
+        told = glossary.said(sentence.words)
+        names = [bits & (NAME | FORENAME) if word not in glossary.words else 0 for word, bits in zip(sentence.words, sentence.classes, strict=True)]
+        classes = [known[word] | names[place] for word, place in told]
+        lead = [word for word, _ in glossary.said(sentence.lead)]
+        return sentence.said([word for word, _ in told], classes, lead, [place for _, place in told])
 
     return glossed

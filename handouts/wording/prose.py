@@ -86,9 +86,10 @@ class Sentence:
     earlier: the words of the two sentences before, in lower case.
     lead: the words and pauses before it, in order; up to LEAD of them.
     written: the sentence as the author wrote it: itself, unless it is one `said` in other words.
+    places: in that case, of each word, the place of the author's word that it stands for; else None.
     """
 
-    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "_written", "classes", "lead", "text", "words")
+    __slots__ = ("_before", "_earlier", "_ends", "_offset", "_piece", "_starts", "_written", "classes", "lead", "places", "text", "words")
 
     def __init__(
         self,
@@ -111,11 +112,12 @@ class Sentence:
         self._starts: list[int] | None = None
         self._ends: list[int] = []
         self._written: Sentence | None = None
+        self.places: list[int] | None = None
 
-    def said(self, words: list[str], classes: list[int], lead: list[str]) -> "Sentence":
-        """The same sentence in other words, one for each of its own."""
+    def said(self, words: list[str], classes: list[int], lead: list[str], places: list[int]) -> "Sentence":
+        """The same sentence in other words, one for each of its own, perhaps in another order."""
         other = Sentence(self.text, self._piece, self._offset, words, classes, self._before, lead)
-        other._written = self
+        other._written, other.places = self, places
         return other
 
     @property

@@ -55,6 +55,14 @@ class Likely(NamedTuple):
     def of_kinds(cls, found: Numbers, columns: dict[Strength, list[int]], names: tuple[str, ...]) -> Self:
         return cls({strength: found[:, of].sum(axis=1).tolist() for strength, of in columns.items()}, found, columns, names)
 
+    def placed(self, places: Sequence[int] | None) -> Self:
+        """The same of words in another order: what is the first word here is the one at `places[0]` there."""
+        if places is None:
+            return self
+        found = np.empty_like(self.found)
+        found[places] = self.found
+        return self.of_kinds(found, self.columns, self.names)
+
     def kind(self, strength: Strength, first: int, last: int) -> str:
         """The likeliest kind of this strength of a run of words."""
         columns = self.columns[strength]

@@ -68,7 +68,7 @@ SIGHT_CHECK = Kind(
     find=find,
     flag=(
         "[[Regardez-vous dans le miroir]].",
-        "[[Gardez un œil sur]] la pendule.",
+        "[[Gardez un œil]] sur la pendule.",
         "[[Lisez le chiffre]] sur le disque.",
         "Vous [[ne devez plus voir vos orteils]].",
         "[[Vérifiez visuellement]] la position.",
