@@ -3,11 +3,15 @@
     python tests/wording/learn.py                    learns and writes handouts/wording/learnt/en.npy and en.txt
     python tests/wording/learn.py --hints            learns en.txt alone, in a minute
     python tests/wording/learn.py --without SET ...  learns without these sets of passages, to score them honestly
+    python tests/wording/learn.py --further SET ...  goes on from what is shipped with these sets, in a few minutes
     python tests/wording/learn.py --why "a sentence" prints each word that may be a fault, and the words that decide
 
 It takes a quarter of an hour on one core.  Everything random comes from one
 seed, so one machine learns the same numbers each time; another machine may
 round a sum otherwise and come to slightly others.
+
+French passages are learnt from as they are asked about: said in English, a word
+for a word (`glossing`).
 
 The learner is Adam (Kingma and Ba, ICLR 2015) with a rate that rises, then
 falls to nothing; numbers are left out at random while learning ("dropout",
@@ -36,10 +40,12 @@ sys.path[:0] = [str(ROOT), str(HERE)]
 from score import CORPUS, overlap, read, unbracketed  # noqa: E402
 
 from handouts.wording import engine, rereading, weighing  # noqa: E402
+from handouts.wording.glossing import glossing  # noqa: E402
 from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
 from handouts.wording.prose import sentences  # noqa: E402
 from handouts.wording.searching import LEARNT, features, hinting  # noqa: E402
-from handouts.wording.stored import save  # noqa: E402
+from handouts.wording.searching import read as sentences_of  # noqa: E402
+from handouts.wording.stored import load, save  # noqa: E402
 
 NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
@@ -58,6 +64,9 @@ LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN = 0.2, 0.1, 0.06
 """The shares of a word's first and last row, of what a layer adds, and of the words, that are left out while learning."""
 SETTLED = 10
 """How many passages an example of a kind counts for, and an exercise text of the library: it says what is meant."""
+FURTHER_ROUNDS, FURTHER_RATE = 3, 5e-4
+REMEMBERED = 0.25
+"""When going on from what is shipped: how often, at what rate, and the share of all other passages that is gone through again, so that they are not forgotten."""
 SEED = 2026
 
 MET, WEIGHTY = 3, 0.4
@@ -76,31 +85,49 @@ class Passage(NamedTuple):
     counts: int
 
 
-def texts(without=()):
-    """The open passages, the examples of the kinds, and the exercise texts, which have no fault: (text, marks, how much it counts)."""
-    paths = [path for path in sorted(CORPUS.glob("open_*.jsonl")) if path.stem.removeprefix("open_") not in without]
-    rows = [(row["text"], row["marks"], 1) for row in read(paths)]
+def texts(without=(), only=None):
+    """The open passages, the examples of the kinds, and the exercise texts, which have no fault: (text, marks, how much it counts, language).
+
+    without: sets that are left out.  only: sets that alone are given, with nothing besides.
+    """
+    paths = [path for path in sorted(CORPUS.glob("*open_*.jsonl")) if path.stem.rpartition("open_")[2] not in without]
+    if only is not None:
+        paths = [path for path in paths if path.stem.rpartition("open_")[2] in only]
+    rows = [(row["text"], row["marks"], 1, row.get("language", "en")) for row in read(paths)]
+    if only is not None:
+        return rows
     for kind in KINDS["en"]:
         for text, spans in map(unbracketed, kind.flag):
-            rows.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans], SETTLED))
-        rows += [(text, [], SETTLED) for text in kind.leave]
+            rows.append((text, [{"start": start, "end": end, "kind": kind.name} for start, end in spans], SETTLED, "en"))
+        rows += [(text, [], SETTLED, "en") for text in kind.leave]
     library = [path for path in sorted((ROOT / "exercise_texts").glob("*.md")) if path.name.count(".") == 1]
-    return rows + [(path.read_text("utf-8"), [], SETTLED) for path in library]
+    return rows + [(path.read_text("utf-8"), [], SETTLED, "en") for path in library]
 
 
-def passages(without=()):
-    """What is learnt from, as the checker reads it."""
-    return [as_read(*row) for row in texts(without)]
+def passages(without=(), only=None):
+    """What is learnt from, as the checker reads it; `without` and `only` as in `texts`."""
+    return [as_read(*row) for row in texts(without, only)]
 
 
-def as_read(text, marks, counts):
-    words, classes, of_words, lengths = [], [], [], []
-    for sentence in sentences(text, lexicon("en").known):
+def as_asked(text, marks, language="en"):
+    """Each sentence as it is asked about, in English, and the targets of its words."""
+    glossed = glossing(language)
+    for sentence in sentences_of(text, language):
+        of_words = targets(sentence, marks)
+        if glossed:
+            sentence = glossed(sentence)
+            of_words = [of_words[place] for place in sentence.places]
+        yield sentence, of_words
+
+
+def as_read(text, marks, counts, language="en"):
+    words, classes, targets, lengths = [], [], [], []
+    for sentence, of_words in as_asked(text, marks, language):
         words += sentence.words
         classes += sentence.classes
-        of_words += targets(sentence, marks)
+        targets += of_words
         lengths.append(len(sentence.words))
-    return Passage(words, classes, of_words, lengths, counts)
+    return Passage(words, classes, targets, lengths, counts)
 
 
 def by_sentence(row):
@@ -155,9 +182,10 @@ class Learner:
     """The numbers while they are learnt, and how they are learnt.
 
     rows: the passages.
+    begun: what is shipped, by name, to go on from; None to begin with the vectors of words.
     """
 
-    def __init__(self, rows):
+    def __init__(self, rows, begun=None):
         from autograd import make_vjp, numpy
         from autograd.extend import defvjp, primitive
 
@@ -165,9 +193,14 @@ class Learner:
         self.beside = primitive(weighing.beside)
         defvjp(self.beside, lambda found, x, reach, of: lambda slopes: merged(slopes, reach, of))
         self.random = np.random.default_rng(SEED)
-        with np.load(VECTORS) as found:
-            self.words = weighing.lines(found["words"])
-            self.vectors = found["vectors"].astype(np.float32) * found["scale"][:, None]
+        if begun is not None:
+            _, *self.words = weighing.lines(begun["words"])
+            self.vectors = begun["rows"].astype(np.float32) * begun["row scale"]
+        else:
+            with np.load(VECTORS) as found:
+                self.words = weighing.lines(found["words"])
+                self.vectors = found["vectors"].astype(np.float32) * found["scale"][:, None]
+            self.vectors = np.concatenate([np.zeros((1, self.vectors.shape[1]), np.float32), self.vectors])
         common = collections.Counter(word for row in rows for word in row.words)
         places = {word: place for place, word in enumerate(self.words, 1)}
         self.places = collections.defaultdict(int, places)
@@ -175,7 +208,6 @@ class Learner:
         repeated = sorted(word for word in common if common[word] > 1)
         own = {word: number for number, word in enumerate(repeated, 1)}
         self.own = np.array([0] + [own.get(word, 0) for word in self.words])
-        self.vectors = np.concatenate([np.zeros((1, self.vectors.shape[1]), np.float32), self.vectors])
         self.learnt = {
             "of words": np.zeros((len(own) + 1, WIDTH)),
             "of vectors": self.normal(self.vectors.shape[1], WIDTH),
@@ -192,6 +224,8 @@ class Learner:
                 f"gates {number}": self.normal(3 * SHORT, WIDTH) / 2,
                 f"gates bias {number}": np.zeros(WIDTH),
             }
+        if begun is not None:
+            self.learnt |= {name: begun[name] for name in self.learnt if name in begun} | {"of vectors": np.eye(WIDTH)}
         self.learnt = {name: array.astype(np.float32) for name, array in self.learnt.items()}
         self.slopes = make_vjp(self.loss, (0, 1))
         self.moments = {name: np.zeros((2, *array.shape), np.float32) for name, array in self.learnt.items()}
@@ -251,7 +285,7 @@ class Learner:
             self.learnt[name] -= np.float32(rate) * (way + np.float32(DECAY) * self.learnt[name])
         return float(loss)
 
-    def round(self, rows, at, rounds):
+    def round(self, rows, at, rounds, rate=RATE):
         """Learns from every passage once, in an order of its own; the mean loss."""
         order = self.random.permutation(len(rows))
         batches, words = [[]], 0
@@ -264,7 +298,7 @@ class Learner:
         losses = []
         for number, batch in enumerate(batches):
             done = (at + number / len(batches)) / rounds
-            losses.append(self.step(batch, RATE * min(1.0, done / WARM_UP + 0.001) * (1 - done)))
+            losses.append(self.step(batch, rate * min(1.0, done / WARM_UP + 0.001) * (1 - done)))
         return sum(losses) / len(losses)
 
     def arrays(self, told):
@@ -304,6 +338,20 @@ def learn(rows, rounds=ROUNDS, tell=lambda line: None):
     return learner
 
 
+def learn_further(rows, begun, rounds=FURTHER_ROUNDS, tell=lambda line: None):
+    """A learner that has gone on from what is shipped."""
+    learner = Learner(rows, begun)
+    for number in range(rounds):
+        loss = learner.round(rows, number, rounds, FURTHER_RATE)
+        tell(f"Round {number + 1} of {rounds}, loss {loss:.4f}")
+    return learner
+
+
+def remembered(others, random):
+    """A share of what was learnt from before."""
+    return [other for other in others if random.random() < REMEMBERED]
+
+
 def why(text):
     """Prints how likely each word is part of a fault, by both readings together, and which other words of the sentence make it more or less so."""
     may_hold_a_fault = hinting()
@@ -341,6 +389,7 @@ def hiding(sentence, place):
 def main(argv=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--without", nargs="*", default=[], metavar="SET")
+    parser.add_argument("--further", nargs="+", metavar="SET")
     parser.add_argument("--rounds", type=int, default=ROUNDS, help="fewer are for a trial")
     parser.add_argument("--hints", action="store_true", help="learn the hints alone")
     parser.add_argument("--why", metavar="TEXT")
@@ -353,7 +402,13 @@ def main(argv=None):
     print(f"Learnt the hints from {len(rows)} passages: {path.stem}.txt", flush=True)
     if arguments.hints:
         return None
-    learner = learn(rows, arguments.rounds, lambda line: print(line, flush=True))
+    tell = lambda line: print(line, flush=True)  # noqa: E731
+    if arguments.further:
+        some = passages(only=arguments.further) + remembered(passages(arguments.further), np.random.default_rng(SEED))
+        tell(f"Goes on with {len(some)} passages")
+        learner = learn_further(some, load(path), tell=tell)
+    else:
+        learner = learn(rows, arguments.rounds, tell)
     save(path, learner.arrays(fingerprint(rows)))
     print(f"Learnt the network: {path.relative_to(ROOT)}")
 

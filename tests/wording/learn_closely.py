@@ -2,6 +2,7 @@
 
     python tests/wording/learn_closely.py FOLDER                    writes en.close.npy and en.close.onnx in handouts/wording/learnt
     python tests/wording/learn_closely.py FOLDER --without SET ...  learns without these sets of passages, to score them honestly
+    python tests/wording/learn_closely.py --further SET ...         goes on from what is shipped with these sets, in half an hour
 
 FOLDER holds `model.safetensors` and `tokenizer.json` of the sentence encoder
 all-MiniLM-L6-v2 (Apache License 2.0, as its own card says; on the Python index
@@ -29,12 +30,12 @@ HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 
 import close_graph  # noqa: E402
-from learn import LEARNT, NAMES, fingerprint, letters, passages, targets, texts  # noqa: E402
+from learn import LEARNT, NAMES, as_asked, fingerprint, letters, passages, remembered, texts  # noqa: E402
 from word_vectors import tensors  # noqa: E402
 
 from handouts.wording import engine, rereading, searching, weighing  # noqa: E402
 from handouts.wording.prose import LEAD  # noqa: E402
-from handouts.wording.stored import save  # noqa: E402
+from handouts.wording.stored import load, save  # noqa: E402
 
 LAYERS, HEADS = 6, 12
 """Of the encoder's six layers, the first so many; and how many heads each has."""
@@ -50,6 +51,8 @@ POOL = 2500
 """Sentences of which those of like length come together."""
 RATES, LED_RATES, WARM_UP = (2e-4, 1e-3), (1.2e-4, 2.4e-4), 0.06
 """The greatest rates of learning, of the encoder and of what is new, by itself and with the lead; and the share of the batches after which they are reached."""
+FURTHER_ROUNDS, FURTHER_RATES = (1, 2), (6e-5, 6e-5)
+"""When going on from what is shipped: the rounds by themselves and with the words before, and the greatest rates."""
 DECAY = 0.01
 LEFT_OUT, HIDDEN = 0.1, 0.03
 """The shares of what a layer adds, and of the words, that are left out while learning."""
@@ -67,13 +70,13 @@ class Labelled(NamedTuple):
     counts: int
 
 
-def in_question(random, without=()):
-    """What may be learnt from: the open passages, the examples and the exercise texts, some sets left out: sentences, targets and what they count for."""
+def in_question(random, without=(), only=None):
+    """What may be learnt from: the open passages, the examples and the exercise texts, of all sets or some, as in `texts`: sentences, targets and what they count for."""
     may_hold_a_fault = searching.hinting()
-    for text, marks, counts in texts(without):
-        for sentence in searching.read(text, "en"):
+    for text, marks, counts, language in texts(without, only):
+        for sentence, of_words in as_asked(text, marks, language):
             if may_hold_a_fault(sentence) or random.random() < OTHERS:
-                yield sentence, targets(sentence, marks), counts
+                yield sentence, of_words, counts
 
 
 def labelled(asked):
@@ -135,6 +138,28 @@ def beginning(folder):
     for name, part in norms.items():
         learnt[f"{name} stretch"], learnt[f"{name} shift"] = found[f"{part}.weight"], found[f"{part}.bias"]
     return pieces, learnt
+
+
+def shipped():
+    """What is shipped, as `beginning` gives it: whole numbers made numbers again."""
+    arrays = load(LEARNT / "en.close.npy")
+    pieces = weighing.lines(arrays["pieces"])
+    constants = {one.name: onnx.numpy_helper.to_array(one) for one in onnx.load(LEARNT / "en.close.onnx").graph.initializer}
+    learnt = {"piece rows": arrays["piece rows"] * arrays["piece scale"][:, None], "places": constants["places"]}
+    names = ["out", "out bias", *(f"{name} {part}" for name in norms() for part in ("stretch", "shift"))]
+    learnt |= {name: constants[name] for name in names}
+    for layer in range(LAYERS):
+        for name in (f"{layer} {product}" for product in close_graph.PRODUCTS):
+            matrix = constants[name] * constants[f"{name} scale"]
+            if f"{name} evens" in constants:
+                matrix = matrix * constants[f"{name} evens"][:, None]
+            learnt |= {name: matrix, f"{name} bias": constants[f"{name} bias"]}
+    return pieces, learnt
+
+
+def norms():
+    """The names of the norms."""
+    return ["norm", *(f"{layer} {name}" for layer in range(LAYERS) for name in ("norm mixed", "norm"))]
 
 
 class Learner:
@@ -272,11 +297,16 @@ def told(without=()):
 
 def main(argv=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("folder", type=Path)
+    parser.add_argument("folder", type=Path, nargs="?")
     parser.add_argument("--without", nargs="*", default=[], metavar="SET")
+    parser.add_argument("--further", nargs="+", metavar="SET")
     arguments = parser.parse_args(argv)
+    if not arguments.folder and not arguments.further:
+        parser.error("name the folder of the encoder that learning begins with, or what to go on with: --further SET ...")
     random = np.random.default_rng(SEED)
     tell = lambda line: print(line, flush=True)  # noqa: E731
+    if arguments.further:
+        return further(arguments.further, random, tell)
     asked = in_doubt(list(in_question(random, arguments.without)), random)
     led = labelled(asked)
     alone = [one._replace(stretch=one.stretch._replace(lead=())) for one in led]
@@ -285,6 +315,19 @@ def main(argv=None):
     learnt = learn(alone, pieces, learnt, ROUNDS, RATES, tell)
     learnt = learn(led, pieces, learnt, LED_ROUNDS, LED_RATES, tell)
     write(pieces, learnt, led, told(arguments.without))
+
+
+def further(sets, random, tell):
+    """Goes on from what is shipped with some sets, and a share of all else."""
+    new = in_doubt(list(in_question(random, only=sets)), random)
+    others = in_doubt(list(in_question(random, sets)), random)
+    led = labelled(new + remembered(others, random))
+    alone = [one._replace(stretch=one.stretch._replace(lead=())) for one in led]
+    tell(f"Goes on with {len(led)} sentences, by themselves and then with the words before them")
+    pieces, learnt = shipped()
+    for found, rounds in zip((alone, led), FURTHER_ROUNDS, strict=True):
+        learnt = learn(found, pieces, learnt, rounds, FURTHER_RATES, tell)
+    write(pieces, learnt, led, told())
 
 
 def write(pieces, learnt, found, told):
