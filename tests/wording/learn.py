@@ -150,11 +150,14 @@ def targets(sentence, marks):
 def fingerprint(rows, settings=None):
     """A short text that changes with the open passages, their labels and the settings.
 
+    rows: as `texts` gives them.
     Not with the examples and the exercise texts: what the checker says of each
-    is a test of its own, so they need no learning anew while it is right.
+    is a test of its own, so they need no learning anew while it is right; nor
+    with what words are read as, by the lexicon and the glossary.
     """
     settings = settings or (WIDTH, SHORT, ROUNDS, BATCH, RATE, WARM_UP, DECAY, LEFT_OUT, LEFT_OUT_INSIDE, HIDDEN, SETTLED, SEED, MET, WEIGHTY, AT_LEAST, weighing.REACHES, NAMES)
-    told = json.dumps([settings, [row for row in rows if row.counts == 1]], ensure_ascii=False).encode()
+    labelled = [(text, [(mark["start"], mark["end"], mark["kind"]) for mark in marks], language) for text, marks, counts, language in rows if counts == 1]
+    told = json.dumps([settings, labelled], ensure_ascii=False).encode()
     return hashlib.sha256(told).hexdigest()[:16]
 
 
@@ -409,7 +412,7 @@ def main(argv=None):
         learner = learn_further(some, load(path), tell=tell)
     else:
         learner = learn(rows, arguments.rounds, tell)
-    save(path, learner.arrays(fingerprint(rows)))
+    save(path, learner.arrays(fingerprint(texts(arguments.without))))
     print(f"Learnt the network: {path.relative_to(ROOT)}")
 
 

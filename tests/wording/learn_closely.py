@@ -30,7 +30,7 @@ HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 
 import close_graph  # noqa: E402
-from learn import LEARNT, NAMES, as_asked, fingerprint, letters, passages, remembered, texts  # noqa: E402
+from learn import LEARNT, NAMES, as_asked, fingerprint, letters, remembered, texts  # noqa: E402
 from word_vectors import tensors  # noqa: E402
 
 from handouts.wording import engine, rereading, searching, weighing  # noqa: E402
@@ -292,7 +292,7 @@ def learn(found, pieces, learnt, rounds, rates, tell=lambda line: None):
 
 def told(without=()):
     """What the file says that it was learnt from."""
-    return fingerprint(passages(without), SETTINGS)
+    return fingerprint(texts(without), SETTINGS)
 
 
 def main(argv=None):

@@ -42,6 +42,8 @@ class _Words(NamedTuple):
     degrees_after: re.Pattern[str]
     ahead_before: re.Pattern[str]
     behind_before: re.Pattern[str]
+    up_before: re.Pattern[str]
+    down_before: re.Pattern[str]
     no_hour: re.Pattern[str]
     left: str
     turns: dict[str, int]
@@ -75,6 +77,8 @@ def _words(language: str) -> _Words:
             degrees_after=pattern(r"[\s,(]*(?:soit|c['’]est-à-dire)\s+(?P<degrees>\d+)\s*(?:degrés|°)"),
             ahead_before=pattern(r"\bdevant\s+vous[\s,]*(?:à|vers)?\s*$"),
             behind_before=pattern(r"\bderrière\s+vous[\s,]*(?:à|vers)?\s*$"),
+            up_before=pattern(r"\b(?:au-dessus\s+de\s+(?:la|votre)\s+tête|vers\s+le\s+plafond)[\s,]*(?:à|vers)?\s*$"),
+            down_before=pattern(r"\b(?:vers\s+le\s+(?:bas|sol))[\s,]*(?:à|vers)?\s*$"),
             no_hour=pattern(r"(?<=à )(?:1[3-9]|2[0-4]|0)\s*heures\b(?!\s*\d)"),
             left="gauche",
             turns={"quart de": 90, "demi": 180, "demi-": 180},
@@ -116,6 +120,8 @@ def _words(language: str) -> _Words:
             r"\b(?:in\s+front\s+of\s+you|ahead\s+of\s+you|straight\s+ahead)[\s,]*(?:at|towards?|to)?\s*$"
         ),
         behind_before=pattern(r"\bbehind\s+you(?:r\s+\w+)?[\s,]*(?:at|towards?|to)?\s*$"),
+        up_before=pattern(r"\b(?:straight\s+up|overhead|above\s+your\s+head|to(?:wards?)?\s+the\s+ceiling)[\s,]*(?:at|towards?|to)?\s*$"),
+        down_before=pattern(r"\b(?:straight\s+down|to(?:wards?)?\s+the\s+floor)[\s,]*(?:at|towards?|to)?\s*$"),
         no_hour=pattern(r"\b(?:1[3-9]|[2-9]\d|0)\s*o['’]\s?clock\b"),
         left="left",
         turns={"quarter": 90, "half": 180},
@@ -126,15 +132,15 @@ def _find(document: Document) -> Iterator[Flaw]:
     language = document.language
     if not document.hours:
         return
-    floor = document.facts.clock in ("", "floor")
+    clock = document.facts.clock or "floor"
     for piece, hours in document.hours:
-        for flaw in _in_sentence(piece.text, hours, language, floor):
+        for flaw in _in_sentence(piece.text, hours, language, clock):
             yield flaw._replace(start=piece.start + flaw.start, end=piece.start + flaw.end)
 
 
 # The same sentence says the same: a long file of one line over and over is no slower than another.
 @lru_cache(maxsize=1000)
-def _in_sentence(text: str, named: tuple[Hours, ...], language: str, floor: bool) -> tuple[Flaw, ...]:
+def _in_sentence(text: str, named: tuple[Hours, ...], language: str, clock: str) -> tuple[Flaw, ...]:
     """The flaws of a sentence, counted from its start."""
     words = _words(language)
     all_hours = [hours for hours in named if all(1 <= hour < 13 for hour in hours.values)]
@@ -155,7 +161,7 @@ def _in_sentence(text: str, named: tuple[Hours, ...], language: str, floor: bool
             or _wrong_way(text, begin, hours, end, words, language)
             or _wrong_side(text, begin, hours, end, words, language)
             or _wrong_degrees(text, begin, hours, end, words, language)
-            or (_wrong_half(text, begin, hours, words, language) if floor else None)
+            or _wrong_half(text, begin, hours, words, language, clock)
         )
         if flaw:
             flaws.append(flaw)
@@ -275,21 +281,23 @@ def _wrong_degrees(text: str, begin: int, hours: Hours, end: int, words: _Words,
     )
 
 
-def _wrong_half(text: str, begin: int, hours: Hours, words: _Words, language: str) -> Flaw | None:
-    """ "behind you, at 12 o'clock", on the floor's clock."""
-    if len(hours.values) != 1:
+def _wrong_half(text: str, begin: int, hours: Hours, words: _Words, language: str, clock: str) -> Flaw | None:
+    """ "behind you, at 12 o'clock", on the floor's clock; "above your head, to 6 o'clock", on the wall's."""
+    if len(hours.values) != 1 or clock not in ("floor", "wall"):
         return None
     hour = hours.values[0]
-    ahead = words.ahead_before.search(text, begin, hours.start)
-    behind = words.behind_before.search(text, begin, hours.start)
-    found = ahead or behind
-    wrong = (ahead and from_twelve(hour) > 3) or (behind and from_twelve(hour) < 3)
+    to_twelve, to_six = (words.ahead_before, words.behind_before) if clock == "floor" else (words.up_before, words.down_before)
+    twelve = to_twelve.search(text, begin, hours.start)
+    six = to_six.search(text, begin, hours.start)
+    found = twelve or six
+    wrong = (twelve and from_twelve(hour) > 3) or (six and from_twelve(hour) < 3)
     if not found or not wrong:
         return None
+    where = "12 is ahead and 6 is behind" if clock == "floor" else "12 is up and 6 is down"
     return Flaw(
         found.start(),
         hours.end,
-        f"'{found[0].strip()}' and {spoken_hour(hour, language)} contradict each other: 12 is ahead and 6 is behind.",
+        f"'{found[0].strip()}' and {spoken_hour(hour, language)} contradict each other: {where}.",
         f"Write {spoken_hour((6 - hour) % 12, language)}, or change the words.",
     )
 
@@ -315,6 +323,7 @@ CLOCK_DIRECTION = Check(
         "12 o'clock is straight ahead. Make a quarter turn to 2 o'clock.",
         "12 o'clock is straight ahead. The bench stands behind you at 12 o'clock.",
         "12 o'clock is straight ahead. Point your right foot to 13 o'clock.",
+        "---\nclock: wall\n---\n12 o'clock is the ceiling. Slide both arms straight up above your head, to 6 o'clock.",
     ),
     leave=(
         "12 o'clock is straight ahead. Turn your left foot slightly out, to 11 o'clock.",
@@ -327,6 +336,7 @@ CLOCK_DIRECTION = Check(
         "12 o'clock is straight ahead. Turn 60 degrees, to 2 o'clock.",
         "12 o'clock is straight ahead. Make a quarter turn to 3 o'clock.",
         "12 o'clock is straight ahead. The chair stands behind you at 6 o'clock.",
+        "---\nclock: wall\n---\n12 o'clock is the ceiling. Slide both arms straight up above your head, to 12 o'clock.",
         "12 o'clock is straight ahead. Left foot out to 10 o'clock, right foot out to 2 o'clock.",
     ),
 )

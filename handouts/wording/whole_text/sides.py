@@ -18,7 +18,10 @@ class _Words(NamedTuple):
         and "on".  holding: a hand with a weight in it, in the group "side".
     moving: verbs that take a limb away from where it was.  legs, low: what
         counts as one leg and as the floor, by the beginnings of words.  both:
-        words that count both sides.
+        words that count both sides; sides: the two sides, which together do.
+    lies: a hand, foot or knee of which it is said where it is, in the groups
+        "side", "limb" and "where"; at: the words there that tell one place
+        from another, the same place in one group; None where this is not asked.
     """
 
     held: re.Pattern[str]
@@ -28,6 +31,9 @@ class _Words(NamedTuple):
     low: tuple[str, ...]
     left: str
     both: re.Pattern[str]
+    sides: tuple[re.Pattern[str], re.Pattern[str]]
+    lies: re.Pattern[str] | None = None
+    at: re.Pattern[str] | None = None
 
 
 @cache
@@ -53,9 +59,10 @@ def _words(language: str) -> _Words:
             low=("sol", "tapis"),
             left="gauche",
             both=pattern(
-                r"\b(?:chaque|l['’]autre|les\s+deux|de\s+l['’]autre|(?:gauche|droite?)\b[^.]*\b(?:gauche|droite?)|second\w*|alternat\w+|quel\s+que\s+soit|n['’]importe\s+quel\w*|"
+                r"\b(?:chaque|l['’]autre|les\s+deux|de\s+l['’]autre|second\w*|alternat\w+|quel\s+que\s+soit|n['’]importe\s+quel\w*|"
                 r"un\s+(?:côté|bras|pied|genou)|une\s+(?:jambe|main))\b"
             ),
+            sides=(pattern(r"\bgauche\b"), pattern(r"\bdroite?\b")),
         )
     surface = "bench|chair|seat|support|step|box|stool|bed|sofa|mat|floor|ground"
     return _Words(
@@ -81,8 +88,20 @@ def _words(language: str) -> _Words:
         left="left",
         both=pattern(
             r"\b(?:(?:each|both|either|other|per|opposite|second|every)\s+(?:\w+\s+)?(?:sides?|arms?|legs?|hands?|f[eo][eo]t|knees?|"
-            r"ways?|heels?|shoulders?|elbows?|hips?|turns?|directions?)|the\s+other|other\s+one|(?:left|right)\b[^.]*\b(?:left|right)|"
+            r"ways?|heels?|shoulders?|elbows?|hips?|turns?|directions?)|the\s+other|other\s+one|"
             r"one\s+(?:side|arm|leg|hand|foot|knee)|alternat\w+|in\s+turn|a\s+side|whichever)\b"
+        ),
+        sides=(pattern(r"\bleft\b"), pattern(r"\bright\b")),
+        lies=pattern(
+            r"\byour\s+(?P<side>left|right)\s+(?P<limb>hand|palm|fist|foot|knee)\s+"
+            r"(?:is|lies|rests|stays|sits|stands|holds|grips|presses|touches|(?=on\b|against\b))\b(?P<where>[^.;]*)"
+        ),
+        at=pattern(
+            r"\b(?:(?P<thigh>thigh|lap)|(?P<hip>hip|waist|pelvis)|(?P<belly>belly|navel|stomach|ribs?)|(?P<chest>chest|breastbone)|"
+            r"(?P<arm>upper\s+arm|forearm|elbow|wrist)|(?P<shoulder>shoulder|collarbone)|(?P<head>head|ear|temple|forehead|nape)|"
+            r"(?P<shin>shin|calf|ankle)|(?P<heel>heel|toes|ball)|(?P<flat>flat)|"
+            r"(?P<mat>mat|floor|ground|cushion|towel|pad)|(?P<bench>bench|chair|seat|rail|wall|table|stool|step|box)|"
+            r"(?P<kit>dumbbell|band|strap|weight|handle|bar|kettlebell|bottle))\b"
         ),
     )
 
@@ -121,7 +140,9 @@ def _find_contradictions(document: Document) -> Iterator[Flaw]:
     words = _words(document.language)
     start = document.pieces_of("Start position")
     if start:
-        yield from _contradictions(start, words, None)
+        told = list(_contradictions(start, words, None))
+        yield from told
+        yield from (flaw for flaw in _find_two_places(start, words) if not any(one.start < flaw.end and flaw.start < one.end for one in told))
     elif not document.is_exercise:
         yield from _contradictions(document.pieces, words, 1)
 
@@ -159,13 +180,58 @@ def _held(before: _Statement, now: _Statement) -> bool:
     return before.on != "weight"
 
 
+_STACKED = re.compile(r"\b(?:above|over)\b")
+
+
+def _places(found: re.Match[str], words: _Words) -> frozenset[str]:
+    """Where a limb is said to be; for a foot only how it stands, for a knee only what bears it or lies below it."""
+    assert words.at
+    where = found["where"]
+    places = {one.lastgroup for one in words.at.finditer(where) if one.lastgroup}
+    limb = found["limb"].lower()
+    if limb == "foot":
+        places &= {"flat"} if "flat" in places else {"heel"}
+    elif limb == "knee":
+        places &= {"heel"} if _STACKED.search(where) else {"mat"}
+    else:
+        places -= {"flat", "heel"}
+    return frozenset(places)
+
+
+def _find_two_places(pieces: Iterable[Piece], words: _Words) -> Iterator[Flaw]:
+    """A hand, foot or knee that is said to be in one place and, without a word of its moving, to be in another."""
+    if words.lies is None:
+        return
+    known: dict[tuple[str, str], tuple[frozenset[str], str]] = {}
+    for piece in pieces:
+        for found in words.lies.finditer(piece.text):
+            limb = found["limb"].lower()
+            key = (found["side"].lower(), limb if limb in ("foot", "knee") else "hand")
+            places = _places(found, words)
+            before = known.get(key)
+            if before and places and places.isdisjoint(before[0]):
+                yield Flaw(
+                    piece.start + found.start(),
+                    piece.start + found.end(),
+                    f"'{before[1]}' stands before: the {key[0]} {key[1]} cannot be in two places.",
+                    f"Name the {'right' if key[0] == 'left' else 'left'} side in one of the two, or say that the limb moves.",
+                )
+            elif places:
+                known[key] = (places, found[0].strip())
+        if words.moving.search(piece.text):
+            for key in [key for key in known if key[0] in piece.text.lower() and key[1] in piece.text.lower()]:
+                if not words.lies.search(piece.text):
+                    del known[key]
+
+
 def _find_uncounted(document: Document) -> Iterator[Flaw]:
     if document.facts.sides not in ("each", "alternating"):
         return
     part = document.part("Count")
     if part is None or not document.prose[part.heading_end : part.end].strip():
         return
-    if not _words(document.language).both.search(document.prose, part.heading_end, part.end):
+    words = _words(document.language)
+    if not any(all(side.search(document.prose, part.heading_end, part.end) for side in sides) for sides in ((words.both,), words.sides)):
         yield Flaw(
             part.start,
             part.heading_end,
@@ -187,11 +253,16 @@ START_SIDES = Check(
         "Rest your right knee on the bench, and stand on your right foot.",
         "Place your left knee and left hand on the bench. Stand on your left foot.",
         "Kneel with your left knee on the bench. Your left foot stays flat on the floor.",
+        "## Start position\n\nYour left palm is flat on the mat, under your left shoulder. Your left hand lies on your left thigh.\n",
+        "## Start position\n\nYour right foot is flat on the floor. Your right foot is on its toes.\n",
+        "## Start position\n\nYour left knee is bent, above your left heel. Your left knee presses into the cushion.\n",
         "## Start position\n\n1. Put your left palm on the bench.\n2. Keep your back long.\n3. Hold the dumbbell in your left "
         "hand.\n\n## Movement\n\n1. Pull.\n",
     ),
     leave=(
         "Put your left knee on the bench. Set your right foot flat on the floor.",
+        "## Start position\n\nYour left palm lies on your left thigh. Move your left hand to your hip. Your left hand rests on your hip bone.\n",
+        "## Start position\n\nYour right hand holds the dumbbell against your right thigh. Your right palm rests on your right thigh.\n",
         "Set your left foot on the step. Lift your left foot and set it on the floor.",
         "Kneel with your left knee on the mat, right foot flat on the floor.",
         "Pick up the dumbbell with your right hand. Put your left palm on the bench.",

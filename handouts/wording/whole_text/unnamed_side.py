@@ -56,13 +56,13 @@ def _words(language: str) -> _Words:
         landmark=re.compile(
             rf"(?:[Yy]our|[Tt]he)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
             r"of\s+(?:the|a|your)\s+(?:bed|bench|mat|page|stairs?|list|chair|clock|hand|foot|thumb|hip|shoulder|knee)|"
-            r"on\s+(?:that|the\s+same|this|each|the\s+other)|above|below|that|which|nearest|closest|press|raise|curl|bend|"
+            r"on\s+(?:that|the\s+same|this|each|the\s+other)|above|below|that|which|nearest|closest|(?:press|raise|curl|bend)(?:es|s)?\b|"
             r"of\s+(?:that|the\s+same|this|the\s+\w+\s+(?:hand|foot|arm|leg|side))|cuff|crease|point|position|blades|points|cords|bones|"
             r"creases|lobes|blade\s+tips))",
         ),
         sided=re.compile(
-            r"\b(?:left|right|each|both|either|same|other|opposite|one|free|working|top|bottom|front|back|rear|standing|"
-            r"supporting|support|upper|lower|near|nearer|far|outer|outside|inside|inner|that|this|lead|leading|trailing|first|second|bent|"
+            r"\b(?:left|right|each|both|either|same|other|opposite|one|free|working|(?:top|bottom|front|back|outside|inside)(?!\s+of)|rear|standing|"
+            r"supporting|support|upper|lower|near|nearer|far|outer|inner|that|this|lead|leading|trailing|first|second|bent|"
             r"straight|two|every|whichever|alternat\w+|lifting|hanging)\b",
             re.IGNORECASE,
         ),
