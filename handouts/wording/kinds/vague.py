@@ -81,7 +81,7 @@ _LOOSE_GRADES = _words("just only so and more less still even")
 _NO_SCALE = _words("that this usual before normal you feels most it last i we they for in on")
 """Words after "than" that give no scale."""
 _GOES_ON = _words(
-    "about roughly say around like maybe until till so just level no at to in close far wide enough approximately not touching below above past under outside perhaps only or with which and more one two three half a an the though beyond against never stopping ending"
+    "by about roughly say around like maybe until till so just level no at to in close far wide enough approximately not touching below above past under outside perhaps only or with which and more one two three half a an the though beyond against never stopping ending"
 )
 """Words after a pause that still speak of the same thing."""
 
@@ -1644,6 +1644,7 @@ ENGLISH = Kind(
         "See if the thigh wants to let go a little.",
         "Am I too old? Not even close.",
         "Turn your toes slightly out, about two fingers.",
+        "Swing your right leg slightly outward, by about 10 degrees.",
         "Step out a bit wider than your hips.",
         "Take a big step, about two of your foot lengths.",
         "Lean back a bit, until your shoulder blades touch the chair.",

@@ -16,7 +16,7 @@ _WEIGHTS = ("dumbbell", "pair of dumbbells")
 _SAYING = {
     "en": {
         "end point": r"until|till|stop|when|as far as|touch\w*|reach\w*|level with|straight|pass|passes|at the top|hold|stay|count|start",
-        "way out": r"stop\w*|at any (?:moment|time)|any time|end|finish\w*|come down|rest|break off",
+        "way out": r"stop\w*|at any (?:moment|time)|any time|end|finish\w*|come down|rest|break off|terminat\w+|ceas\w+|quit|discontinu\w+",
         "weight down": r"floor|ground|rack|put|set|lay|lower|let go|place|slide|rest|down|bench|seat|thighs?|mat",
         "feet": r"foot|feet|heels?|toes|soles?",
         "shoulders": r"(?:both|your)\s+shoulders|(?:your|the)\s+chin",

@@ -1,0 +1,45 @@
+"""Exercise texts by others, with and without faults of the whole text, and a list of the faults.
+
+They were written with the guide alone, by people who knew no check of the
+program: `wa` showed what the checks did not see, and was mended by; `wb` came
+after and was only measured.  A fault counts as found where a check of its name
+tells something at its words, or, of a part or a whole text, in that text.
+"""
+
+import collections
+import json
+from pathlib import Path
+
+import pytest
+
+from handouts.wording.checking import check_all
+
+TEXTS = Path(__file__).resolve().parents[1] / "wording_corpus" / "whole_texts"
+OF_A_PART = ("parts", "completeness", "both-sides", "reading-grade")
+
+
+def measured(name):
+    """Found and planted faults by check, and what was told of texts without a fault of that check."""
+    folder = TEXTS / name
+    faults = json.loads((folder / "faults.json").read_text("utf-8"))
+    checked = {Path(text.path).name: text for text in check_all([str(folder)]).texts}
+    planted = collections.Counter(fault["sort"] for fault in faults)
+    found: collections.Counter[str] = collections.Counter()
+    for fault in faults:
+        words = fault["words"]
+        start = (folder / fault["file"]).read_text("utf-8").index(words)
+        found[fault["sort"]] += any(
+            told.name == fault["sort"] and (told.name in OF_A_PART or told.start < start + len(words) and start < told.end)
+            for told in checked[fault["file"]].whole_text
+        )
+    listed = {(fault["file"], fault["sort"]) for fault in faults}
+    besides = [(name, told.name, told.words) for name, text in checked.items() for told in text.whole_text if (name, told.name) not in listed]
+    return found, planted, besides
+
+
+@pytest.mark.parametrize("name, share, most", [("wa", 0.93, 1)])
+def test_planted_faults_are_found_and_little_besides(name, share, most):
+    found, planted, besides = measured(name)
+    assert sum(planted.values()) > 40 and len(planted) == 9
+    assert sum(found.values()) >= share * sum(planted.values()), found
+    assert len(besides) <= most, besides
