@@ -82,7 +82,7 @@ def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Ite
     doubt = DOUBT[language]
     least = dict.fromkeys(doubt, min(GLANCE, *doubt.values())) if closely else doubt
     if glossed := glossing(language):
-        every = map(glossed, every)
+        every = glossed(every)
     weighed = (
         found
         for block in blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)

@@ -13,12 +13,12 @@ and as many French ones that mean something else together than one by one:
 "until the moment that = jusqu à ce que".
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Iterator
 from functools import cache
 from pathlib import Path
 
 from handouts.wording.kinds import lexicon
-from handouts.wording.prose import FORENAME, NAME, PAUSES, Sentence
+from handouts.wording.prose import FORENAME, LEAD, NAME, PAUSES, Sentence
 
 FILE = Path(__file__).parent / "lexicons" / "fr_in_english.txt"
 
@@ -54,6 +54,7 @@ class Glossary:
     def said(self, words: list[str]) -> list[tuple[str, int]]:
         """English words, in the order of English, each with the place of the French one that it stands for."""
         found: list[tuple[str, int]] = []
+        known = lexicon("en").known
         while len(found) < len(words):
             place = len(found)
             for own, english in self.together.get(words[place], ()):
@@ -63,7 +64,7 @@ class Glossary:
             else:
                 order = self._verb_first(words, place) or [place]
                 found += ((self._alone(words, one), one) for one in order)
-                if place and words[place - 1] not in _NO_NAMES and lexicon("en").known[found[-1][0]] & LOOKS:
+                if place and known[found[-1][0]] & LOOKS and words[place - 1] not in _NO_NAMES:
                     found[-2:] = found[-1], found[-2]  # "élastique rouge": "red band"
         return found
 
@@ -94,17 +95,25 @@ def french() -> Glossary:
     return Glossary(FILE.read_text("utf-8").splitlines())
 
 
-def glossing(language: str) -> Callable[[Sentence], Sentence] | None:
-    """Says a sentence of this language in English; None of English itself."""
+def glossing(language: str) -> Callable[[Iterable[Sentence]], Iterator[Sentence]] | None:
+    """Says the sentences of texts in this language in English; None of English itself."""
     if language == "en":
         return None
     glossary, known = french(), lexicon("en").known
 
-    def glossed(sentence: Sentence) -> Sentence:
-        told = glossary.said(sentence.words)
-        names = [bits & (NAME | FORENAME) if word not in glossary.words else 0 for word, bits in zip(sentence.words, sentence.classes, strict=True)]
-        classes = [known[word] | names[place] for word, place in told]
-        lead = [word for word, _ in glossary.said(sentence.lead)]
-        return sentence.said([word for word, _ in told], classes, lead, [place for _, place in told])
+    def glossed(every: Iterable[Sentence]) -> Iterator[Sentence]:
+        text = ""
+        lead: list[str] = []
+        for sentence in every:
+            if sentence.text is not text:
+                text, lead = sentence.text, []
+            told = glossary.said(sentence.words)
+            words, places = [word for word, _ in told], [place for _, place in told]
+            classes = [known[word] for word in words]
+            for number, place in enumerate(places):
+                if bits := sentence.classes[place] & (NAME | FORENAME):
+                    classes[number] |= bits if sentence.words[place] not in glossary.words else 0
+            yield sentence.said(words, classes, lead, places)
+            lead = (lead + words)[-LEAD:]
 
     return glossed

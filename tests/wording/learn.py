@@ -111,13 +111,10 @@ def passages(without=(), only=None):
 
 def as_asked(text, marks, language="en"):
     """Each sentence as it is asked about, in English, and the targets of its words."""
-    glossed = glossing(language)
-    for sentence in sentences_of(text, language):
-        of_words = targets(sentence, marks)
-        if glossed:
-            sentence = glossed(sentence)
-            of_words = [of_words[place] for place in sentence.places]
-        yield sentence, of_words
+    glossed = glossing(language) or iter
+    for sentence in glossed(sentences_of(text, language)):
+        of_words = targets(sentence.written, marks)
+        yield sentence, [of_words[place] for place in sentence.places] if sentence.places else of_words
 
 
 def as_read(text, marks, counts, language="en"):

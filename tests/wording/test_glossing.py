@@ -30,7 +30,7 @@ def test_every_french_expression_has_one_meaning_and_as_many_words_in_english():
         ("tenez la barre comme ça", "hold the bar like this"),
         ("tu me regardes", "you look me"),
         ("je te le montre", "i show you it"),
-        ("comme vous le voyez", "like you see it"),
+        ("si vous le voyez", "if you see it"),
         ("prends l élastique rouge", "take the red band"),
         ("prends la rouge", "take the red"),
         ("jusqu à ce que le genou touche", "until the moment that the knee touch"),
@@ -53,13 +53,13 @@ def test_the_longest_expression_that_fits_is_taken_and_an_unknown_compound_is_it
 
 
 def test_a_sentence_keeps_its_classes_names_and_the_words_before():
-    glossed = glossing("fr")
     first, second = read("Placez la main ici. Regardez Firmin.", "fr")
-    told = glossed(second)
+    begun, told = glossing("fr")([first, second])
     assert told.words == ["look", "firmin", "."] and told.lead == ["place", "the", "hand", "here", "."]
     assert told.classes[0] == lexicon("en").known["look"] and told.classes[1] & NAME
     assert told.written is second and second.written is second
-    assert glossed(first).classes[0] & NAME == 0  # a capital at the beginning of a known word names nobody
+    assert begun.classes[0] & NAME == 0  # a capital at the beginning of a known word names nobody
+    assert begun.lead == []
     assert glossing("en") is None
 
 
