@@ -99,7 +99,7 @@ def _words(language: str) -> _Words:
         at=pattern(
             r"\b(?:(?P<thigh>thigh|lap)|(?P<hip>hip|waist|pelvis)|(?P<belly>belly|navel|stomach|ribs?)|(?P<chest>chest|breastbone)|"
             r"(?P<arm>upper\s+arm|forearm|elbow|wrist)|(?P<shoulder>shoulder|collarbone)|(?P<head>head|ear|temple|forehead|nape)|"
-            r"(?P<shin>shin|calf|ankle)|(?P<heel>heel|toes|ball)|(?P<flat>flat)|"
+            r"(?P<shin>shin|calf|ankle)|(?P<knee>knee|kneecap)|(?P<heel>heel|toes|ball)|(?P<flat>flat)|"
             r"(?P<mat>mat|floor|ground|cushion|towel|pad)|(?P<bench>bench|chair|seat|rail|wall|table|stool|step|box)|"
             r"(?P<kit>dumbbell|band|strap|weight|handle|bar|kettlebell|bottle))\b"
         ),
@@ -187,15 +187,14 @@ def _places(found: re.Match[str], words: _Words) -> frozenset[str]:
     """Where a limb is said to be; for a foot only how it stands, for a knee only what bears it or lies below it."""
     assert words.at
     where = found["where"]
-    places = {one.lastgroup for one in words.at.finditer(where) if one.lastgroup}
+    named = [one.lastgroup for one in words.at.finditer(where) if one.lastgroup]
     limb = found["limb"].lower()
     if limb == "foot":
-        places &= {"flat"} if "flat" in places else {"heel"}
-    elif limb == "knee":
-        places &= {"heel"} if _STACKED.search(where) else {"mat"}
-    else:
-        places -= {"flat", "heel"}
-    return frozenset(places)
+        return frozenset({"flat"} if "flat" in named else {"heel"} & set(named))
+    if limb == "knee":
+        borne = [place for place in named if place in ("mat", "knee", "heel")][:1]
+        return frozenset(borne if _STACKED.search(where) or borne != ["heel"] else ())
+    return frozenset(named) - {"flat", "heel", "knee"}
 
 
 def _find_two_places(pieces: Iterable[Piece], words: _Words) -> Iterator[Flaw]:

@@ -61,15 +61,31 @@ def _words(language: str) -> _Words:
             r"creases|lobes|blade\s+tips))",
         ),
         sided=re.compile(
-            r"\b(?:left|right|each|both|either|same|other|opposite|one|free|working|(?:top|bottom|front|back|outside|inside)(?!\s+of)|rear|standing|"
-            r"supporting|support|upper|lower|near|nearer|far|outer|inner|that|this|lead|leading|trailing|first|second|bent|"
-            r"straight|two|every|whichever|alternat\w+|lifting|hanging)\b",
+            r"\b(?:each|both|either|same|other|opposite|every|whichever|alternat\w+|one\s+(?:of|dumbbell|weight|handle|end)|"
+            r"(?:one|two|free|working|top|bottom|front|back|outside|inside|rear|standing|supporting|support|upper|lower|near|nearer|far|outer|"
+            rf"inner|that|this|lead|leading|trailing|first|second|bent|straight|lifting|hanging)\s+(?:{nouns}|feet|calves|thighs|side|one)s?|"
+            rf"(?:left|right)(?:\s+(?P<limb>{nouns}|arm|toes|fingers|fingertips|ribs))?s?)\b",
             re.IGNORECASE,
         ),
-        height=re.compile(r"(?:(?:high|low|far)\s+as|level\s+with|height\s+of)\s+$", re.IGNORECASE),
+        height=re.compile(r"(?:(?:high|low|far|long|wide|big|thick)\s+as|level\s+with|(?:height|size|length|width)\s+of)\s+$", re.IGNORECASE),
         defined=re.compile(r"\bthe\s+(?:hand|arm|leg|foot|side)\s+(?:that|which|with|without)\b", re.IGNORECASE),
         own="your",
     )
+
+
+_LIMBS = (
+    frozenset("hand palm fist thumb wrist forearm elbow arm shoulder fingers fingertips armpit collarbone ear".split()) | {"upper arm", "shoulder blade"},
+    frozenset("leg foot heel ankle calf shin thigh knee kneecap hip buttock instep toes".split()) | {"big toe", "little toe", "sit bone", "hip bone", "hip crease"},
+)
+"""What belongs to one arm, and to one leg."""
+_WHOLE = ("arm", "leg")
+"""Limbs that any side in the step settles: "the handle in your right hand, palm facing your leg"."""
+
+
+def _settles(sided: re.Match[str], noun: str) -> bool:
+    """Whether words with a side say it of a landmark too: "your right elbow" does of the wrist, and not of the hip."""
+    limb = " ".join((sided.groupdict().get("limb") or "").lower().split())
+    return not limb or noun in _WHOLE or limb == noun or any({limb, noun} <= together for together in _LIMBS)
 
 
 def _find(document: Document) -> Iterator[Flaw]:
@@ -86,12 +102,13 @@ def _find(document: Document) -> Iterator[Flaw]:
             or words.height.search(document.prose, max(0, found.start() - 20), found.start())
         ):
             continue
-        if words.sided.search(document.prose, _line_start(document.prose, piece.start), piece.end):
+        noun = " ".join(found["noun"].split())
+        step = words.sided.finditer(document.prose, _line_start(document.prose, piece.start), piece.end)
+        if any(_settles(sided, noun) for sided in step):
             continue
         if defined and defined.end() <= found.start() and not found[0].lower().startswith(words.own):
             continue  # "the hand that grips" has been said: from then on "the hand" is that one
         told = piece
-        noun = " ".join(found["noun"].split())
         if document.language == "fr":
             example = f"'{noun} droit(e)', 'chaque {noun}' ou '{noun} du même côté'"
         else:
@@ -125,12 +142,16 @@ UNNAMED_SIDE = Check(
     flag=(
         _FRONT + "Put your hand on the hip.\n",
         _FRONT + "Keep your wrist against your ribs.\n",
+        _FRONT + "Straighten your right elbow until the dumbbell rests on the thigh.\n",
+        _FRONT + "Stay for two breaths. Press the knee down, or your back will twist.\n",
         "---\nlanguage: fr\ntitle: Rameur\nsides: each\n---\nPosez votre main sur la cuisse.\n",
     ),
     leave=(
         _FRONT + "Put your right hand on the right hip.\n",
         _FRONT + "Set each foot below the hip.\n",
         _FRONT + "Step back by one foot length.\n",
+        _FRONT + "Bend your right leg until the heel touches the floor.\n",
+        _FRONT + "Take a flat band, about as long as your arm.\n",
         _FRONT + "Rest both palms on your thighs.\n",
         _FRONT + "Find the hand that grips best. Press the hand down.\n",
         _FRONT + "Keep your chin one fist from your throat.\n",
