@@ -22,13 +22,13 @@ from handouts.wording.searching import hinting, phrases, read
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
 
-DOUBT: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.4, "advice": 0.4}, "fr": {"blocks": 0.05, "advice": 0.05}}
+DOUBT: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.35, "advice": 0.35}, "fr": {"blocks": 0.05, "advice": 0.05}}
 """Of each language, how likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
 
 A sentence without such a word is not looked at further.  French is known less
 well, by an English word for each, so its phrases count for more.
 """
-SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.7, "advice": 0.6}, "fr": {"blocks": 0.5, "advice": 0.5}}
+SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.7, "advice": 0.5}, "fr": {"blocks": 0.6, "advice": 0.6}}
 """How likely it must be without a phrase."""
 SURER = 0.8
 """How likely it must be for its likeliest kind to take the place of the phrase's own."""

@@ -61,39 +61,51 @@ NEWEST = ("gh",)
 READ_TWICE = ("hc",)
 """Of thirty voices, labelled, then read again whole and mended by their writer."""
 LATEST = ("ha", "hb", "hd", "he", "hf", "hg", "hh")
-AS_SPOKEN = ("mg", "mh", "nf", "nh", *(first + second for first in "op" for second in "abcdefgh"))
+AS_SPOKEN = ("mg", "mh", "nf", "nh", *("p" + one for one in "abcdefgh"))
 """Of many voices, as they would speak and write, each set read again whole and mended by its writer."""
+EDGES = (*("q" + one for one in "abcdegh"), "sa")
+"""Of sixteen voices, by writers who were asked to look further for wording that nobody thinks of first."""
+ORDINARY = tuple("s" + one for one in "bcdefgh")
+"""Of fourteen voices, by writers who were asked for the wording of every day."""
 
 
 @pytest.mark.parametrize(
     "sets, sort, kinds, precision, recall",
     [
-        (FIRST, "talk", score.BLOCKING, 0.93, 0.93),
+        (FIRST, "talk", score.BLOCKING, 0.91, 0.90),
         (FIRST, "talk", score.ADVICE, 0.94, 0.89),
-        (FIRST, "rare", score.BLOCKING, 0.90, 0.84),
-        (FIRST, "rare", score.ADVICE, 0.87, 0.88),
+        (FIRST, "rare", score.BLOCKING, 0.88, 0.86),
+        (FIRST, "rare", score.ADVICE, 0.86, 0.88),
         (OTHERS, "talk", score.BLOCKING, 0.88, 0.80),
-        (OTHERS, "talk", score.ADVICE, 0.66, 0.84),
-        (OTHERS, "rare", score.BLOCKING, 0.91, 0.85),
-        (NEWER, "talk", score.BLOCKING, 0.84, 0.81),
-        (NEWER, "talk", score.ADVICE, 0.82, 0.77),
-        (NEWER, "rare", score.BLOCKING, 0.92, 0.78),
-        (NEWER, "rare", score.ADVICE, 0.84, 0.87),
-        (NEWEST, "talk", score.BLOCKING, 0.88, 0.85),
-        (NEWEST, "talk", score.ADVICE, 0.87, 0.89),
-        (NEWEST, "rare", score.BLOCKING, 0.94, 0.81),
-        (READ_TWICE, "talk", score.BLOCKING, 0.92, 0.91),
-        (READ_TWICE, "talk", score.ADVICE, 0.88, 0.93),
-        (READ_TWICE, "rare", score.BLOCKING, 0.95, 0.82),
-        (READ_TWICE, "rare", score.ADVICE, 0.92, 0.80),
-        (LATEST, "talk", score.BLOCKING, 0.89, 0.76),
-        (LATEST, "talk", score.ADVICE, 0.84, 0.85),
-        (LATEST, "rare", score.BLOCKING, 0.88, 0.76),
-        (LATEST, "rare", score.ADVICE, 0.84, 0.76),
-        (AS_SPOKEN, "talk", score.BLOCKING, 0.93, 0.89),
-        (AS_SPOKEN, "talk", score.ADVICE, 0.93, 0.91),
-        (AS_SPOKEN, "rare", score.BLOCKING, 0.92, 0.90),
-        (AS_SPOKEN, "rare", score.ADVICE, 0.91, 0.91),
+        (OTHERS, "talk", score.ADVICE, 0.64, 0.85),
+        (OTHERS, "rare", score.BLOCKING, 0.90, 0.84),
+        (NEWER, "talk", score.BLOCKING, 0.82, 0.82),
+        (NEWER, "talk", score.ADVICE, 0.81, 0.81),
+        (NEWER, "rare", score.BLOCKING, 0.91, 0.79),
+        (NEWER, "rare", score.ADVICE, 0.83, 0.86),
+        (NEWEST, "talk", score.BLOCKING, 0.86, 0.84),
+        (NEWEST, "talk", score.ADVICE, 0.81, 0.88),
+        (NEWEST, "rare", score.BLOCKING, 0.95, 0.80),
+        (READ_TWICE, "talk", score.BLOCKING, 0.91, 0.89),
+        (READ_TWICE, "talk", score.ADVICE, 0.86, 0.92),
+        (READ_TWICE, "rare", score.BLOCKING, 0.95, 0.86),
+        (READ_TWICE, "rare", score.ADVICE, 0.97, 0.90),
+        (LATEST, "talk", score.BLOCKING, 0.88, 0.76),
+        (LATEST, "talk", score.ADVICE, 0.83, 0.86),
+        (LATEST, "rare", score.BLOCKING, 0.87, 0.77),
+        (LATEST, "rare", score.ADVICE, 0.84, 0.78),
+        (AS_SPOKEN, "talk", score.BLOCKING, 0.92, 0.88),
+        (AS_SPOKEN, "talk", score.ADVICE, 0.91, 0.91),
+        (AS_SPOKEN, "rare", score.BLOCKING, 0.91, 0.89),
+        (AS_SPOKEN, "rare", score.ADVICE, 0.92, 0.89),
+        (EDGES, "talk", score.BLOCKING, 0.93, 0.85),
+        (EDGES, "talk", score.ADVICE, 0.92, 0.84),
+        (EDGES, "rare", score.BLOCKING, 0.91, 0.76),
+        (EDGES, "rare", score.ADVICE, 0.91, 0.68),
+        (ORDINARY, "talk", score.BLOCKING, 0.92, 0.88),
+        (ORDINARY, "talk", score.ADVICE, 0.90, 0.89),
+        (ORDINARY, "rare", score.BLOCKING, 0.93, 0.88),
+        (ORDINARY, "rare", score.ADVICE, 0.96, 0.85),
     ],
 )
 def test_sealed_passages_keep_their_scores(sets, sort, kinds, precision, recall):
@@ -112,7 +124,7 @@ def sealed(sets, sort):
 
 def test_a_quarter_of_the_passages_is_sealed_and_every_sealed_set_is_scored():
     names = {path.stem.removeprefix("sealed_") for path in score.CORPUS.glob("sealed_*.jsonl")}
-    assert names == {*FIRST, *OTHERS, *NEWER, *NEWEST, *READ_TWICE, *LATEST, *AS_SPOKEN}
+    assert names == {*FIRST, *OTHERS, *NEWER, *NEWEST, *READ_TWICE, *LATEST, *AS_SPOKEN, *EDGES, *ORDINARY}
     count = {sort: len(score.read(score.CORPUS.glob(f"{sort}_*.jsonl"))) for sort in ("open", "sealed")}
     assert 3 * count["sealed"] >= count["open"]
 
