@@ -3,7 +3,8 @@
 They were written with the guide alone, by people who knew no check of the
 program.  `wa` showed what the checks did not see (36 of 49 found, 11 told for
 nothing), and they were mended by it; `wb`, which came after, was measured first
-(38 of 49, 1 for nothing), and then they were mended by it too.  A fault counts as found where a check of its name
+(38 of 49, 1 for nothing), and then they were mended by it too, and so it went
+with `wc` (40 of 53, 2 for nothing).  A fault counts as found where a check of its name
 tells something at its words, or, of a part or a whole text, in that text.
 """
 
@@ -38,7 +39,7 @@ def measured(name):
     return found, planted, besides
 
 
-@pytest.mark.parametrize("name, share, most", [("wa", 0.93, 1), ("wb", 0.83, 2)])
+@pytest.mark.parametrize("name, share, most", [("wa", 0.93, 1), ("wb", 0.83, 1), ("wc", 0.77, 1)])
 def test_planted_faults_are_found_and_little_besides(name, share, most):
     found, planted, besides = measured(name)
     assert sum(planted.values()) > 40 and len(planted) == 9

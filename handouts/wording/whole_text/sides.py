@@ -20,8 +20,9 @@ class _Words(NamedTuple):
         counts as one leg and as the floor, by the beginnings of words.  both:
         words that count both sides; sides: the two sides, which together do.
     lies: a hand, foot or knee of which it is said where it is, in the groups
-        "side", "limb" and "where"; at: the words there that tell one place
-        from another, the same place in one group; None where this is not asked.
+        "side", "limb" and "where"; put: one that is put there, perhaps by its
+        "part"; at: the words there that tell one place from another, the same
+        place in one group.  None where this is not asked.
     """
 
     held: re.Pattern[str]
@@ -33,6 +34,7 @@ class _Words(NamedTuple):
     both: re.Pattern[str]
     sides: tuple[re.Pattern[str], re.Pattern[str]]
     lies: re.Pattern[str] | None = None
+    put: re.Pattern[str] | None = None
     at: re.Pattern[str] | None = None
 
 
@@ -89,15 +91,19 @@ def _words(language: str) -> _Words:
         both=pattern(
             r"\b(?:(?:each|both|either|other|per|opposite|second|every)\s+(?:\w+\s+)?(?:sides?|arms?|legs?|hands?|f[eo][eo]t|knees?|"
             r"ways?|heels?|shoulders?|elbows?|hips?|turns?|directions?)|the\s+other|other\s+one|"
-            r"one\s+(?:side|arm|leg|hand|foot|knee)|alternat\w+|in\s+turn|a\s+side|whichever)\b"
+            r"one\s+(?:side|arm|leg|hand|foot|knee)|alternat\w+|in\s+turn|a\s+side|whichever|anticlockwise|counter-?clockwise)\b"
         ),
         sides=(pattern(r"\bleft\b"), pattern(r"\bright\b")),
         lies=pattern(
-            r"\byour\s+(?P<side>left|right)\s+(?P<limb>hand|palm|fist|foot|knee)\s+"
-            r"(?:is|lies|rests|stays|sits|stands|holds|grips|presses|touches|(?=on\b|against\b))\b(?P<where>[^.;]*)"
+            r"\b(?P<side>left|right)\s+(?P<limb>hand|palm|fist|foot|knee)\s+"
+            r"(?:is|lies|rests|stays|sits|stands|holds|grips|presses|touches|(?=on\b|against\b|flat\b))\b(?P<where>[^.;]*)"
+        ),
+        put=pattern(
+            r"\b(?:set|put|place|rest|plant)\s+(?:the\s+(?P<part>ball|toes)\s+of\s+)?your\s+(?P<side>left|right)\s+"
+            r"(?P<limb>hand|palm|fist|foot|knee)\b(?P<where>[^.;]*)"
         ),
         at=pattern(
-            r"\b(?:(?P<thigh>thigh|lap)|(?P<hip>hip|waist|pelvis)|(?P<belly>belly|navel|stomach|ribs?)|(?P<chest>chest|breastbone)|"
+            r"\b(?:(?P<thigh>thigh|lap)|(?P<hip>hip|waist|pelvis)|(?P<tail>tailbone|sacrum|buttock)|(?P<belly>belly|navel|stomach|ribs?)|(?P<chest>chest|breastbone)|"
             r"(?P<arm>upper\s+arm|forearm|elbow|wrist)|(?P<shoulder>shoulder|collarbone)|(?P<head>head|ear|temple|forehead|nape)|"
             r"(?P<shin>shin|calf|ankle)|(?P<knee>knee|kneecap)|(?P<heel>heel|toes|ball)|(?P<flat>flat)|"
             r"(?P<mat>mat|floor|ground|cushion|towel|pad)|(?P<bench>bench|chair|seat|rail|wall|table|stool|step|box)|"
@@ -186,41 +192,48 @@ _STACKED = re.compile(r"\b(?:above|over)\b")
 def _places(found: re.Match[str], words: _Words) -> frozenset[str]:
     """Where a limb is said to be; for a foot only how it stands, for a knee only what bears it or lies below it."""
     assert words.at
-    where = found["where"]
+    where = f"{found.groupdict().get('part') or ''} {found['where']}"
     named = [one.lastgroup for one in words.at.finditer(where) if one.lastgroup]
     limb = found["limb"].lower()
     if limb == "foot":
-        return frozenset({"flat"} if "flat" in named else {"heel"} & set(named))
+        return frozenset([place for place in named if place in ("flat", "heel")][:1])
     if limb == "knee":
         borne = [place for place in named if place in ("mat", "knee", "heel")][:1]
         return frozenset(borne if _STACKED.search(where) or borne != ["heel"] else ())
     return frozenset(named) - {"flat", "heel", "knee"}
 
 
+def _limb(found: re.Match[str]) -> tuple[str, str]:
+    limb = found["limb"].lower()
+    return found["side"].lower(), limb if limb in ("foot", "knee") else "hand"
+
+
 def _find_two_places(pieces: Iterable[Piece], words: _Words) -> Iterator[Flaw]:
-    """A hand, foot or knee that is said to be in one place and, without a word of its moving, to be in another."""
-    if words.lies is None:
+    """A hand, foot or knee that is said, or was put, to be in one place and, without a word of its moving, is said to be in another."""
+    if words.lies is None or words.put is None:
         return
     known: dict[tuple[str, str], tuple[frozenset[str], str]] = {}
     for piece in pieces:
-        for found in words.lies.finditer(piece.text):
-            limb = found["limb"].lower()
-            key = (found["side"].lower(), limb if limb in ("foot", "knee") else "hand")
+        put = list(words.put.finditer(piece.text))
+        said = [found for found in words.lies.finditer(piece.text) if not any(one.start() <= found.start() < one.end() for one in put)]
+        for found in said:
+            side, limb = key = _limb(found)
             places = _places(found, words)
             before = known.get(key)
             if before and places and places.isdisjoint(before[0]):
                 yield Flaw(
                     piece.start + found.start(),
                     piece.start + found.end(),
-                    f"'{before[1]}' stands before: the {key[0]} {key[1]} cannot be in two places.",
-                    f"Name the {'right' if key[0] == 'left' else 'left'} side in one of the two, or say that the limb moves.",
+                    f"'{before[1]}' stands before: the {side} {limb} cannot be in two places.",
+                    f"Name the {'right' if side == 'left' else 'left'} side in one of the two, or say that the limb moves.",
                 )
             elif places:
                 known[key] = (places, found[0].strip())
-        if words.moving.search(piece.text):
+        if not said and words.moving.search(piece.text):
             for key in [key for key in known if key[0] in piece.text.lower() and key[1] in piece.text.lower()]:
-                if not words.lies.search(piece.text):
-                    del known[key]
+                del known[key]
+        for found in put:
+            known[_limb(found)] = (_places(found, words), found[0].strip())
 
 
 def _find_uncounted(document: Document) -> Iterator[Flaw]:
@@ -254,6 +267,8 @@ START_SIDES = Check(
         "Kneel with your left knee on the bench. Your left foot stays flat on the floor.",
         "## Start position\n\nYour left palm is flat on the mat, under your left shoulder. Your left hand lies on your left thigh.\n",
         "## Start position\n\nYour right foot is flat on the floor. Your right foot is on its toes.\n",
+        "## Start position\n\nSet the ball of your left foot on the towel. Your left foot stands flat on the bare floor.\n",
+        "## Start position\n\nLeft hand flat on the seat. Left hand lies on your hip bone.\n",
         "## Start position\n\nYour left knee is bent, above your left heel. Your left knee presses into the cushion.\n",
         "## Start position\n\n1. Put your left palm on the bench.\n2. Keep your back long.\n3. Hold the dumbbell in your left "
         "hand.\n\n## Movement\n\n1. Pull.\n",

@@ -54,7 +54,7 @@ def _words(language: str) -> _Words:
     ).replace(" ", r"\s+")
     return _Words(
         landmark=re.compile(
-            rf"(?:[Yy]our|[Tt]he)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|rail|rest|strap|"
+            rf"(?:[Yy]our|[Tt]he)\s+(?P<noun>{nouns})\b(?!['’-])(?!\s+(?:lengths?|widths?|heights?|level|spans?|grip|joints?|rail|rest|strap|"
             r"of\s+(?:the|a|your)\s+(?:bed|bench|mat|page|stairs?|list|chair|clock|hand|foot|thumb|hip|shoulder|knee)|"
             r"on\s+(?:that|the\s+same|this|each|the\s+other)|above|below|that|which|nearest|closest|(?:press|raise|curl|bend)(?:es|s)?\b|"
             r"of\s+(?:that|the\s+same|this|the\s+\w+\s+(?:hand|foot|arm|leg|side))|cuff|crease|point|position|blades|points|cords|bones|"
