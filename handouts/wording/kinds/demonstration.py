@@ -697,7 +697,8 @@ def _of_talk_in_passing(sentence: Sentence, first: int, last: int) -> bool:
 
 _IDIOMS = (
     "see fit", "you the ropes", "let 's do this", "look at us ,", "look at you ,", "i mean when", "cheats", "show them who", "look at it this way", "look at the time", "i have modelled nothing",
-    "copy that .", "copy that !", "see what i am", "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the")
+    "copy that .", "copy that !", "see what i am", "going on in", "see where we", "watch how you", "note how many","show my age", "copy that , coach", "you see , the", "at your diary", "look at the calendar", "see , it", "show of hands", "show me the",
+    "monkey see", "monkey do", "by example")
 _SHOWING = frozenset("i my mine me watch look like here this show shows demo mine's hers his she he him her".split())
 _BODY = LEXICON.bits["body"]
 _CARE = frozenset(
@@ -706,6 +707,12 @@ _CARE = frozenset(
     " second label counter monitor scoreboard readout baby pot clips clip people it's".split()
 )
 _SEEN = LEXICON.mask("me", "they", "name", "role")
+
+
+def _is_idiom(sentence: Sentence, first: int, last: int) -> bool:
+    """Whether words that no phrase found belong to a saying: "lead by example"."""
+    around = " ".join(sentence.words[max(0, first - 2) : last + 4])
+    return any(idiom in around for idiom in _IDIOMS)
 
 
 def _of_cause_or_time(sentence: Sentence, first: int, last: int) -> bool:
@@ -855,6 +862,7 @@ ENGLISH = Kind(
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
     find=find,
+    explained=_is_idiom,
     flag=(
         "[[None of this]], please.",
         "[[As was just demonstrated]], the rear knee goes down.",
@@ -928,6 +936,8 @@ ENGLISH = Kind(
         "[[Here's what that looks like]].",
     ),
     leave=(
+        "Monkey see, monkey do? I would rather you heard it from me.",
+        "Coaches lead by example, so I rest on Sundays too.",
         "The nurse will show you how to take it.",
         "Do more than I did at your age.",
         "He showed me his scar.",

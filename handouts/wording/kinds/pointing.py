@@ -797,6 +797,13 @@ def suggest(sentence: Sentence, first: int, last: int) -> str:
     return "Say the place by a part of the body, the clock or something to touch: \"on the front of your thigh, a hand above the knee\"."
 
 
+def _in_time(words: list[str], last: int) -> bool:
+    """Whether the words measure time that has gone by: "this far into the month"."""
+    return words[last : last + 2] in (["into", "the"], ["into", "a"], ["into", "your"], ["into", "our"]) and word_at(words, last + 2) in _TIMES
+
+
+_TIMES = frozenset("block class course day evening hour month morning plan program programme season session spring summer autumn winter term week year".split())
+
 ENGLISH = Kind(
     name="pointing",
     strength="blocks",
@@ -806,7 +813,8 @@ ENGLISH = Kind(
     find=find,
     explained=lambda sentence, first, last: explained(sentence, first, last)
     or _as_much_as(sentence.words, last)
-    or _stops_when(sentence.words, last),
+    or _stops_when(sentence.words, last)
+    or _in_time(sentence.words, last),
     flag=(
         "Plant the pole [[here]], then push.",
         "Lift [[to about here]].",
@@ -891,6 +899,7 @@ ENGLISH = Kind(
         "Put the cold pack [[there]] for ten minutes.",
     ),
     leave=(
+        "This far into the month, most of you sleep better.",
         "If there is pain, stop right there and tell me.",
         "Stop right there if the joint pinches.",
         "The golden rule is that pain ends the set.",

@@ -35,7 +35,8 @@ _PHRASES = Phrases(
     [ pareil que moi ]
     [ comme|que le|la|les mien|mienne|miens|miennes ]
     [ comme|ce|que|dont que? je|j l|le|la|les|vous|te|t? viens de le|la|les|vous|te? montrer|faire ]
-    [ comme|ce|que|dont que? je|j le|la|les|vous|te|l|t*2 fais|montre|tiens|plie|lève|place|pose|montrais|ai fait|montré|tenu? ]
+    [ comme|ce|que|dont que? je|j le|la|les|vous|te|l|t*2 fais|montre|tiens|plie|lève|place|pose|montrais ]
+    [ comme|ce|que|dont que? je|j le|la|les|vous|te|l|t*2 ai fait|montré|tenu ]
     [ comme on|nous vous|te|l? a|avons? montré|vu ]
     [ comme vous|tu|on l|le|la|pouvez|peux|peut*2 voyez|vois|voit|voir ]
     ^ [ vous voyez ] !que|qu|un|une|votre|le|la|les|des
@@ -115,5 +116,6 @@ DEMONSTRATION = Kind(
         "Faites-en trois comme ça.",
         "C'est comme ça que l'on gagne en force.",
         "Comme indiqué plus haut, soufflez.",
+        "Comme je vous l'ai expliqué, le talon reste au sol.",
     ),
 )
