@@ -208,3 +208,19 @@ def test_a_text_longer_than_any_text_of_exercises_is_read_at_first_sight_alone(m
 
 def test_less_is_enough_for_a_close_reading_than_for_a_doubt():
     assert min(engine.DOUBT["en"].values()) > engine.GLANCE
+
+
+def test_going_on_from_what_is_shipped_begins_where_it_stands():
+    """The whole numbers of the shipped graph, made numbers again, say what the graph says, but for what was rounded."""
+    import onnxruntime
+
+    pieces, learnt = learn_closely.shipped()
+    assert len(pieces) == len(learnt["piece rows"])
+    graph = learn_closely.close_graph.written(learnt, learn_closely.LAYERS, learn_closely.HEADS)
+    session = onnxruntime.InferenceSession(graph.SerializeToString())
+    asked = STRETCHES[:2]
+    rows, inside = rereading.Rows(load(learn_closely.LEARNT / "en.close.npy")).of(asked)
+    found = session.run(["likely"], {"rows": rows, "inside": inside})[0]
+    for stretch, of_stretch, shipped in zip(asked, found, rereading.learnt().likely(asked), strict=True):
+        own = of_stretch[stretch.place : stretch.place + len(stretch.words)]
+        assert np.abs(own - shipped).max() < 0.1

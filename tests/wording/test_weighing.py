@@ -296,3 +296,21 @@ def test_a_mark_does_not_end_with_a_word_that_leads_on(text, found, marked):
 )
 def test_where_no_phrase_is_found_a_thing_that_is_turned_has_no_height(text, marked):
     assert [mark.words for mark in check_text(text)] == marked
+
+
+def test_going_on_from_what_is_shipped_begins_where_it_stands(rows):
+    """Before anything more is learnt, the learner says what the network says; as French passages do, in English."""
+    shipped = weighing.learnt()
+    learner = learn.Learner(rows[:20], load(learn.LEARNT / "en.npy"))
+    begun = weighing.Network(learner.arrays("nothing"))
+    for text, language in (("Turn that way and watch my hands.", "en"), ("Tenez la barre comme ça.", "fr")):
+        read = learn.as_read(text, [], 1, language)
+        asked = (read.words, read.classes, read.lengths)
+        assert begun.likely(*asked) == pytest.approx(shipped.likely(*asked), abs=0.02)
+
+
+def test_a_french_passage_is_learnt_from_as_it_is_asked_about():
+    start = len("Prends l'élastique ")
+    read = learn.as_read("Prends l'élastique rouge.", [{"start": start, "end": start + 5, "kind": "looks-only"}], 1, "fr")
+    assert read.words == ["take", "the", "red", "band", "."]
+    assert [word for word, target in zip(read.words, read.targets, strict=True) if target] == ["red"]
