@@ -22,10 +22,10 @@ from handouts.wording.prose import FORENAME, LEAD, NAME, PAUSES, Sentence
 
 FILE = Path(__file__).parent / "lexicons" / "fr_in_english.txt"
 
-
 SUBJECTS = frozenset("j je tu il elle on nous vous ils elles qui".split())
 OBJECTS = {"l": "it", "la": "it", "le": "it", "les": "them", "leur": "them", "lui": "them", "m": "me", "me": "me", "nous": "us", "t": "you", "te": "you", "vous": "you"}
 """Who does something; and to whom or what, which French says before the verb, and English after it."""
+_BEFORE_VERBS = SUBJECTS | OBJECTS.keys()
 LOOKS = lexicon("en").mask("colour", "looks")
 _NO_NAMES = PAUSES | OBJECTS.keys() | frozenset("au aux ce ces cet cette de des du et est sont en ou pas plus moins très trop bien un une mon ma mes ton ta tes".split())
 """Words after which a colour is not that of the thing before."""
@@ -82,7 +82,7 @@ class Glossary:
     def _alone(self, words: list[str], place: int) -> str:
         """One of some words by itself; of an unknown compound its first known part, which is what it is; else the word as it is."""
         word = words[place]
-        if place and word in OBJECTS and words[place - 1] in SUBJECTS | OBJECTS.keys():
+        if place and word in OBJECTS and words[place - 1] in _BEFORE_VERBS:
             return OBJECTS[word]
         if word not in self.words and "-" in word:
             return next((self.words[part] for part in word.split("-") if part in self.words), word)

@@ -285,7 +285,7 @@ class Learner:
             self.learnt[name] -= np.float32(rate) * (way + np.float32(DECAY) * self.learnt[name])
         return float(loss)
 
-    def round(self, rows, at, rounds, rate=RATE):
+    def round(self, rows, at, rounds, rate):
         """Learns from every passage once, in an order of its own; the mean loss."""
         order = self.random.permutation(len(rows))
         batches, words = [[]], 0
@@ -329,20 +329,11 @@ def letters(words):
     return np.frombuffer("\n".join(words).encode(), np.uint8)
 
 
-def learn(rows, rounds=ROUNDS, tell=lambda line: None):
-    """A learner that has gone through the passages so many times."""
-    learner = Learner(rows)
-    for number in range(rounds):
-        loss = learner.round(rows, number, rounds)
-        tell(f"Round {number + 1} of {rounds}, loss {loss:.4f}")
-    return learner
-
-
-def learn_further(rows, begun, rounds=FURTHER_ROUNDS, tell=lambda line: None):
-    """A learner that has gone on from what is shipped."""
+def learn(rows, rounds=ROUNDS, tell=lambda line: None, begun=None, rate=RATE):
+    """A learner that has gone through the passages so many times; `begun` as it has it."""
     learner = Learner(rows, begun)
     for number in range(rounds):
-        loss = learner.round(rows, number, rounds, FURTHER_RATE)
+        loss = learner.round(rows, number, rounds, rate)
         tell(f"Round {number + 1} of {rounds}, loss {loss:.4f}")
     return learner
 
@@ -406,7 +397,7 @@ def main(argv=None):
     if arguments.further:
         some = passages(only=arguments.further) + remembered(passages(arguments.further), np.random.default_rng(SEED))
         tell(f"Goes on with {len(some)} passages")
-        learner = learn_further(some, load(path), tell=tell)
+        learner = learn(some, FURTHER_ROUNDS, tell, load(path), FURTHER_RATE)
     else:
         learner = learn(rows, arguments.rounds, tell)
     save(path, learner.arrays(fingerprint(texts(arguments.without))))

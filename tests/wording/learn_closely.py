@@ -146,8 +146,7 @@ def shipped():
     pieces = weighing.lines(arrays["pieces"])
     constants = {one.name: onnx.numpy_helper.to_array(one) for one in onnx.load(LEARNT / "en.close.onnx").graph.initializer}
     learnt = {"piece rows": arrays["piece rows"] * arrays["piece scale"][:, None], "places": constants["places"]}
-    names = ["out", "out bias", *(f"{name} {part}" for name in norms() for part in ("stretch", "shift"))]
-    learnt |= {name: constants[name] for name in names}
+    learnt |= {name: array for name, array in constants.items() if name in ("out", "out bias") or name.endswith((" stretch", " shift"))}
     for layer in range(LAYERS):
         for name in (f"{layer} {product}" for product in close_graph.PRODUCTS):
             matrix = constants[name] * constants[f"{name} scale"]
@@ -155,11 +154,6 @@ def shipped():
                 matrix = matrix * constants[f"{name} evens"][:, None]
             learnt |= {name: matrix, f"{name} bias": constants[f"{name} bias"]}
     return pieces, learnt
-
-
-def norms():
-    """The names of the norms."""
-    return ["norm", *(f"{layer} {name}" for layer in range(LAYERS) for name in ("norm mixed", "norm"))]
 
 
 class Learner:

@@ -522,8 +522,7 @@ def _harmless(sentence: Sentence, first: int, last: int, note: str) -> bool:
     inside = words[first:last]
     before = word_at(words, first - 1, ".")
     after = word_at(words, last, ".")
-    around = " ".join(words[max(0, first - 2) : last + 4])
-    if any(idiom in around for idiom in _IDIOMS) or _of_another_time(sentence, first, last) or _asked_of_a_feeling(words, first, last):
+    if _is_idiom(sentence, first, last) or _of_another_time(sentence, first, last) or _asked_of_a_feeling(words, first, last):
         return True
     if _of_speech_or_thought(sentence, first, last) or _of_another_day(sentence, first, last) or _shows_no_movement(sentence, first, last):
         return True
@@ -710,7 +709,7 @@ _SEEN = LEXICON.mask("me", "they", "name", "role")
 
 
 def _is_idiom(sentence: Sentence, first: int, last: int) -> bool:
-    """Whether words that no phrase found belong to a saying: "lead by example"."""
+    """Whether words belong to a saying: "lead by example"."""
     around = " ".join(sentence.words[max(0, first - 2) : last + 4])
     return any(idiom in around for idiom in _IDIOMS)
 

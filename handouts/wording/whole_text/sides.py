@@ -169,16 +169,20 @@ def _contradictions(pieces: Iterable[Piece], words: _Words, reach: int | None) -
             before_at, before = standing.get(key, (number, None))
             if before and before.on != statement.on and (not moves or before_at == number) and _held(before, statement):
                 if reach is None or number - before_at <= reach:
-                    yield Flaw(
-                        statement.start,
-                        statement.end,
-                        f"'{before.words}' stands before: the {statement.side} {'leg' if statement.leg else 'arm'} "
-                        "cannot be in two places.",
-                        f"Name the {'right' if statement.side == 'left' else 'left'} side in one of the two, or say that the "
-                        "limb moves.",
-                    )
+                    limb = "leg" if statement.leg else "arm"
+                    yield _two_places(statement.start, statement.end, before.words, statement.side, limb)
                 continue
             standing[key] = (number, statement)
+
+
+def _two_places(start: int, end: int, before: str, side: str, limb: str) -> Flaw:
+    """before: the words that put the limb elsewhere."""
+    return Flaw(
+        start,
+        end,
+        f"'{before}' stands before: the {side} {limb} cannot be in two places.",
+        f"Name the {'right' if side == 'left' else 'left'} side in one of the two, or say that the limb moves.",
+    )
 
 
 def _held(before: _Statement, now: _Statement) -> bool:
@@ -221,12 +225,7 @@ def _find_two_places(pieces: Iterable[Piece], words: _Words) -> Iterator[Flaw]:
             places = _places(found, words)
             before = known.get(key)
             if before and places and places.isdisjoint(before[0]):
-                yield Flaw(
-                    piece.start + found.start(),
-                    piece.start + found.end(),
-                    f"'{before[1]}' stands before: the {side} {limb} cannot be in two places.",
-                    f"Name the {'right' if side == 'left' else 'left'} side in one of the two, or say that the limb moves.",
-                )
+                yield _two_places(piece.start + found.start(), piece.start + found.end(), before[1], side, limb)
             elif places:
                 known[key] = (places, found[0].strip())
         if not said and words.moving.search(piece.text):
