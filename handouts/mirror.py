@@ -12,11 +12,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from functools import lru_cache
 from typing import TypeAlias
 
 Swap: TypeAlias = Callable[[re.Match[str]], str]
 
 
+@lru_cache(maxsize=10_000)  # a library says many sentences again and again
 def mirror(text: str, language: str) -> str:
     """The text for the other side of the body.
 

@@ -153,11 +153,9 @@ class _Opened(NamedTuple):
     data: the file, where its line ends are not all "\\n"; else empty.
     """
 
-    text: str
+    document: Document
     shown: str
     settings: Settings
-    language: str
-    facts: Facts
     data: bytes
 
 
@@ -169,24 +167,25 @@ def _open(
     if language not in LANGUAGES:
         wrong = f"the language '{language}' is not one that is checked"
         raise StudioFaults((Fault(shown, _line_of_key(text, "language"), wrong, f"write {' or '.join(LANGUAGES)}"),))
-    return _Opened(text, shown, settings, language, facts, data if b"\r" in data else b"")
+    document = Document(text, language, _with_original(facts, shown, language))
+    return _Opened(document, shown, settings, data if b"\r" in data else b"")
 
 
 def _check_opened(opened: Sequence[_Opened]) -> Iterator[CheckedText]:
     """Each text checked, in order."""
-    marks = {
-        language: check_texts([one.text for one in opened if one.language == language], language=language)
-        for language in {one.language for one in opened}
-    }
+    marks: dict[str, dict[str, list[Mark]]] = {}
+    for language in {one.document.language for one in opened}:
+        cuts = {one.document.text: one.document.cut for one in opened if one.document.language == language}
+        marks[language] = check_texts(cuts, language=language, cuts=cuts)
     for one in opened:
-        checked = _checked(one, marks[one.language][one.text])
+        checked = _checked(one, marks[one.document.language][one.document.text])
         yield _at_line_ends(checked, one.data) if one.data else checked
 
 
 def _checked(opened: _Opened, marks_found: Iterable[Mark]) -> CheckedText:
     """The marks and the flaws of the whole text, without those that are known or let stand."""
-    text, shown, settings, language, facts, _ = opened
-    document = Document(text, language, _with_original(facts, shown, language))
+    document, shown, settings, _ = opened
+    text = document.text
     places = _Places(text)
     known = settings.known_pattern()
     found: list[tuple[Finding, bool, bool]] = []  # with: is it a mark, does it concern the whole text
@@ -211,7 +210,7 @@ def _checked(opened: _Opened, marks_found: Iterable[Mark]) -> CheckedText:
     ]
     return CheckedText(
         shown,
-        language,
+        document.language,
         marks,
         tuple(whole),
         tuple(Allowed(found[at][0], allow.reason) for at, allow in sorted(let.items())),

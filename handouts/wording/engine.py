@@ -9,14 +9,14 @@ import os
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cache
 from itertools import chain
-from types import ModuleType
+from types import MappingProxyType, ModuleType
 from typing import TYPE_CHECKING, Any
 
 from handouts.wording.glossing import glossing
 from handouts.wording.kinds import kinds
 from handouts.wording.kinds.kind import Kind, Span
 from handouts.wording.marks import Mark, Strength
-from handouts.wording.prose import PAUSES, Sentence, word_at
+from handouts.wording.prose import PAUSES, Cut, Sentence, word_at
 from handouts.wording.searching import hinting, phrases, read
 
 if TYPE_CHECKING:
@@ -60,12 +60,17 @@ def check_text(text: str, *, language: str = "en") -> list[Mark]:
     return check_texts([text], language=language)[text]
 
 
-def check_texts(texts: Iterable[str], *, language: str = "en") -> dict[str, list[Mark]]:
-    """The marks of each text, as `check_text` finds them; of many short texts together, which is faster than one by one."""
+def check_texts(
+    texts: Iterable[str], *, language: str = "en", cuts: Mapping[str, Cut] = MappingProxyType({})
+) -> dict[str, list[Mark]]:
+    """The marks of each text, as `check_text` finds them; of many short texts together, which is faster than one by one.
+
+    cuts: of texts that the caller has cut.
+    """
     found: dict[str, list[Mark]] = {text: [] for text in texts}
     for closely in (True, False):
         together = [text for text in found if is_read_closely(text) is closely]
-        every = chain.from_iterable(read(text, language) for text in together)
+        every = chain.from_iterable(read(text, language, cuts.get(text)) for text in together)
         for sentence, likely in _in_question(every, language, closely):
             found[sentence.text] += _check(sentence, likely, language)
     return found

@@ -16,6 +16,7 @@ takes the comma of "14, or" for a part of the number.
 import re
 import unicodedata
 from collections.abc import Callable, Iterator, Mapping
+from typing import NamedTuple
 
 LONGEST_SENTENCE = 1500
 """Characters after which a sentence without an end is cut at a space.
@@ -71,6 +72,22 @@ FORENAME = 4
 """The bit of the class `forename`, the third: common words that are names when they have a capital."""
 LEAD = 30
 """Words before a sentence that it is read with."""
+
+
+class Cut(NamedTuple):
+    """A text as it is read.
+
+    prose: as `blank_out` gives it.
+    spans: start and end of each sentence, in order, as `sentence_spans` gives them.
+    """
+
+    prose: str
+    spans: list[tuple[int, int]]
+
+
+def cut(text: str) -> Cut:
+    prose = blank_out(text)
+    return Cut(prose, list(sentence_spans(prose)))
 
 
 class Sentence:
@@ -153,18 +170,23 @@ def word_at(words: list[str], place: int, beyond: str = "") -> str:
 
 
 def sentences(
-    text: str, known: Mapping[str, int], apart: Callable[[str], str] = lambda prose: prose
+    text: str,
+    known: Mapping[str, int],
+    apart: Callable[[str], str] = lambda prose: prose,
+    already: Cut | None = None,
 ) -> Iterator[Sentence]:
     """The sentences of `text` that have words.
 
     known: from any word in lower case to its class bits.
+    already: the text cut, where the caller has it.
     apart: parts the words of a language that are written as one, each
         character in its place.
     """
-    prose = apart(blank_out(text))
+    prose, spans = already or cut(text)
+    prose = apart(prose)
     last = last_but_one = ""
     lead: list[str] = []
-    for start, end in sentence_spans(prose):
+    for start, end in spans:
         piece = prose[start:end]
         if not piece.isspace() and (sentence := _sentence(text, piece, start, known, (last_but_one, last), lead)).words:
             yield sentence

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from handouts.wording.kinds import lexicon
 from handouts.wording.kinds.kind import Kind, Span
-from handouts.wording.prose import Sentence, sentences
+from handouts.wording.prose import Cut, Sentence, sentences
 
 LEARNT = Path(__file__).parent / "learnt"
 """Of English, the hints, and what `weighing` and `rereading` read with."""
@@ -38,14 +38,14 @@ def features(words: list[str]) -> set[str]:
     return {*words, *map(" ".join, zip(["", *words], words, strict=False))}
 
 
-def read(text: str, language: str) -> Iterator[Sentence]:
-    """The sentences of a text."""
+def read(text: str, language: str, already: Cut | None = None) -> Iterator[Sentence]:
+    """The sentences of a text; already: the text cut, where the caller has it."""
     known = lexicon(language).known
     if language == "fr":
         from handouts.wording.lexicons.fr import apart
 
-        return sentences(text, known, apart)
-    return sentences(text, known)
+        return sentences(text, known, apart, already)
+    return sentences(text, known, already=already)
 
 
 def phrases(sentence: Sentence, kinds: Iterable[Kind]) -> Iterator[tuple[Kind, Span]]:

@@ -31,9 +31,11 @@ os.environ["OPENBLAS_NUM_THREADS"] = "1"  # as the program itself loads numpy
 
 import table  # noqa: E402
 
+from handouts import mirror  # noqa: E402
 from handouts.wording import check_text, rereading  # noqa: E402
 from handouts.wording.checking import check_all  # noqa: E402
 from handouts.wording.engine import CLOSELY_UP_TO  # noqa: E402
+from handouts.wording.whole_text import reading  # noqa: E402
 
 MEGABYTE = 1_000_000
 SHORT = "exercise_texts/hip-hinge.md"
@@ -88,12 +90,19 @@ def shapes(size: int) -> Iterator[tuple[str, str]]:
     yield "commas", "left, right, " * (size // 13)
 
 
+def forget() -> None:
+    """Keeps nothing of what was found in the texts until now."""
+    rereading.learnt().forget()
+    mirror.mirror.cache_clear()
+    reading.counted.cache_clear()
+
+
 def seconds(work: Callable[[], object], repeat: int = 3, again: bool = False) -> float:
     """Of processor time, the shortest of some runs, each as if the program had read nothing before, or again."""
     best = float("inf")
     for _ in range(repeat):
         if not again:
-            rereading.learnt().forget()
+            forget()
         start = time.process_time()
         work()
         best = min(best, time.process_time() - start)

@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from handouts.errors import Fault, StudioFaults
-from handouts.wording.prose import blank_out, front_matter_end, sentence_spans
+from handouts.wording.prose import Cut, cut, front_matter_end
 from handouts.wording.whole_text.hours import Hours, find_hours, places_of_hours
 from handouts.wording.whole_text.plain_data import plain_data
 from handouts.wording.whole_text.reading import Reading, measure
@@ -79,8 +79,12 @@ class Document:
     facts: Facts = NO_FACTS
 
     @cached_property
+    def cut(self) -> Cut:
+        return cut(self.text)
+
+    @property
     def prose(self) -> str:
-        return blank_out(self.text)
+        return self.cut.prose
 
     @cached_property
     def parts(self) -> tuple[Part, ...]:
@@ -104,7 +108,7 @@ class Document:
     @cached_property
     def pieces(self) -> tuple[Piece, ...]:
         """The sentences with words, headings left out."""
-        return tuple(_pieces(self.prose))
+        return tuple(_pieces(self.cut))
 
     @cached_property
     def piece_starts(self) -> list[int]:
@@ -151,9 +155,9 @@ def same_words(heading: str) -> str:
     return " ".join(heading.casefold().split()).strip(" #.:")
 
 
-def _pieces(prose: str) -> Iterator[Piece]:
-    for start, end in sentence_spans(prose):
-        text = prose[start:end]
+def _pieces(cut: Cut) -> Iterator[Piece]:
+    for start, end in cut.spans:
+        text = cut.prose[start:end]
         words = text.strip()
         if not words:
             continue

@@ -41,7 +41,7 @@ def words_of(text: str) -> list[str]:
 
 
 @lru_cache(maxsize=20_000)
-def _counted(between_spaces: str, language: str) -> tuple[int, int]:
+def counted(between_spaces: str, language: str) -> tuple[int, int]:
     """How many words stand between two spaces, in lower case, and, in English, how many syllables they have."""
     words = words_of(between_spaces)
     return len(words), sum(map(syllables, words)) if language == "en" else 0
@@ -53,7 +53,7 @@ def measure(sentences: Iterable[str], language: str) -> Reading:
     total = spoken = longest = 0
     # Most words stand between spaces many times over: each is looked into once.
     for between_spaces, count in Counter("\n".join(texts).lower().split()).items():
-        words, their_syllables = _counted(between_spaces, language)
+        words, their_syllables = counted(between_spaces, language)
         total += count * words
         spoken += count * their_syllables
     for text in texts:
