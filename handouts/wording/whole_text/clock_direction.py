@@ -28,7 +28,9 @@ class _Words(NamedTuple):
         side in the group "side".  outward, inward: the way a limb goes.  own: a
         side of the reader's in the group "side", right before or after an
         hour.  degrees: a number of degrees in the group "degrees", or a part
-        of a turn in "turn", right before or after an hour.
+        of a turn in "turn", right before or after an hour.  ahead, behind: in
+        the group "straight" what lies neither to the left nor to the right.
+        aside: out to a side; None where this is not asked.
     """
 
     small: re.Pattern[str]
@@ -47,6 +49,7 @@ class _Words(NamedTuple):
     no_hour: re.Pattern[str]
     left: str
     turns: dict[str, int]
+    aside_before: re.Pattern[str] | None = None
 
 
 @cache
@@ -94,7 +97,7 @@ def _words(language: str) -> _Words:
         carrying=frozenset(
             "foot feet toe toes knee knees kneecap leg legs thigh thighs heel heels hip hips shin arm arms forearm hand hands elbow "
             "elbows fist fists palm palms shoulder shoulders thumb thumbs fingers the your both each left right out outward "
-            "outwards outside open opened turn turned rotated angled pointed pointing point points to toward towards at and so "
+            "outwards outside open opened turn turned rotated angled pointed pointing point points to toward towards at from and so "
             "that they it in inward inwards apart sideways side about is are big , ( — –".split()
         ),
         limb=pattern(rf"\b(?P<side>left|right)\s+(?:{limb})\b"),
@@ -108,7 +111,10 @@ def _words(language: str) -> _Words:
             r"[\s,(]*(?:is|lies|sits|points|being)?\s*(?:on|to|at|off\s+to)?\s*(?:your|the)\s+(?:own\s+)?(?P<side>left|right)\b"
             r"(?!-?\s*(?:hand\s+(?!side)|foot|knee|arm|leg|hip|elbow|toes?|heel|shoulder|thigh|palm|thumb|fist))"
         ),
-        own_before=pattern(r"\b(?:on|to)\s+your\s+(?P<side>left|right)(?:\s+side)?[\s,]*(?:is|at|towards?|to)?\s*$"),
+        own_before=pattern(
+            r"\b(?:(?:on|to)\s+your\s+(?P<side>left|right)(?:\s+side)?|to\s+the\s+(?P<side2>left|right)\s+of\s+(?:straight\s+ahead|the\s+midline|12\s+o['’]clock))"
+            r"[\s,]*(?:(?:the\s+)?toes)?\s*(?:is|at|towards?|to)?\s*$"
+        ),
         degrees_before=pattern(
             r"\b(?:(?P<degrees>\d+)\s*(?:degrees|°)|a\s+(?P<turn>quarter|half)(?:[\s-]turn)|(?P<turned>quarter|half)\s+of\s+a\s+turn)"
             r"(?:\s+(?:out(?:wards?)?|(?:to\s+the\s+)?(?:left|right)|clockwise))?[\s,]*(?:to|towards?|that\s+is|or|so)?\s*$"
@@ -117,14 +123,18 @@ def _words(language: str) -> _Words:
             r"[\s,(]*(?:that\s+is|which\s+is|or|so|about)?[\s,]*(?:about\s+)?(?P<degrees>\d+)\s*(?:degrees|°)(?!\s+(?:bend|of\s+bend))"
         ),
         ahead_before=pattern(
-            r"\b(?:in\s+front\s+of\s+you|ahead\s+of\s+you|straight\s+ahead)[\s,]*(?:at|towards?|to)?\s*$"
+            r"(?<!of )\b(?:in\s+front\s+of\s+you|(?P<straight>straight\s+(?:ahead|in\s+front))(?:\s+of\s+you)?|ahead\s+of\s+you)[\s,]*(?:at|towards?|to)?\s*$"
         ),
-        behind_before=pattern(r"\bbehind\s+you(?:r\s+\w+)?[\s,]*(?:at|towards?|to)?\s*$"),
+        behind_before=pattern(r"\b(?P<straight>straight\s+)?behind\s+you(?:r\s+\w+)?[\s,]*(?:at|towards?|to)?\s*$"),
         up_before=pattern(r"\b(?:straight\s+up|overhead|above\s+your\s+head|to(?:wards?)?\s+the\s+ceiling)[\s,]*(?:at|towards?|to)?\s*$"),
         down_before=pattern(r"\b(?:straight\s+down|to(?:wards?)?\s+the\s+floor)[\s,]*(?:at|towards?|to)?\s*$"),
         no_hour=pattern(r"\b(?:1[3-9]|[2-9]\d|0)\s*o['’]\s?clock\b"),
         left="left",
         turns={"quarter": 90, "half": 180},
+        aside_before=pattern(
+            r"\b(?:out|straight)\s+to\s+(?:the|one|your|its)\s+(?:(?:left|right)\s+)?side"
+            r"(?:\s*,?\s+(?:level\s+with|as\s+high\s+as|at\s+the\s+height\s+of)\s+(?:the|your)\s+\w+)?[\s,]*(?:at|towards?|to)?\s*$"
+        ),
     )
 
 
@@ -162,6 +172,7 @@ def _in_sentence(text: str, named: tuple[Hours, ...], language: str, clock: str)
             or _wrong_side(text, begin, hours, end, words, language)
             or _wrong_degrees(text, begin, hours, end, words, language)
             or _wrong_half(text, begin, hours, words, language, clock)
+            or _not_aside(text, begin, hours, words, language)
         )
         if flaw:
             flaws.append(flaw)
@@ -204,7 +215,8 @@ def _is_right(hour: float) -> bool:
 
 
 def _side(found: re.Match[str], words: _Words) -> str:
-    return "left" if found["side"].lower() == words.left else "right"
+    side = found["side"] or found.groupdict()["side2"]
+    return "left" if side.lower() == words.left else "right"
 
 
 def _wrong_way(text: str, begin: int, hours: Hours, end: int, words: _Words, language: str) -> Flaw | None:
@@ -217,7 +229,7 @@ def _wrong_way(text: str, begin: int, hours: Hours, end: int, words: _Words, lan
     limb, hour = limbs[-1], hours.values[0]
     after = re.match(r"[^.;:]{0,25}", text[hours.end : end])
     window_end = hours.end + (len(after[0]) if after and not words.limb.search(after[0]) else 0)
-    window_start = max(text.rfind(sign, begin, limb.start()) + 1 for sign in ".;:") or begin
+    window_start = max(text.rfind(sign, begin, limb.start()) + 1 for sign in ".;") or begin
     side = _side(limb, words)
     wrong_half = _is_left(hour) if side == "right" else _is_right(hour)
     right_half = _is_right(hour) if side == "right" else _is_left(hour)
@@ -290,15 +302,33 @@ def _wrong_half(text: str, begin: int, hours: Hours, words: _Words, language: st
     twelve = to_twelve.search(text, begin, hours.start)
     six = to_six.search(text, begin, hours.start)
     found = twelve or six
-    wrong = (twelve and from_twelve(hour) > 3) or (six and from_twelve(hour) < 3)
-    if not found or not wrong:
+    if not found:
+        return None
+    # "12 is straight ahead, 3 is on your right" is a list; "straight ahead, at 3" is none.
+    straight = bool(found.groupdict().get("straight")) and not found[0].rstrip().endswith((",", "ahead", "front", "you"))
+    off = from_twelve(hour) if twelve else 6 - from_twelve(hour)
+    if off <= (0.5 if straight else 3):
         return None
     where = "12 is ahead and 6 is behind" if clock == "floor" else "12 is up and 6 is down"
     return Flaw(
         found.start(),
         hours.end,
         f"'{found[0].strip()}' and {spoken_hour(hour, language)} contradict each other: {where}.",
-        f"Write {spoken_hour((6 - hour) % 12, language)}, or change the words.",
+        f"Write {spoken_hour(12.0 if twelve else 6.0, language) if straight else spoken_hour((6 - hour) % 12, language)}, or change the words.",
+    )
+
+
+def _not_aside(text: str, begin: int, hours: Hours, words: _Words, language: str) -> Flaw | None:
+    """ "out to the side, at 1 o'clock"."""
+    found = words.aside_before.search(text, begin, hours.start) if words.aside_before else None
+    hour = hours.values[0]
+    if not found or len(hours.values) != 1 or 2 <= from_twelve(hour) <= 4:
+        return None
+    return Flaw(
+        found.start(),
+        hours.end,
+        f"'{found[0].strip()}' and {spoken_hour(hour, language)} contradict each other: 3 is the reader's own right and 9 the left.",
+        f"Write {spoken_hour(9.0 if _is_left(hour) else 3.0, language)}, or change the words.",
     )
 
 
@@ -323,6 +353,11 @@ CLOCK_DIRECTION = Check(
         "12 o'clock is straight ahead. Make a quarter turn to 2 o'clock.",
         "12 o'clock is straight ahead. The bench stands behind you at 12 o'clock.",
         "12 o'clock is straight ahead. Point your right foot to 13 o'clock.",
+        "12 o'clock is straight ahead. Your left arm reaches straight ahead, at 3 o'clock.",
+        "12 o'clock is straight ahead. Your right elbow lies out to the side, level with the shoulder, at 1 o'clock.",
+        "12 o'clock is straight ahead. Left foot flat, a little to the left of straight ahead, toes at 1 o'clock.",
+        "12 o'clock is straight ahead. Turn both feet out: the left toes to 1 o'clock, the right toes to 11 o'clock.",
+        "12 o'clock is straight ahead. Lay your right arm slightly out from your hip, at 3 o'clock.",
         "---\nclock: wall\n---\n12 o'clock is the ceiling. Slide both arms straight up above your head, to 6 o'clock.",
     ),
     leave=(
@@ -334,6 +369,8 @@ CLOCK_DIRECTION = Check(
         "12 o'clock is straight ahead. Turn your right foot inward, to 11 o'clock.",
         "12 o'clock is straight ahead, 3 o'clock is on your right, 9 o'clock on your left.",
         "12 o'clock is straight ahead. Turn 60 degrees, to 2 o'clock.",
+        "12 o'clock is straight ahead. Reach out to the side, to 2 o'clock.",
+        "12 o'clock is straight ahead. Your left foot stands to the left of straight ahead, toes at 11 o'clock.",
         "12 o'clock is straight ahead. Make a quarter turn to 3 o'clock.",
         "12 o'clock is straight ahead. The chair stands behind you at 6 o'clock.",
         "---\nclock: wall\n---\n12 o'clock is the ceiling. Slide both arms straight up above your head, to 12 o'clock.",
