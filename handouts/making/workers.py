@@ -138,14 +138,19 @@ def _serve(pipe: Connection) -> None:
     """What a worker process does until its pipe is closed."""
     # Ctrl-C is for the process that asked; it closes the pipes.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
-    # An orderly end, in which libraries take their temporary folders away.
-    signal.signal(signal.SIGTERM, _leave)
+    # While libraries are loaded a call to leave waits: one that is left half loaded complains.
+    called: list[object] = []
+    signal.signal(signal.SIGTERM, lambda *call: called.append(call))
     for form in FORMS.values():
-        if pipe.poll():
+        if called or pipe.poll():
             break
         # A library that is missing is told by the sheet that needs it.
         with contextlib.suppress(MissingLibrary):
             form.get_ready()
+    # An orderly end, in which libraries take their temporary folders away.
+    signal.signal(signal.SIGTERM, _is_leaving if called else _leave)
+    if called:
+        return
     while True:
         try:
             task = pipe.recv()
