@@ -4,7 +4,9 @@ They were written with the guide alone, by people who knew no check of the
 program.  `wa` showed what the checks did not see (36 of 49 found, 11 told for
 nothing), and they were mended by it; `wb`, which came after, was measured first
 (38 of 49, 1 for nothing), and then they were mended by it too, and so it went
-with `wc` (40 of 53, 2 for nothing).  A fault counts as found where a check of its name
+with `wc` (40 of 53, 2 for nothing).  `wd` holds limbs in two places and clock
+directions alone, and near misses; at first 5 of 30 were found, none of the
+limbs, and the checks were mended by it.  A fault counts as found where a check of its name
 tells something at its words, or, of a part or a whole text, in that text.
 """
 
@@ -35,13 +37,18 @@ def measured(name):
             for told in checked[fault["file"]].whole_text
         )
     listed = {(fault["file"], fault["sort"]) for fault in faults}
-    besides = [(name, told.name, told.words) for name, text in checked.items() for told in text.whole_text if (name, told.name) not in listed]
+    besides = [
+        (name, told.name, told.words)
+        for name, text in checked.items()
+        for told in text.whole_text
+        if told.name in planted and (name, told.name) not in listed
+    ]
     return found, planted, besides
 
 
-@pytest.mark.parametrize("name, share, most", [("wa", 0.93, 1), ("wb", 0.83, 1), ("wc", 0.77, 1)])
-def test_planted_faults_are_found_and_little_besides(name, share, most):
+@pytest.mark.parametrize("name, share, most, sorts", [("wa", 0.93, 1, 9), ("wb", 0.83, 1, 9), ("wc", 0.77, 1, 9), ("wd", 0.9, 0, 2)])
+def test_planted_faults_are_found_and_little_besides(name, share, most, sorts):
     found, planted, besides = measured(name)
-    assert sum(planted.values()) > 40 and len(planted) == 9
+    assert sum(planted.values()) >= 30 and len(planted) == sorts
     assert sum(found.values()) >= share * sum(planted.values()), found
     assert len(besides) <= most, besides

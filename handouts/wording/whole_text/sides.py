@@ -5,10 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from functools import cache
+from itertools import chain
 from typing import NamedTuple
 
 from handouts.wording.whole_text.check import Check, Flaw
 from handouts.wording.whole_text.document import Document, Piece
+from handouts.wording.whole_text.limbs import at_odds
 
 
 class _Words(NamedTuple):
@@ -147,8 +149,11 @@ def _find_contradictions(document: Document) -> Iterator[Flaw]:
     start = document.pieces_of("Start position")
     if start:
         told = list(_contradictions(start, words, None))
+        more = _find_two_places(start, words), at_odds(start) if document.language == "en" else ()
+        for flaw in chain.from_iterable(more):
+            if not any(one.start < flaw.end and flaw.start < one.end for one in told):
+                told.append(flaw)
         yield from told
-        yield from (flaw for flaw in _find_two_places(start, words) if not any(one.start < flaw.end and flaw.start < one.end for one in told))
     elif not document.is_exercise:
         yield from _contradictions(document.pieces, words, 1)
 
@@ -269,6 +274,13 @@ START_SIDES = Check(
         "## Start position\n\nSet the ball of your left foot on the towel. Your left foot stands flat on the bare floor.\n",
         "## Start position\n\nLeft hand flat on the seat. Left hand lies on your hip bone.\n",
         "## Start position\n\nYour left knee is bent, above your left heel. Your left knee presses into the cushion.\n",
+        "## Start position\n\nLet your weight settle on the right foot. Because the right foot is up in the air, its ankle goes soft.\n",
+        "## Start position\n\nTread on the band with your left foot. Slide the free left foot back until only its toes touch down.\n",
+        "## Start position\n\nSlide your right foot back until the knee is straight. The straight left leg presses into the mat.\n",
+        "## Start position\n\nPlace the left leg on top of the right one. The left knee sinks its weight into the mat.\n",
+        "## Start position\n\nSlide your left foot straight back. Your front knee, the left one, is above its ankle.\n",
+        "## Start position\n\nTouch the wall with your left fingertips. Keep the bottle quiet in your left hand.\n",
+        "## Start position\n\nLeft hand: fingertips behind the left ear. Left arm: straight, pushing the mat away.\n",
         "## Start position\n\n1. Put your left palm on the bench.\n2. Keep your back long.\n3. Hold the dumbbell in your left "
         "hand.\n\n## Movement\n\n1. Pull.\n",
     ),
@@ -277,6 +289,10 @@ START_SIDES = Check(
         "## Start position\n\nYour left palm lies on your left thigh. Move your left hand to your hip. Your left hand rests on your hip bone.\n",
         "## Start position\n\nYour right hand holds the dumbbell against your right thigh. Your right palm rests on your right thigh.\n",
         "Set your left foot on the step. Lift your left foot and set it on the floor.",
+        "## Start position\n\nLift the right foot and pat the step. Bring the right foot down again. The right foot is flat on the floor.\n",
+        "## Start position\n\nStand on your left foot. The free right foot hangs beside the step.\n",
+        "## Start position\n\nHold the right edge of the seat with your right hand. Take your right hand off the seat. The bottle hangs from your right hand.\n",
+        "## Start position\n\nBend your left knee. The straight right leg presses into the mat.\n",
         "Kneel with your left knee on the mat, right foot flat on the floor.",
         "Pick up the dumbbell with your right hand. Put your left palm on the bench.",
         "Stand so that the bench touches your left leg, your left foot flat on the floor.",
