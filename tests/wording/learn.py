@@ -51,7 +51,7 @@ NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
 VECTORS = HERE / "word_vectors.npz"
 
-WIDTH, SHORT = 128, 48
+WIDTH, SHORT = 96, 32
 """Numbers in the row of a word, and in the short row that the words beside it see."""
 ROUNDS = 8
 BATCH = 3000

@@ -217,8 +217,10 @@ class Learner:
         x = functional.embedding_bag(pieces, learnt["piece rows"], begins, mode="mean").view(count, longest, width)
         x = functional.dropout(normed("norm", x + learnt["places"][:longest]), LEFT_OUT)
         for layer in range(LAYERS):
-            asks = through(f"{layer} asks", x).view(count, longest, 3, HEADS, -1).permute(2, 0, 3, 1, 4)
-            mixed = functional.scaled_dot_product_attention(*asks, attn_mask=inside[:, None, None, :])
+            asks, asked, told = through(f"{layer} asks", x).view(count, longest, 3, HEADS, -1).permute(2, 0, 3, 1, 4)
+            # Written out: torch's own for both steps takes six times as long to learn from in bfloat16.
+            alike = (asks @ asked.transpose(-1, -2)) * asks.shape[-1] ** -0.5
+            mixed = alike.masked_fill(~inside[:, None, None, :], -1e9).softmax(-1) @ told
             mixed = through(f"{layer} mixes", mixed.transpose(1, 2).reshape(count, longest, width))
             x = normed(f"{layer} norm mixed", x + functional.dropout(mixed, LEFT_OUT))
             wide = functional.gelu(through(f"{layer} widens", x), approximate="tanh")

@@ -61,12 +61,14 @@ NEWEST = ("gh",)
 READ_TWICE = ("hc",)
 """Of thirty voices, labelled, then read again whole and mended by their writer."""
 LATEST = ("ha", "hb", "hd", "he", "hf", "hg", "hh")
-AS_SPOKEN = ("mg", "mh", "nf", "nh", *("p" + one for one in "abcdefgh"))
+AS_SPOKEN = ("mg", "mh", "nf", "nh")
 """Of many voices, as they would speak and write, each set read again whole and mended by its writer."""
 EDGES = (*("q" + one for one in "abcdegh"), "sa")
 """Of sixteen voices, by writers who were asked to look further for wording that nobody thinks of first."""
 ORDINARY = tuple("s" + one for one in "bcdefgh")
 """Of fourteen voices, by writers who were asked for the wording of every day."""
+NEW_VOICES = tuple("t" + one for one in "abcdefgh")
+"""Of sixteen voices, twelve of them in the wording of every day; several writers left faults unmarked that are named only to be avoided."""
 
 
 @pytest.mark.parametrize(
