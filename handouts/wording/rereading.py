@@ -48,7 +48,7 @@ KEPT = 20_000
 """Stretches of which is kept what was found: a text is read again at each keystroke of an editor."""
 CLOSELY = 0.7
 """The weight of the close reading; the rest is that of `weighing`."""
-UNSURE = (0.2, 0.97)
+UNSURE = (0.3, 0.95)
 """How likely a fault is at the likeliest word of a sentence that is read by itself, if it is to be read with the words before it too: between these."""
 BEGIN, END, UNKNOWN, HIDDEN = "[CLS]", "[SEP]", "[UNK]", "[MASK]"
 """The pieces before and after a stretch, of what has no other piece, and of a word that is not told, as the encoder names them."""

@@ -51,7 +51,7 @@ NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
 VECTORS = HERE / "word_vectors.npz"
 
-WIDTH, SHORT = 96, 32
+WIDTH, SHORT = 128, 48
 """Numbers in the row of a word, and in the short row that the words beside it see."""
 ROUNDS = 8
 BATCH = 3000
@@ -71,7 +71,7 @@ SEED = 2026
 
 MET, WEIGHTY = 3, 0.4
 """How often a word or pair must be met to be a hint, and how little its weight may cost: the less, the fewer are hints."""
-AT_LEAST = 0.01
+AT_LEAST = 0.015
 """How likely a fault must be, by the hints alone, for the sentence to be in question."""
 
 
