@@ -31,8 +31,8 @@ from numpy.typing import NDArray
 from handouts.wording.marks import Strength
 from handouts.wording.prose import LEAD, Sentence
 from handouts.wording.searching import LEARNT
-from handouts.wording.stored import load
-from handouts.wording.weighing import Likely, Numbers, lines
+from handouts.wording.stored import Numbers, Words, load
+from handouts.wording.weighing import Likely, lines
 
 Item = TypeVar("Item")
 
@@ -167,12 +167,12 @@ class Reader:
 class Rows:
     """Makes of each word a row of numbers, the mean of its pieces'.
 
-    arrays: by name: `pieces`, UTF-8, a line each; `piece rows` (pieces, width)
-        of whole numbers, and `piece scale`, what one of them is.
+    arrays: by name: `pieces`, in the order of their bytes; `piece rows` (pieces,
+        width) of whole numbers, and `piece scale`, what one of them is.
     """
 
     def __init__(self, arrays: Mapping[str, NDArray[Any]]):
-        self._pieces = {piece: place for place, piece in enumerate(lines(arrays["pieces"]))}
+        self._pieces = Words(arrays["pieces"])
         self._of_pieces, self._scale = arrays["piece rows"], arrays["piece scale"]
         self._of_words: dict[str, Numbers] = {}
 
@@ -203,8 +203,10 @@ def _opened(graph: Path) -> onnxruntime.InferenceSession:
     options = onnxruntime.SessionOptions()
     options.intra_op_num_threads = options.inter_op_num_threads = 1
     options.log_severity_level = 3  # errors alone: a trainer cannot mend what it warns of
-    # Sums and norms made one are slower than one after the other: a third of all the time.
-    return onnxruntime.InferenceSession(graph, options, disabled_optimizers=["SkipLayerNormFusion"])
+    # The graph is written as it is fastest; to look for a better form, and to turn the matrices, takes longer than a short text.
+    options.graph_optimization_level = onnxruntime.GraphOptimizationLevel.ORT_DISABLE_ALL
+    options.add_session_config_entry("session.disable_prepacking", "1")
+    return onnxruntime.InferenceSession(graph, options)
 
 
 def of_like_length(stretches: set[Stretch]) -> Iterator[list[Stretch]]:

@@ -5,18 +5,20 @@ array, and is mapped into memory: what nobody asks for is not read, so a short
 text does not wait for the rows of all words.
 """
 
-from collections.abc import Mapping
+from bisect import bisect_left
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+Numbers = NDArray[np.float32]
 
 def load(path: Path) -> dict[str, NDArray[Any]]:
     """The arrays by name; they cannot be written to."""
-    record = np.load(path, mmap_mode="r", allow_pickle=False)
-    return {name: np.asarray(record[name][0]) for name in record.dtype.names}
+    record = np.load(path, mmap_mode="r", allow_pickle=False).view(np.ndarray)
+    return {name: record[name][0] for name in record.dtype.names}
 
 
 def save(path: Path, arrays: Mapping[str, NDArray[Any]]) -> None:
@@ -26,3 +28,33 @@ def save(path: Path, arrays: Mapping[str, NDArray[Any]]) -> None:
     for name, array in arrays.items():
         record[name] = array
     np.save(path, record, allow_pickle=False)
+
+
+class Words(Mapping[str, int]):
+    """Words, each with its place among them: they stand in order and are looked up by halving, so that nobody waits for a table of all.
+
+    array: the words in UTF-8, in the order of their bytes.
+    """
+
+    def __init__(self, array: NDArray[np.bytes_]):
+        self._array = array
+
+    def __len__(self) -> int:
+        return len(self._array)
+
+    def __iter__(self) -> Iterator[str]:
+        return (word.decode() for word in self._array.tolist())
+
+    def __getitem__(self, word: str) -> int:
+        letters = word.encode()
+        place = bisect_left(self._array, letters)
+        if place == len(self._array) or self._array[place] != letters:
+            raise KeyError(word)
+        return place
+
+
+def in_order(words: Sequence[str]) -> tuple[NDArray[np.bytes_], NDArray[np.intp]]:
+    """Words as `Words` takes them, and the place that each of these had among the words given."""
+    array = np.array([word.encode() for word in words])
+    order = np.argsort(array, kind="stable")
+    return array[order], order

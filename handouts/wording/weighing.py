@@ -29,12 +29,13 @@ from handouts.wording.kinds import kinds
 from handouts.wording.marks import Strength
 from handouts.wording.prose import Sentence
 from handouts.wording.searching import LEARNT
-from handouts.wording.stored import load
+from handouts.wording.stored import Numbers, Words, load
 
 REACHES = (1, 2, 4, 1)
 """How far each layer looks to either side of a word, in words of its sentence; all together, eight."""
 
-Numbers = NDArray[np.float32]
+KEPT = 100_000
+"""Words of which is kept where their rows stand."""
 
 
 class Likely(NamedTuple):
@@ -150,15 +151,16 @@ def forward(
 class Network:
     """What was learnt of English.
 
-    arrays: by name: `words` and `kinds`, UTF-8, a line each; `rows` (words,
-        width) of whole numbers and their `row scale`; `classes` (bits of the
-        lexicon, width); and the layers, as `forward` names them.  The first word stands
-        for those that are not known.
+    arrays: by name: `kinds`, UTF-8, a line each; `words`, in the order of their
+        bytes; their `rows` (words, width) of whole numbers and their `row scale`;
+        `classes` (bits of the lexicon, width); and the layers, as `forward`
+        names them.  The first word, which has no letters, stands for those that are not known.
     """
 
     def __init__(self, arrays: Mapping[str, NDArray[Any]]):
         self.kinds = tuple(lines(arrays["kinds"]))
-        self._places = {word: place for place, word in enumerate(lines(arrays["words"]))}
+        self._words = Words(arrays["words"])
+        self._places: dict[str, int] = {}
         self._rows, self._scale = arrays["rows"], arrays["row scale"]
         self._layers = {name: array.astype(np.float32) for name, array in arrays.items() if array.dtype == np.float16}
         self._classes = self._layers.pop("classes")
@@ -185,10 +187,13 @@ class Network:
 
     def _place(self, word: str) -> int:
         """Where the row of a word stands: of an unknown compound that of its last known part, and 0 of any other unknown word."""
-        known = self._places.get(word)
-        if known is None:
-            known = next((self._places[part] for part in reversed(word.split("-")) if part in self._places), 0)
-        return known
+        place = self._places.get(word)
+        if place is None:
+            if len(self._places) > KEPT:
+                self._places.clear()
+            parts = (word, *reversed(word.split("-")))
+            place = self._places[word] = next((self._words[part] for part in parts if part in self._words), 0)
+        return place
 
     def _of_classes(self, classes: Sequence[int]) -> Numbers:
         """The rows of sets of classes; there are few different ones, so each is worked out when it is first met."""

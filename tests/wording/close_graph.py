@@ -57,28 +57,26 @@ class Graph:
         self.nodes, self.constants = [], {}
 
     def constant(self, name, array, kind=np.float32):
-        self.constants[name] = numpy_helper.from_array(np.ascontiguousarray(array, kind), name)
+        self.constants[name] = numpy_helper.from_array(np.asarray(array, kind, order="C"), name)
         return name
 
     def add(self, operator, inputs, name, **told):
         self.nodes.append(helper.make_node(operator, inputs, [name], name, **told))
         return name
 
-    def rounded(self, name, scale, zero):
-        """Numbers as 0 to 255 and back, which the engine makes one with the product after it."""
-        steps = [self.constant(f"{name} scale", scale), self.constant(f"{name} zero", zero, np.uint8)]
-        whole = self.add("QuantizeLinear", [name, *steps], f"{name} whole")
-        return self.add("DequantizeLinear", [whole, *steps], f"{name} rounded")
+    def in_whole_numbers(self, x, name, matrix, scale, zero):
+        """x times a constant matrix, both in whole numbers: x from 0 to 255, less `zero`, times `scale`, and the matrix with a scale for each column.
 
-    def matrix(self, name, matrix):
-        """A constant matrix in whole numbers, with a scale for each column."""
-        scale = np.maximum(np.abs(matrix).max(axis=0), 1e-9) / WHOLE
-        told = [
-            self.constant(name, np.round(matrix / scale), np.int8),
-            self.constant(f"{name} scale", scale),
-            self.constant(f"{name} zero", np.zeros(len(scale)), np.int8),
-        ]
-        return self.add("DequantizeLinear", told, f"{name} told", axis=1)
+        Written out, as an engine would make it of numbers that are rounded and
+        told again; so that it need not, which takes longer than a short text.
+        """
+        zero = self.constant(f"{x} zero", zero, np.uint8)
+        whole = self.add("QuantizeLinear", [x, self.constant(f"{x} scale", scale), zero], f"{x} whole")
+        scales = np.maximum(np.abs(matrix).max(axis=0), 1e-9) / WHOLE
+        matrix = self.constant(name, np.round(matrix / scales), np.int8)
+        product = self.add("MatMulInteger", [whole, matrix, zero], f"{name} whole")
+        product = self.add("Cast", [product], f"{name} cast", to=TensorProto.FLOAT)
+        return self.add("Mul", [product, self.constant(f"{name} scale", scales * scale)], f"{name} product")
 
     def model(self, outputs, told):
         inputs = [
@@ -110,14 +108,14 @@ def written(learnt, layers, heads, met=None, told=None):
         matrix, bias = learnt[name], graph.constant(f"{name} bias", learnt[f"{name} bias"])
         if met is None:
             given.append(x)
-            matrix = graph.constant(name, matrix)
+            product = graph.add("MatMul", [x, graph.constant(name, matrix)], f"{name} product")
         else:
             range_ = met[name]
             if range_.evened is not None:
                 matrix = matrix * range_.evened[:, None]
                 x = graph.add("Mul", [x, graph.constant(f"{name} evens", 1 / range_.evened)], f"{name} evened")
-            x, matrix = graph.rounded(x, range_.scale, range_.zero), graph.matrix(name, matrix)
-        return graph.add("Add", [graph.add("MatMul", [x, matrix], f"{name} product"), bias], f"{name} out")
+            product = graph.in_whole_numbers(x, name, matrix, range_.scale, range_.zero)
+        return graph.add("Add", [product, bias], f"{name} out")
 
     def normed(x, name):
         weights = [graph.constant(f"{name} {part}", learnt[f"{name} {part}"]) for part in ("stretch", "shift")]

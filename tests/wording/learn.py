@@ -45,7 +45,7 @@ from handouts.wording.kinds import KINDS, lexicon  # noqa: E402
 from handouts.wording.prose import sentences  # noqa: E402
 from handouts.wording.searching import LEARNT, features, hinting  # noqa: E402
 from handouts.wording.searching import read as sentences_of  # noqa: E402
-from handouts.wording.stored import load, save  # noqa: E402
+from handouts.wording.stored import Words, in_order, load, save  # noqa: E402
 
 NAMES = tuple(kind.name for kind in KINDS["en"])
 CLASSES = len(lexicon("en").bits)
@@ -194,7 +194,7 @@ class Learner:
         defvjp(self.beside, lambda found, x, reach, of: lambda slopes: merged(slopes, reach, of))
         self.random = np.random.default_rng(SEED)
         if begun is not None:
-            _, *self.words = weighing.lines(begun["words"])
+            _, *self.words = Words(begun["words"])
             self.vectors = begun["rows"].astype(np.float32) * begun["row scale"]
         else:
             with np.load(VECTORS) as found:
@@ -305,13 +305,14 @@ class Learner:
         """What the checker reads: see `weighing.Network`."""
         rows = self.learnt["of words"][self.own] + self.vectors @ self.learnt["of vectors"]
         scale = np.abs(rows).max(axis=1, keepdims=True) / 127
+        words, order = in_order(["", *self.words])
         layers = {name: array.astype(np.float16) for name, array in self.learnt.items() if not name.startswith("of ")}
         return layers | {
             "learnt from": letters([told]),
             "kinds": letters(NAMES),
-            "words": letters(["", *self.words]),
-            "rows": np.round(rows / scale).astype(np.int8),
-            "row scale": scale.astype(np.float32),
+            "words": words,
+            "rows": np.round(rows / scale).astype(np.int8)[order],
+            "row scale": scale.astype(np.float32)[order],
         }
 
 

@@ -35,7 +35,7 @@ from word_vectors import tensors  # noqa: E402
 
 from handouts.wording import engine, rereading, searching, weighing  # noqa: E402
 from handouts.wording.prose import LEAD  # noqa: E402
-from handouts.wording.stored import load, save  # noqa: E402
+from handouts.wording.stored import Words, in_order, load, save  # noqa: E402
 
 LAYERS, HEADS = 6, 12
 """Of the encoder's six layers, the first so many; and how many heads each has."""
@@ -143,13 +143,15 @@ def beginning(folder):
 def shipped():
     """What is shipped, as `beginning` gives it: whole numbers made numbers again."""
     arrays = load(LEARNT / "en.close.npy")
-    pieces = weighing.lines(arrays["pieces"])
-    constants = {one.name: onnx.numpy_helper.to_array(one) for one in onnx.load(LEARNT / "en.close.onnx").graph.initializer}
+    pieces = list(Words(arrays["pieces"]))
+    graph = onnx.load(LEARNT / "en.close.onnx").graph
+    constants = {one.name: onnx.numpy_helper.to_array(one) for one in graph.initializer}
+    comes_in = {node.input[1]: node.input[2].removesuffix(" zero") for node in graph.node if node.op_type == "MatMulInteger"}
     learnt = {"piece rows": arrays["piece rows"] * arrays["piece scale"][:, None], "places": constants["places"]}
     learnt |= {name: array for name, array in constants.items() if name in ("out", "out bias") or name.endswith((" stretch", " shift"))}
     for layer in range(LAYERS):
         for name in (f"{layer} {product}" for product in close_graph.PRODUCTS):
-            matrix = constants[name] * constants[f"{name} scale"]
+            matrix = constants[name] * (constants[f"{name} scale"] / constants[f"{comes_in[name]} scale"])
             if f"{name} evens" in constants:
                 matrix = matrix * constants[f"{name} evens"][:, None]
             learnt |= {name: matrix, f"{name} bias": constants[f"{name} bias"]}
@@ -253,12 +255,13 @@ def arrays(pieces, learnt, told):
     """What `rereading.Rows` reads, with the names of the kinds and what it was learnt from."""
     # Pieces in letters that English does not use are left out: such a word is read as unknown.
     kept = [place for place, piece in enumerate(pieces) if piece.isascii() and not piece.startswith("[unused")]
-    rows = learnt["piece rows"][kept]
+    words, order = in_order([pieces[place] for place in kept])
+    rows = learnt["piece rows"][kept][order]
     scale = np.abs(rows).max(axis=1) / 127
     return {
         "learnt from": letters([told]),
         "kinds": letters(NAMES),
-        "pieces": letters([pieces[place] for place in kept]),
+        "pieces": words,
         "piece rows": np.round(rows / scale[:, None]).astype(np.int8),
         "piece scale": scale.astype(np.float32),
     }

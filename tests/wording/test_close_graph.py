@@ -108,7 +108,7 @@ def test_whole_numbers_give_nearly_the_same(learnt, given):
     # They are not the same: the numbers were rounded.
     assert np.abs(likely - worked_out(close_graph.written(learnt, LAYERS, HEADS), given)).max() > 1e-5
     every = Counter(node.op_type for node in model.graph.node)
-    assert every["QuantizeLinear"] == every["DequantizeLinear"] / 2 == LAYERS * len(close_graph.PRODUCTS)
+    assert every["QuantizeLinear"] == every["MatMulInteger"] == LAYERS * len(close_graph.PRODUCTS)
 
 
 def test_few_numbers_are_cut_off_and_nought_stays_nought():
