@@ -22,18 +22,16 @@ from handouts.wording.searching import hinting, phrases, read
 if TYPE_CHECKING:
     from handouts.wording.weighing import Likely
 
-DOUBT: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.35, "advice": 0.35}, "fr": {"blocks": 0.05, "advice": 0.05}}
+DOUBT: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.45, "advice": 0.4}, "fr": {"blocks": 0.05, "advice": 0.05}}
 """Of each language, how likely a fault must be, at the most likely of its words, for a phrase to stand; from 0 to 1.
 
 A sentence without such a word is not looked at further.  French is known less
 well, by an English word for each, so its phrases count for more.
 """
-SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.7, "advice": 0.5}, "fr": {"blocks": 0.6, "advice": 0.6}}
+SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.65, "advice": 0.5}, "fr": {"blocks": 0.6, "advice": 0.6}}
 """How likely it must be without a phrase."""
-SURER = 0.8
-"""How likely it must be for its likeliest kind to take the place of the phrase's own."""
-GLANCE = 0.1
-"""How likely it must be at first sight for the sentence to be read closely."""
+GLANCE, FAINT = 0.3, 0.05
+"""How likely it must be at first sight for the sentence to be read closely, and how likely where a phrase is found too."""
 ALONG = 0.25
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
@@ -85,7 +83,7 @@ def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Ite
     """The sentences that may hold a fault, with how likely each word is part of one."""
     may_hold_a_fault = hinting()
     doubt = DOUBT[language]
-    least = dict.fromkeys(doubt, min(GLANCE, *doubt.values())) if closely else doubt
+    least = dict.fromkeys(doubt, FAINT) if closely else doubt
     if glossed := glossing(language):
         every = glossed(every)
     weighed = (
@@ -93,12 +91,19 @@ def _in_question(every: Iterable[Sentence], language: str, closely: bool) -> Ite
         for block in blocks(filter(may_hold_a_fault, every), lambda sentence: sentence)
         for found in _weighing().weigh(block, least, language)
     )
-    for sentence, likely in _reread(weighed, doubt) if closely else weighed:
+    for sentence, likely in _reread(weighed, language) if closely else weighed:
         yield sentence.written, likely.placed(sentence.places)
 
 
-def _reread(weighed: Iterable[tuple[Sentence, "Likely"]], doubt: Mapping[Strength, float]) -> Iterator[tuple[Sentence, "Likely"]]:
-    for glanced in blocks(weighed, lambda found: found[0]):
+def _reread(weighed: Iterable[tuple[Sentence, "Likely"]], language: str) -> Iterator[tuple[Sentence, "Likely"]]:
+    """Of the sentences that hold a fault at first sight, or faintly where a phrase is found too, those that hold one when they are read closely."""
+    doubt = DOUBT[language]
+    worth_it = (
+        (sentence, likely)
+        for sentence, likely in weighed
+        if likely.most >= GLANCE or _by_phrase(sentence.written, likely.placed(sentence.places), language, dict.fromkeys(doubt, FAINT))
+    )
+    for glanced in blocks(worth_it, lambda found: found[0]):
         from handouts.wording import rereading  # when first needed: onnxruntime takes as long to load as numpy
 
         yield from rereading.reread(glanced, doubt)
@@ -150,26 +155,35 @@ def _check(sentence: Sentence, likely: "Likely", language: str) -> list[Mark]:
     return [_mark(sentence, kind, span, whole=by_phrase) for kind, span, by_phrase in found]
 
 
-def _candidates(sentence: Sentence, likely: "Likely", language: str) -> Iterator[tuple[Kind, Span, bool]]:
-    """What the phrases find and the words around do not deny, then what these find alone: kind, words, and whether a phrase found it.
+def _candidates(sentence: Sentence, likely: "Likely", language: str) -> Iterable[tuple[Kind, Span, bool]]:
+    """What the words around speak clearly for, and the phrases that they do not deny: kind, words, and whether a phrase has just these words.
 
-    They may overlap, the first wins.
+    They may overlap, the first wins: what the words around speak for, in
+    English, where they are known well; in French the phrase.
     """
-    every, doubt = kinds(language), DOUBT[language]
-    named = {kind.name: kind for kind in every}
-    open_to = [strength for strength, of_words in likely.of.items() if max(of_words) >= doubt[strength]]
-    for kind, (first, last) in phrases(sentence, (kind for kind in every if kind.strength in open_to)):
-        surest = max(likely.of[kind.strength][first:last])
-        if surest >= doubt[kind.strength]:
-            likeliest = named[likely.kind(kind.strength, first, last)] if surest >= SURER else kind
-            yield likeliest, (first, last), likeliest is kind
+    named = {kind.name: kind for kind in kinds(language)}
+    by_phrase = _by_phrase(sentence, likely, language, DOUBT[language])
+    clear = []
     for strength, sure in SURE[language].items():
         of_words = likely.of[strength]
         for first, last in runs(of_words, sentence.words):
             if max(of_words[first:last]) >= sure:
                 kind = named[likely.kind(strength, first, last)]
-                if not kind.explained(sentence, first, last):
-                    yield kind, (first, last), False
+                if not kind.harmless(sentence, first, last):
+                    clear.append((kind, (first, last), (kind, (first, last), True) in by_phrase))
+    return chain(by_phrase, clear) if language == "fr" else chain(clear, by_phrase)
+
+
+def _by_phrase(
+    sentence: Sentence, likely: "Likely", language: str, least: Mapping[Strength, float]
+) -> list[tuple[Kind, Span, bool]]:
+    """What the phrases find where a fault is likely enough, as `_candidates` gives it."""
+    open_to = [strength for strength, of_words in likely.of.items() if max(of_words) >= least[strength]]
+    return [
+        (kind, (first, last), True)
+        for kind, (first, last) in phrases(sentence, (kind for kind in kinds(language) if kind.strength in open_to))
+        if max(likely.of[kind.strength][first:last]) >= least[kind.strength]
+    ]
 
 
 def runs(likely: Sequence[float], words: Sequence[str]) -> Iterator[Span]:

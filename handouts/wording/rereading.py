@@ -64,7 +64,7 @@ def reread(
     """
     settled = _closely([(sentence, (), first) for sentence, first in weighed])
     low, high = UNSURE
-    unsure = [place for place, likely in enumerate(settled) if low <= max(map(max, likely.of.values())) < high]
+    unsure = [place for place, likely in enumerate(settled) if low <= likely.most < high]
     led = [(sentence, sentence.lead, first) for sentence, first in (weighed[place] for place in unsure)]
     for place, likely in zip(unsure, _closely(led), strict=True):
         settled[place] = likely

@@ -56,6 +56,11 @@ class Likely(NamedTuple):
     def of_kinds(cls, found: Numbers, columns: dict[Strength, list[int]], names: tuple[str, ...]) -> Self:
         return cls({strength: found[:, of].sum(axis=1).tolist() for strength, of in columns.items()}, found, columns, names)
 
+    @property
+    def most(self) -> float:
+        """How likely the likeliest word is part of a fault of either strength."""
+        return max(map(max, self.of.values()))
+
     def placed(self, places: Sequence[int] | None) -> Self:
         """The same of words in another order: what is the first word here is the one at `places[0]` there."""
         if places is None:

@@ -170,6 +170,26 @@ def test_a_sentence_in_which_nothing_is_likely_at_first_sight_is_not_read_closel
     assert asked == ["hold the bell like this ."]
 
 
+@pytest.mark.parametrize(
+    "most, phrase, closely",
+    [(engine.GLANCE, False, True), (engine.GLANCE - 0.01, False, False), (engine.FAINT, True, True), (engine.FAINT - 0.01, True, False)],
+)
+def test_where_a_fault_is_faint_a_phrase_decides_whether_a_sentence_is_read_closely(most, phrase, closely, monkeypatch):
+    text = "Hold the bell like this." if phrase else "Hold the bell in both hands."
+    columns = {"blocks": [1], "advice": [2]}
+
+    def weigh(block, least, language):
+        found = np.array([[1 - most, most, 0.0]] * len(block[0].words), np.float32)
+        return [(block[0], weighing.Likely.of_kinds(found, columns, ("demonstration", "gaze")))] if most >= least["blocks"] else []
+
+    asked = []
+    monkeypatch.setattr(weighing, "weigh", weigh)
+    monkeypatch.setattr(engine, "hinting", lambda: lambda sentence: True)
+    monkeypatch.setattr(rereading, "reread", lambda weighed, least: asked.extend(weighed) or [])
+    check_text(text)
+    assert bool(asked) is closely
+
+
 def likely(text, word):
     """How likely a word of the last sentence of a text is part of a fault."""
     *_, sentence = read(text, "en")
@@ -207,7 +227,7 @@ def test_a_text_longer_than_any_text_of_exercises_is_read_at_first_sight_alone(m
 
 
 def test_less_is_enough_for_a_close_reading_than_for_a_doubt():
-    assert min(engine.DOUBT["en"].values()) > engine.GLANCE
+    assert min(engine.DOUBT["en"].values()) > engine.GLANCE > engine.FAINT
 
 
 def test_going_on_from_what_is_shipped_begins_where_it_stands():

@@ -861,7 +861,7 @@ ENGLISH = Kind(
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
     find=find,
-    explained=_is_idiom,
+    harmless=_is_idiom,
     flag=(
         "[[None of this]], please.",
         "[[As was just demonstrated]], the rear knee goes down.",
@@ -874,7 +874,7 @@ ENGLISH = Kind(
         "You're doing [[this]] with your shoulders.",
         "[[Just as she's]] doing it.",
         "You[['ll notice]] I don't lock my knees.",
-        "[[Watch]] what happens when I bend my knees.",
+        "[[Watch what happens]] to my knees as I sit.",
         "[[Watch your partner]] do one first.",
         "[[Pay attention to my]] hands.",
         "I'll run through it [[while you watch]].",

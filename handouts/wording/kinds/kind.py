@@ -23,8 +23,8 @@ class Kind:
     leave: near misses, without any mark of this kind.
     rewrite: words that can stand in place of the marked ones in any sentence,
         or None where only the author can know what is meant.
-    explained: whether the sentence itself says what some words leave open, so
-        that they are no fault; `find` asks it too.
+    harmless: whether some words are no fault whatever was learnt of such words,
+        as an idiom is; `find` asks it too.
     what: what this kind is, in one sentence.
     """
 
@@ -36,5 +36,5 @@ class Kind:
     flag: tuple[str, ...]
     leave: tuple[str, ...]
     rewrite: Callable[[Sentence, int, int], str | None] = lambda sentence, first, last: None
-    explained: Callable[[Sentence, int, int], bool] = lambda sentence, first, last: False
+    harmless: Callable[[Sentence, int, int], bool] = lambda sentence, first, last: False
     what: str = ""

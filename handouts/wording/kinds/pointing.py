@@ -811,10 +811,7 @@ ENGLISH = Kind(
     why="A place, direction or size is pointed at, and no words say which.",
     suggest=suggest,
     find=find,
-    explained=lambda sentence, first, last: explained(sentence, first, last)
-    or _as_much_as(sentence.words, last)
-    or _stops_when(sentence.words, last)
-    or _in_time(sentence.words, last),
+    harmless=lambda sentence, first, last: _stops_when(sentence.words, last) or _in_time(sentence.words, last),
     flag=(
         "Plant the pole [[here]], then push.",
         "Lift [[to about here]].",

@@ -1572,7 +1572,7 @@ ENGLISH = Kind(
     why="A size without a measure: two readers would do two different things.",
     suggest=suggest,
     find=find,
-    explained=lambda sentence, first, last: _explained(sentence.words, first, last) or _no_distance(sentence.words, first, last),
+    harmless=lambda sentence, first, last: _no_distance(sentence.words, first, last),
     flag=(
         "Step-ups: use a [[low]] step.",
         "Sit tall and come [[less far]] forward.",

@@ -101,7 +101,7 @@ DEMONSTRATION = Kind(
     why="The movement is shown here, not said: a reader who is not watching has nothing to follow.",
     suggest=suggest,
     find=find,
-    explained=_explained,
+    harmless=_explained,
     flag=(
         "Pliez le bras [[comme ça]].",
         "[[Regardez comment]] je pose le pied.",
