@@ -32,7 +32,7 @@ SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.65, "advice":
 """How likely it must be without a phrase."""
 GLANCE, FAINT = 0.3, 0.05
 """How likely it must be at first sight for the sentence to be read closely, and how likely where a phrase is found too."""
-ALONG = 0.25
+ALONG = 0.35
 """How likely it must be at a word beside a sure one that belongs to its mark."""
 
 CLOSELY_UP_TO = 500_000
