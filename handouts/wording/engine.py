@@ -42,7 +42,7 @@ LEADING_ON = {
     "en": frozenset("a an and as but or the then to with your".split()),
     "fr": frozenset("à au aux avec d de des du en et j l la le les mais ou par pour puis qu que sur ton un une vos votre".split()),
 }
-"""Words that lead on to others: a mark does not end with one unless a pause follows."""
+"""Words that lead on to others: no mark has these alone, nor ends with one unless a pause follows."""
 
 BLOCK = 500
 """Words that are weighed, or read closely, at once: their numbers stay within reach of the processor."""
@@ -167,7 +167,7 @@ def _candidates(sentence: Sentence, likely: "Likely", language: str) -> Iterable
     for strength, sure in SURE[language].items():
         of_words = likely.of[strength]
         for first, last in runs(of_words, sentence.words):
-            if max(of_words[first:last]) >= sure:
+            if max(of_words[first:last]) >= sure and not LEADING_ON[language].issuperset(sentence.words[first:last]):
                 kind = named[likely.kind(strength, first, last)]
                 if not kind.harmless(sentence, first, last):
                     clear.append((kind, (first, last), (kind, (first, last), True) in by_phrase))

@@ -248,6 +248,18 @@ def test_a_landmark_in_the_sentence_explains_only_what_it_is_said_of():
     assert [mark.words for mark in marks if mark.kind == "pointing"] == ["out here", "in here"]
 
 
+def test_words_that_only_lead_on_to_others_are_no_mark():
+    text = "Move your arm a step."
+    (sentence,) = read(text, "en")
+    columns = {"blocks": [1], "advice": [2]}
+
+    def marks(*likely_words):
+        found = np.array([[0.1, 0, 0.9] if word in likely_words else [1, 0, 0] for word in sentence.words], np.float32)
+        return [mark.words for mark in engine._check(sentence, weighing.Likely.of_kinds(found, columns, ("demonstration", "vague")), "en")]
+
+    assert marks("a", "step") == ["a step"] and marks("step") == ["step"] and marks("a") == []
+
+
 def test_no_words_are_put_in_place_of_what_no_phrase_found():
     """The mark may be a part of what is said, and the rest would stay: "Keep your chin level on the clock"."""
     marks = check_text("Eyes on the clock over the door.")
