@@ -1,8 +1,8 @@
 """Marks the faults of a text, sentence by sentence.
 
-What was learnt says where a fault may be; there the phrases of a kind say which
-words it has.  A phrase stands unless the words around speak clearly against it;
-without a phrase, they mark words themselves where they speak clearly for it.
+What was learnt says where a fault may be, and where the words around speak
+clearly for it, which words it has.  Elsewhere the phrases of a kind say so, and
+stand unless the words around speak against them.
 """
 
 import os
@@ -29,7 +29,7 @@ A sentence without such a word is not looked at further.  French is known less
 well, by an English word for each, so its phrases count for more.
 """
 SURE: Mapping[str, Mapping[Strength, float]] = {"en": {"blocks": 0.65, "advice": 0.5}, "fr": {"blocks": 0.6, "advice": 0.6}}
-"""How likely it must be without a phrase."""
+"""How likely it must be, at the most likely of them, for words to be marked without a phrase."""
 GLANCE, FAINT = 0.3, 0.05
 """How likely it must be at first sight for the sentence to be read closely, and how likely where a phrase is found too."""
 ALONG = 0.35
@@ -101,7 +101,7 @@ def _reread(weighed: Iterable[tuple[Sentence, "Likely"]], language: str) -> Iter
     worth_it = (
         (sentence, likely)
         for sentence, likely in weighed
-        if likely.most >= GLANCE or _by_phrase(sentence.written, likely.placed(sentence.places), language, dict.fromkeys(doubt, FAINT))
+        if likely.most >= GLANCE or any(True for _ in _by_phrase(sentence.written, likely.placed(sentence.places), language, dict.fromkeys(doubt, FAINT)))
     )
     for glanced in blocks(worth_it, lambda found: found[0]):
         from handouts.wording import rereading  # when first needed: onnxruntime takes as long to load as numpy
@@ -155,35 +155,36 @@ def _check(sentence: Sentence, likely: "Likely", language: str) -> list[Mark]:
     return [_mark(sentence, kind, span, whole=by_phrase) for kind, span, by_phrase in found]
 
 
-def _candidates(sentence: Sentence, likely: "Likely", language: str) -> Iterable[tuple[Kind, Span, bool]]:
+def _candidates(sentence: Sentence, likely: "Likely", language: str) -> Iterator[tuple[Kind, Span, bool]]:
     """What the words around speak clearly for, and the phrases that they do not deny: kind, words, and whether a phrase has just these words.
 
     They may overlap, the first wins: what the words around speak for, in
     English, where they are known well; in French the phrase.
     """
+    by_phrase = list(_by_phrase(sentence, likely, language, DOUBT[language]))
+    clear = _clear(sentence, likely, language)
+    for kind, span in chain(by_phrase, clear) if language == "fr" else chain(clear, by_phrase):
+        yield kind, span, (kind, span) in by_phrase
+
+
+def _clear(sentence: Sentence, likely: "Likely", language: str) -> Iterator[tuple[Kind, Span]]:
+    """The runs of words that are surely likely, each with its likeliest kind."""
     named = {kind.name: kind for kind in kinds(language)}
-    by_phrase = _by_phrase(sentence, likely, language, DOUBT[language])
-    clear = []
     for strength, sure in SURE[language].items():
         of_words = likely.of[strength]
         for first, last in runs(of_words, sentence.words):
             if max(of_words[first:last]) >= sure and not LEADING_ON[language].issuperset(sentence.words[first:last]):
                 kind = named[likely.kind(strength, first, last)]
                 if not kind.harmless(sentence, first, last):
-                    clear.append((kind, (first, last), (kind, (first, last), True) in by_phrase))
-    return chain(by_phrase, clear) if language == "fr" else chain(clear, by_phrase)
+                    yield kind, (first, last)
 
 
-def _by_phrase(
-    sentence: Sentence, likely: "Likely", language: str, least: Mapping[Strength, float]
-) -> list[tuple[Kind, Span, bool]]:
-    """What the phrases find where a fault is likely enough, as `_candidates` gives it."""
+def _by_phrase(sentence: Sentence, likely: "Likely", language: str, least: Mapping[Strength, float]) -> Iterator[tuple[Kind, Span]]:
+    """What the phrases find where a fault is likely enough."""
     open_to = [strength for strength, of_words in likely.of.items() if max(of_words) >= least[strength]]
-    return [
-        (kind, (first, last), True)
-        for kind, (first, last) in phrases(sentence, (kind for kind in kinds(language) if kind.strength in open_to))
-        if max(likely.of[kind.strength][first:last]) >= least[kind.strength]
-    ]
+    for kind, (first, last) in phrases(sentence, (kind for kind in kinds(language) if kind.strength in open_to)):
+        if max(likely.of[kind.strength][first:last]) >= least[kind.strength]:
+            yield kind, (first, last)
 
 
 def runs(likely: Sequence[float], words: Sequence[str]) -> Iterator[Span]:

@@ -197,7 +197,7 @@ class Network:
             if len(self._places) > KEPT:
                 self._places.clear()
             parts = (word, *reversed(word.split("-")))
-            place = self._places[word] = next((self._words[part] for part in parts if part in self._words), 0)
+            place = self._places[word] = next((known for known in map(self._words.get, parts) if known is not None), 0)
         return place
 
     def _of_classes(self, classes: Sequence[int]) -> Numbers:
